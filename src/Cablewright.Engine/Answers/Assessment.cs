@@ -1,0 +1,201 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Protection;
+
+namespace Cablewright.Engine.Answers;
+
+/// <summary>The answer to one build under one ruleset. Numbers are SI and unrounded.</summary>
+public sealed record Assessment
+{
+    /// <summary>The worst severity among the findings.</summary>
+    public required Verdict Verdict { get; init; }
+
+    /// <summary>Two or three plain sentences that can be read out.</summary>
+    public required string Summary { get; init; }
+
+    /// <summary>The id of the ruleset that was applied.</summary>
+    public required string Ruleset { get; init; }
+
+    /// <summary>Everything that was not stated and was therefore assumed.</summary>
+    public required IReadOnlyList<Assumption> Assumptions { get; init; }
+
+    /// <summary>What to ask next, the question that could change the most first.</summary>
+    public required IReadOnlyList<Question> AskNext { get; init; }
+
+    /// <summary>The supply as a whole.</summary>
+    public required SupplyResult Supply { get; init; }
+
+    /// <summary>Each amplifier, in the order of the build.</summary>
+    public required IReadOnlyList<AmplifierResult> Amplifiers { get; init; }
+
+    /// <summary>Each run in the order of the build, then the runs that were added.</summary>
+    public required IReadOnlyList<RunResult> Runs { get; init; }
+
+    /// <summary>What was found, the worst first.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>How the choice was made; <c>null</c> where nothing was left open.</summary>
+    public SizingResult? Sizing { get; init; }
+
+    /// <summary>What the job needs.</summary>
+    public required IReadOnlyList<MaterialLine> Materials { get; init; }
+
+    /// <summary>The cautions that every answer carries.</summary>
+    public required IReadOnlyList<string> SafetyNotes { get; init; }
+}
+
+/// <summary>A value that was not stated.</summary>
+/// <param name="Pointer">The JSON pointer that it stands for.</param>
+/// <param name="Value">The value with its unit.</param>
+/// <param name="Reason">Why this value.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record Assumption(string Pointer, string Value, string Reason, string Source);
+
+/// <summary>A question for the person who wants the build.</summary>
+/// <param name="Pointer">The JSON pointer of the answer's place.</param>
+/// <param name="Text">The question.</param>
+/// <param name="Why">What the answer could change.</param>
+public sealed record Question(string Pointer, string Text, string Why);
+
+/// <summary>The supply as a whole.</summary>
+/// <param name="OperatingVolts">The charging voltage that the wiring is judged at.</param>
+/// <param name="LowestVolts">The lowest voltage at any amplifier over all operating cases.</param>
+/// <param name="PeakCurrentAmps">All amplifiers at full rated output, at the charging voltage.</param>
+/// <param name="AverageCurrentAmps">All amplifiers on their programme, on average.</param>
+/// <param name="AlternatorAvailableAmps">What the hot alternator has left above the base load; <c>null</c> where none is stated.</param>
+/// <param name="IdleAvailableAmps">The same at idle.</param>
+public sealed record SupplyResult(
+    double OperatingVolts,
+    double LowestVolts,
+    double PeakCurrentAmps,
+    double AverageCurrentAmps,
+    double? AlternatorAvailableAmps,
+    double? IdleAvailableAmps);
+
+/// <summary>One amplifier.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="PeakCurrentAmps">Input current at full rated output, engine running.</param>
+/// <param name="ThermalCurrentAmps">The root-mean-square current that heats its wiring, the worst of the operating cases.</param>
+/// <param name="TerminalVolts">Voltage at its terminals at full rated output, engine running.</param>
+/// <param name="DropVolts">Charging voltage less terminal voltage.</param>
+/// <param name="DropPercent">The same in percent of the charging voltage.</param>
+/// <param name="LostInWireWatts">What the wiring takes of the power sent to it at full rated output.</param>
+/// <param name="OutputShortfallWatts">Rated output less what its terminals' voltage lets it give; 0 where it is regulated.</param>
+public sealed record AmplifierResult(
+    string Id,
+    double PeakCurrentAmps,
+    double ThermalCurrentAmps,
+    double TerminalVolts,
+    double DropVolts,
+    double DropPercent,
+    double LostInWireWatts,
+    double OutputShortfallWatts);
+
+/// <summary>Whether something was stated or chosen.</summary>
+public enum Decided
+{
+    /// <summary>The build states it.</summary>
+    Given,
+
+    /// <summary>It was left open.</summary>
+    Chosen,
+}
+
+/// <summary>One run.</summary>
+public sealed record RunResult
+{
+    /// <summary>Its id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Supply or return.</summary>
+    public required Side Side { get; init; }
+
+    /// <summary>Where it starts.</summary>
+    public required string From { get; init; }
+
+    /// <summary>Where it ends.</summary>
+    public required string To { get; init; }
+
+    /// <summary>Its length in metres.</summary>
+    public required double LengthMetres { get; init; }
+
+    /// <summary>Where it lies.</summary>
+    public required Route Route { get; init; }
+
+    /// <summary>Its conductor.</summary>
+    public required ConductorResult Conductor { get; init; }
+
+    /// <summary>Largest current with every amplifier at full rated output, engine running.</summary>
+    public required double PeakCurrentAmps { get; init; }
+
+    /// <summary>The root-mean-square current that heats it, the worst of the operating cases.</summary>
+    public required double ThermalCurrentAmps { get; init; }
+
+    /// <summary>Resistance of conductors, joints and fuse at working temperature, in milliohms.</summary>
+    public required double ResistanceMilliohms { get; init; }
+
+    /// <summary>Resistance times peak current.</summary>
+    public required double DropVolts { get; init; }
+
+    /// <summary>Resistance times peak current squared.</summary>
+    public required double LossWatts { get; init; }
+
+    /// <summary>Conductor temperature under the thermal current, by the heat balance.</summary>
+    public required double TemperatureCelsius { get; init; }
+
+    /// <summary>The current it may carry without end: the figure the verdict rests on.</summary>
+    public required double AmpacityAmps { get; init; }
+
+    /// <summary>The published table with its corrections; <c>null</c> where the table does not reach.</summary>
+    public required double? AmpacityTableAmps { get; init; }
+
+    /// <summary>The current that holds the conductor at its insulation's rating by the heat balance.</summary>
+    public required double AmpacityHeatBalanceAmps { get; init; }
+
+    /// <summary>Thermal current over ampacity.</summary>
+    public required double Utilisation { get; init; }
+
+    /// <summary>The ids of the runs whose fuses guard it; empty for a return run or an unguarded one.</summary>
+    public required IReadOnlyList<string> GuardedBy { get; init; }
+
+    /// <summary>The fuse at its start.</summary>
+    public FuseResult? Fuse { get; init; }
+
+    /// <summary>The fuse at its end.</summary>
+    public FuseResult? FarFuse { get; init; }
+}
+
+/// <summary>The conductor of a run.</summary>
+/// <param name="Decided">Given or chosen.</param>
+/// <param name="Size">Its size.</param>
+/// <param name="Material">Its metal.</param>
+/// <param name="Count">How many lie in parallel.</param>
+/// <param name="InsulationCelsius">Temperature rating of the insulation.</param>
+/// <param name="MassGrams">Mass of the metal of all conductors of the run.</param>
+public sealed record ConductorResult(
+    Decided Decided, ConductorSize Size, Material Material, int Count, double InsulationCelsius, double MassGrams);
+
+/// <summary>A fuse.</summary>
+/// <param name="Decided">Given or chosen.</param>
+/// <param name="RatingAmps">Rated current.</param>
+/// <param name="Family">Family.</param>
+/// <param name="DistanceMetres">Conductor between the end of the run and the fuse.</param>
+/// <param name="PerConductor">Each conductor of a parallel run has one.</param>
+public sealed record FuseResult(Decided Decided, double RatingAmps, FuseFamilyName Family, double DistanceMetres, bool PerConductor);
+
+/// <summary>How the choice was made.</summary>
+/// <param name="Complete">Every open conductor was made as small as the rules let it be; <c>false</c>: the work budget ended first.</param>
+/// <param name="MassGrams">Metal of all conductors of the build.</param>
+public sealed record SizingResult(bool Complete, double MassGrams);
+
+/// <summary>One line of what the job needs.</summary>
+/// <param name="Item">What it is, in words of the trade.</param>
+/// <param name="Size">Conductor size, where it has one.</param>
+/// <param name="Material">Metal, where it has one.</param>
+/// <param name="LengthMetres">Total length, where it has one.</param>
+/// <param name="RatingAmps">Rating, where it has one.</param>
+/// <param name="Family">Fuse family, where it has one.</param>
+/// <param name="Count">How many pieces.</param>
+public sealed record MaterialLine(
+    string Item, ConductorSize? Size, Material? Material, double? LengthMetres, double? RatingAmps, FuseFamilyName? Family, int Count);

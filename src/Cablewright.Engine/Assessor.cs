@@ -1,0 +1,22 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Rulesets;
+
+namespace Cablewright.Engine;
+
+/// <summary>The one way in.</summary>
+public static class Assessor
+{
+    /// <summary>The version of the computation; part of every answer's identity.</summary>
+    public static string EngineVersion { get; } = typeof(Assessor).Assembly.GetName().Version!.ToString(3);
+
+    /// <summary>What makes it impossible to say what the build means; empty for a build that can be assessed.</summary>
+    /// <remarks>Only ids, places, sides and which kinds of figures are stated matter here, never their values.</remarks>
+    public static IReadOnlyList<BuildFault> FindFaults(Build build) => throw new NotImplementedException(build.Name);
+
+    /// <summary>Assesses a build.</summary>
+    /// <param name="build">A build without faults.</param>
+    /// <param name="ruleset">The limits to apply.</param>
+    /// <exception cref="ArgumentException">The build has faults.</exception>
+    public static Assessment Assess(Build build, Ruleset ruleset) => throw new NotImplementedException(build.Name + ruleset.Id);
+}

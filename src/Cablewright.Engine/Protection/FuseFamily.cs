@@ -1,0 +1,53 @@
+namespace Cablewright.Engine.Protection;
+
+/// <summary>What all fuses of one family have in common, with sources.</summary>
+public sealed record FuseFamily(
+    FuseFamilyName Name,
+    string Standard,
+    SourcedNumbers RatingsAmps,
+    SourcedNumber VoltageRatingVolts,
+    SourcedNumber ContinuousUseFactor,
+    SourcedNumber DropAtRatingVolts)
+{
+    private static readonly FuseFamily[] Table =
+        [.. Embedded.Read("Protection/fuse-families.json", DataJson.Default.FuseFamilyRowArray)
+            .Select(row => new FuseFamily(
+                TradeWords.Parse<FuseFamilyName>(row.Name),
+                row.Standard,
+                row.RatingsAmps,
+                row.VoltageRatingVolts,
+                row.ContinuousUseFactor,
+                row.DropAtRatingVolts))
+            .OrderBy(family => family.Name)];
+
+    /// <summary>All families.</summary>
+    public static IReadOnlyList<FuseFamily> All => Table;
+
+    /// <summary>One family.</summary>
+    public static FuseFamily Of(FuseFamilyName name) => Table[(int)name];
+
+    /// <summary>Whether the family is made in this rating.</summary>
+    public bool IsMadeIn(double ratingAmps) => RatingsAmps.Values.Contains(ratingAmps);
+
+    /// <summary>The smallest rating that carries a current without end, or <c>null</c> where the family has none.</summary>
+    public double? SmallestCarrying(double amps)
+    {
+        foreach (double rating in RatingsAmps.Values)
+        {
+            if (!Significant.Exceeds(amps, rating * ContinuousUseFactor.Value)) return rating;
+        }
+
+        return null;
+    }
+
+    /// <summary>Resistance of a fuse of this family, from its permitted drop at its rated current, in ohms.</summary>
+    public double Ohms(double ratingAmps) => DropAtRatingVolts.Value / ratingAmps;
+}
+
+internal sealed record FuseFamilyRow(
+    string Name,
+    string Standard,
+    SourcedNumbers RatingsAmps,
+    SourcedNumber VoltageRatingVolts,
+    SourcedNumber ContinuousUseFactor,
+    SourcedNumber DropAtRatingVolts);

@@ -1,0 +1,23 @@
+namespace Cablewright.Engine.Rulesets;
+
+/// <summary>The rulesets that this release carries.</summary>
+public static class RulesetLibrary
+{
+    /// <summary>All of them, the newest first.</summary>
+    public static IReadOnlyList<Ruleset> All { get; } = [Read("2026.1")];
+
+    /// <summary>The one that is applied where a build names none.</summary>
+    public static Ruleset Newest => All[0];
+
+    /// <summary>The ruleset with this id, or <c>null</c>.</summary>
+    public static Ruleset? Find(string id) => All.FirstOrDefault(ruleset => ruleset.Id == id);
+
+    private static Ruleset Read(string id)
+    {
+        RulesetFile file = Embedded.Read($"Rulesets/{id}.json", DataJson.Default.RulesetFile);
+        return new Ruleset(file.Id, file.Published, file.Summary, file.SafetyNotes, file.Figures);
+    }
+}
+
+internal sealed record RulesetFile(
+    string Id, string Published, string Summary, IReadOnlyList<string> SafetyNotes, IReadOnlyList<Figure> Figures);
