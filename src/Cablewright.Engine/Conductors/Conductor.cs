@@ -26,6 +26,9 @@ public sealed class Conductor
         DiameterMetres = Math.Sqrt(4 / Math.PI * size.MetalAreaMm2 / Stranding.Fill) * 1e-3;
     }
 
+    /// <summary>Every size in every metal.</summary>
+    public static IReadOnlyList<Conductor> All => Catalogue.Values;
+
     /// <summary>Its size.</summary>
     public ConductorSize Size { get; }
 

@@ -1,0 +1,141 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Loads;
+using Cablewright.Engine.Protection;
+using Cablewright.Engine.Rulesets;
+
+namespace Cablewright.Engine.Builds;
+
+/// <summary>A build with every value in its place: stated, or assumed and listed.</summary>
+internal sealed record CompleteBuild
+{
+    public required Build Stated { get; init; }
+
+    public required Ruleset Ruleset { get; init; }
+
+    public required Phrase Phrase { get; init; }
+
+    public required PlaceNames Names { get; init; }
+
+    /// <summary>The system's nominal voltage over 12 V.</summary>
+    public required double NominalFactor { get; init; }
+
+    public required double ChargingVolts { get; init; }
+
+    public required double BodyOhms { get; init; }
+
+    public required DropLimits Drop { get; init; }
+
+    public required SupplyFigures Supply { get; init; }
+
+    public required IReadOnlyList<CompleteBattery> Batteries { get; init; }
+
+    /// <summary>Which battery stands at the alternator.</summary>
+    public required int ChargingBattery { get; init; }
+
+    public required IReadOnlyList<AmplifierDraw> Draws { get; init; }
+
+    public required IReadOnlyList<CompleteRun> Runs { get; init; }
+
+    public required BodyConnections Body { get; init; }
+
+    public required IReadOnlyList<Assumption> Assumptions { get; init; }
+
+    /// <summary>Battery voltage with the engine off or the alternator overrun.</summary>
+    public double LowestSupplyVolts => Ruleset["circuit.lowest-supply-voltage"].Value * NominalFactor;
+
+    public double HighestSupplyVolts => Ruleset["circuit.highest-supply-voltage"].Value * NominalFactor;
+}
+
+/// <summary>How much may be lost on the way to an amplifier and back.</summary>
+/// <param name="HardVolts">Above it the build fails.</param>
+/// <param name="TargetVolts">Above it a caution is due; the same as the hard limit where the build states its own.</param>
+/// <param name="Rule">The id of the figure behind the hard limit.</param>
+internal sealed record DropLimits(double HardVolts, double TargetVolts, string Rule);
+
+/// <summary>What the alternator can give.</summary>
+/// <param name="HotAmps">Hot, at speed; <c>null</c> where no alternator is stated.</param>
+/// <param name="IdleAmps">At idle.</param>
+/// <param name="BaseLoadAmps">What the vehicle itself takes of either.</param>
+internal sealed record SupplyFigures(double? HotAmps, double? IdleAmps, double BaseLoadAmps);
+
+/// <summary>One battery, complete.</summary>
+internal sealed record CompleteBattery(string Id, double InternalOhms, double HalfChargedVolts, double StrapOhms);
+
+/// <summary>One run, complete but for what is to be chosen.</summary>
+internal sealed record CompleteRun
+{
+    public required string Id { get; init; }
+
+    /// <summary>Its JSON pointer; <c>/runs/-</c> for a run that was added.</summary>
+    public required string Pointer { get; init; }
+
+    public required string From { get; init; }
+
+    public required string To { get; init; }
+
+    public required Side Side { get; init; }
+
+    public required double LengthMetres { get; init; }
+
+    public required Route Route { get; init; }
+
+    public required double AirCelsius { get; init; }
+
+    public required double Bundling { get; init; }
+
+    public required double InsulationCelsius { get; init; }
+
+    public required double JointOhms { get; init; }
+
+    /// <summary>The conductor, or <c>null</c> where it is to be chosen.</summary>
+    public required Conductor? Given { get; init; }
+
+    /// <summary>How many in parallel, or <c>null</c> where that is to be chosen.</summary>
+    public required int? GivenCount { get; init; }
+
+    /// <summary>The conductors to choose from, the weakest first; empty where it is given.</summary>
+    public required IReadOnlyList<ConductorChoice> Candidates { get; init; }
+
+    /// <summary>What its terminals accept, where that is stated.</summary>
+    public required IReadOnlyList<TerminalLimit> Terminals { get; init; }
+
+    public required FuseSlot Near { get; init; }
+
+    public required FuseSlot Far { get; init; }
+}
+
+/// <summary>The largest conductor that a terminal accepts.</summary>
+/// <param name="Largest">The size.</param>
+/// <param name="Pointer">Where that is stated.</param>
+internal readonly record struct TerminalLimit(ConductorSize Largest, string Pointer);
+
+/// <summary>A conductor and how many of it.</summary>
+internal readonly record struct ConductorChoice(Conductor Conductor, int Count)
+{
+    public double OhmsPerMetreAt20 => Conductor.OhmsPerMetreAt20 / Count;
+
+    public double KilogramsPerMetre => Conductor.KilogramsPerMetre * Count;
+}
+
+/// <summary>What is known of the place for a fuse at one end of a run.</summary>
+/// <param name="Pointer">Its JSON pointer.</param>
+/// <param name="Refused">The build says that there is none.</param>
+/// <param name="RatingAmps">The stated rating, or <c>null</c> where it is to be chosen if a fuse is needed.</param>
+/// <param name="MustBeFitted">The build speaks of a fuse here, so one stands even where none is needed.</param>
+/// <param name="Family">The stated family, if any.</param>
+/// <param name="DistanceMetres">The stated distance, if any.</param>
+/// <param name="VoltageRatingVolts">The stated voltage rating, if any.</param>
+/// <param name="PerConductor">Whether each parallel conductor has its own.</param>
+/// <param name="LargestConductor">What the holder accepts, if stated.</param>
+internal sealed record FuseSlot(
+    string Pointer,
+    bool Refused,
+    double? RatingAmps,
+    bool MustBeFitted,
+    FuseFamilyName? Family,
+    double? DistanceMetres,
+    double? VoltageRatingVolts,
+    bool? PerConductor,
+    ConductorSize? LargestConductor);

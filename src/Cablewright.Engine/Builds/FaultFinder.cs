@@ -1,0 +1,139 @@
+using Cablewright.Engine.Findings;
+
+namespace Cablewright.Engine.Builds;
+
+/// <summary>Finds what makes it impossible to say what a build means.</summary>
+internal sealed class FaultFinder
+{
+    private readonly Build build;
+    private readonly PlaceNames names;
+    private readonly List<BuildFault> faults = [];
+
+    private FaultFinder(Build build)
+    {
+        this.build = build;
+        names = new PlaceNames(build);
+    }
+
+    public static IReadOnlyList<BuildFault> Find(Build build)
+    {
+        var finder = new FaultFinder(build);
+        finder.FindNameFaults();
+        finder.FindRunFaults();
+        finder.FindDrawFaults();
+        finder.FindAlternatorFault();
+        Side[] sides = SideResolution.Resolve(build, finder.names, finder.faults);
+        finder.FindLooseEnds();
+        if (finder.faults.Count == 0) finder.FindReachFaults(sides);
+        return finder.faults;
+    }
+
+    private void Fault(string pointer, string code, string detail, string accepted) =>
+        faults.Add(new BuildFault(pointer, code, detail, accepted));
+
+    private void FindNameFaults()
+    {
+        var places = new Dictionary<string, string>(StringComparer.Ordinal) { [PlaceNames.Body] = "the vehicle's body" };
+        for (int i = 0; i < build.Vehicle.Batteries.Count; i++) TakeName(places, build.Vehicle.Batteries[i].Id, $"/vehicle/batteries/{i}/id");
+        for (int i = 0; i < build.Amplifiers.Count; i++) TakeName(places, build.Amplifiers[i].Id, $"/amplifiers/{i}/id");
+        for (int i = 0; i < build.Junctions.Count; i++) TakeName(places, build.Junctions[i].Id, $"/junctions/{i}/id");
+        var runs = new Dictionary<string, string>(StringComparer.Ordinal);
+        for (int i = 0; i < build.Runs.Count; i++) TakeName(runs, build.Runs[i].Id, $"/runs/{i}/id");
+    }
+
+    private void TakeName(Dictionary<string, string> taken, string id, string pointer)
+    {
+        if (taken.TryAdd(id, pointer)) return;
+        Fault(pointer, "id.taken", $"The id \"{id}\" is already taken by {taken[id]}.", "an id that nothing else has");
+    }
+
+    private void FindRunFaults()
+    {
+        for (int i = 0; i < build.Runs.Count; i++)
+        {
+            Run run = build.Runs[i];
+            if (run.From == run.To)
+                Fault($"/runs/{i}/to", "run.ends-equal", $"Run \"{run.Id}\" starts and ends at \"{run.From}\".", "two different places");
+        }
+    }
+
+    private void FindDrawFaults()
+    {
+        for (int i = 0; i < build.Amplifiers.Count; i++)
+        {
+            Amplifier amplifier = build.Amplifiers[i];
+            if (amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null && amplifier.OnBoardFuseAmps is null)
+            {
+                Fault(
+                    $"/amplifiers/{i}", "amplifier.draw-unknown", $"Nothing says what amplifier \"{amplifier.Id}\" draws.",
+                    "at least one of \"ratedOutput\", \"ratedInputCurrent\" and \"fuse\"");
+            }
+        }
+    }
+
+    private void FindAlternatorFault()
+    {
+        if (build.Vehicle.Alternator?.At is not { } at || names[at].Kind is PlaceKind.Battery) return;
+        Fault("/vehicle/alternator/at", "alternator.place-unknown", $"The alternator stands at \"{at}\", which is no battery.", "the id of a battery");
+    }
+
+    /// <summary>A junction that only one run knows joins nothing: most often a misspelt name.</summary>
+    private void FindLooseEnds()
+    {
+        var ends = build.Runs
+            .SelectMany((run, index) => new[] { (Place: run.From, Pointer: $"/runs/{index}/from"), (Place: run.To, Pointer: $"/runs/{index}/to") })
+            .Where(end => names.IsJunction(end.Place))
+            .GroupBy(end => end.Place)
+            .ToDictionary(group => group.Key, group => group.ToArray());
+        foreach ((string place, (string Place, string Pointer)[] at) in ends)
+        {
+            if (at.Length > 1) continue;
+            string? near = NearestWord.Of(place, names.Named.Concat(ends.Keys.Where(other => other != place)));
+            Fault(
+                at[0].Pointer, "place.joins-nothing",
+                $"Nothing else is connected to \"{place}\", which is no battery and no amplifier." + (near is null ? "" : $" Did you mean \"{near}\"?"),
+                "the id of a battery or amplifier, \"body\", or a junction that another run names too");
+        }
+
+        for (int i = 0; i < build.Junctions.Count; i++)
+        {
+            if (ends.ContainsKey(build.Junctions[i].Id)) continue;
+            Fault($"/junctions/{i}/id", "place.joins-nothing", $"No run names the junction \"{build.Junctions[i].Id}\".", "a junction that runs name");
+        }
+    }
+
+    private void FindReachFaults(Side[] sides)
+    {
+        var supply = new Reach(build, sides, Side.Supply);
+        var back = new Reach(build, sides, Side.Return);
+        foreach (string battery in BatteryIds()) supply.Mark(battery);
+        back.Mark(PlaceNames.Body);
+        foreach (string battery in BatteryIds()) back.Mark(battery);
+
+        for (int i = 0; i < build.Amplifiers.Count; i++)
+        {
+            string id = build.Amplifiers[i].Id;
+            if (!supply.Contains(id))
+                Fault($"/amplifiers/{i}", "amplifier.no-supply", $"No supply run leads from a battery to amplifier \"{id}\".", $"runs from a battery ({string.Join(", ", BatteryIds())}) to \"{id}\"");
+            else if (back.Touches(id) && !back.Contains(id))
+                Fault($"/amplifiers/{i}", "amplifier.no-return", $"The return runs of amplifier \"{id}\" lead neither to the body nor to a battery.", "return runs to \"body\" or to a battery");
+        }
+
+        for (int i = 0; i < build.Runs.Count; i++)
+        {
+            Reach reach = sides[i] is Side.Supply ? supply : back;
+            if (!reach.Contains(build.Runs[i].From))
+                Fault($"/runs/{i}", "run.not-connected", $"Run \"{build.Runs[i].Id}\" is connected to no battery.", "runs that lead to a battery");
+        }
+
+        for (int i = 0; i < build.Vehicle.Batteries.Count; i++)
+        {
+            string id = build.Vehicle.Batteries[i].Id;
+            if (!supply.Touches(id))
+                Fault($"/vehicle/batteries/{i}", "battery.not-connected", $"No supply run touches battery \"{id}\".", $"a run from or to \"{id}\", or no such battery");
+        }
+    }
+
+    private IEnumerable<string> BatteryIds() =>
+        build.Vehicle.Batteries.Count == 0 ? [PlaceNames.AssumedBattery] : build.Vehicle.Batteries.Select(battery => battery.Id);
+}

@@ -1,0 +1,14 @@
+namespace Cablewright.Engine.Circuits;
+
+/// <summary>The states of the supply in which wiring is judged.</summary>
+internal enum OperatingCase
+{
+    /// <summary>Engine running: the charging battery holds the charging voltage, other batteries give nothing.</summary>
+    Running,
+
+    /// <summary>The same, with the other batteries half charged and recharging.</summary>
+    Recharging,
+
+    /// <summary>Engine off, or more drawn than the alternator gives: the charging battery at its lowest working voltage.</summary>
+    LowVoltage,
+}

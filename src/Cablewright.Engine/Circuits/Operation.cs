@@ -1,0 +1,127 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Circuits;
+
+/// <summary>Finds the operating point of a build: currents heat the conductors, heat changes their resistance, that the currents.</summary>
+/// <remarks>
+/// <para>Method: fixed point. A hot copper conductor has at most some 1.4 times its cold resistance and the drop is a small
+/// part of the voltage, so each round brings the temperatures closer by a factor of ten or more.</para>
+/// <para>Steps: (1) resistances at the present temperatures; (2) the circuit at full output: peak currents; (3) the circuit with
+/// each load drawing its root-mean-square current: thermal currents; (4) temperatures by the heat balance; (5) again until no
+/// temperature moves by more than 0.01 K.</para>
+/// </remarks>
+internal sealed class Operation
+{
+    private const double TemperatureTolerance = 0.01;
+    private const int MostRounds = 40;
+
+    private readonly CompleteBuild build;
+    private readonly Wiring wiring;
+    private readonly double[] branchOhms;
+    private readonly LoadDraw[] full;
+    private readonly LoadDraw[] thermal;
+    private readonly bool thermalIsPeak;
+
+    public Operation(CompleteBuild build, Wiring wiring)
+    {
+        this.build = build;
+        this.wiring = wiring;
+        branchOhms = new double[wiring.Network.Branches.Count];
+        for (int i = 0; i < wiring.FixedOhms.Count; i++) branchOhms[build.Runs.Count + i] = wiring.FixedOhms[i];
+        full = new LoadDraw[build.Draws.Count];
+        thermal = new LoadDraw[build.Draws.Count];
+        thermalIsPeak = build.Draws.All(draw => draw.ThermalShare >= 1);
+    }
+
+    /// <summary>How many runs were solved so far, over all rounds: the work that was done.</summary>
+    public long Work { get; private set; }
+
+    /// <summary>The operating point in one case.</summary>
+    /// <param name="decision">What the runs are made of.</param>
+    /// <param name="operatingCase">The case.</param>
+    /// <param name="outputShare">Every load's draw over its full draw.</param>
+    /// <returns>The operating point, or <c>null</c> where the voltage collapses.</returns>
+    public OperatingPoint? Find(Decision decision, OperatingCase operatingCase, double outputShare)
+    {
+        int runs = build.Runs.Count;
+        var celsius = new double[runs];
+        var peak = new double[runs];
+        var rms = new double[runs];
+        var loadVolts = new double[full.Length];
+        var loadAmps = new double[full.Length];
+        for (int run = 0; run < runs; run++) celsius[run] = build.Runs[run].AirCelsius;
+        for (int load = 0; load < full.Length; load++) full[load] = Scaled(build.Draws[load].Full, outputShare);
+        SourceState[] sources = wiring.SourcesIn(operatingCase);
+        double[] held = wiring.HeldVoltsIn(operatingCase);
+
+        for (int round = 0; round < MostRounds; round++)
+        {
+            Work += runs;
+            for (int run = 0; run < runs; run++) branchOhms[run] = Ohms(decision, run, celsius[run]);
+            if (!wiring.Solver.Solve(branchOhms, sources, full, held)) return null;
+            ReadRuns(peak);
+            ReadLoads(loadVolts, loadAmps);
+            if (thermalIsPeak) peak.CopyTo(rms, 0);
+            else if (SolveThermal(loadAmps, sources, held)) ReadRuns(rms);
+            else return null;
+            if (Warm(decision, rms, celsius) <= TemperatureTolerance) break;
+        }
+
+        return new OperatingPoint(
+            operatingCase, peak, rms, celsius, branchOhms[..runs], loadVolts, loadAmps,
+            [.. loadAmps.Select((amps, load) => amps * build.Draws[load].ThermalShare)]);
+    }
+
+    private static LoadDraw Scaled(LoadDraw draw, double share) => draw with
+    {
+        Magnitude = draw.Kind is LoadKind.ConstantResistance ? draw.Magnitude / share : draw.Magnitude * share,
+    };
+
+    private double Ohms(Decision decision, int run, double celsius)
+    {
+        ConductorChoice choice = decision.Conductors[run];
+        double conductor = choice.Conductor.OhmsPerMetre(celsius) * build.Runs[run].LengthMetres / choice.Count;
+        return conductor + build.Runs[run].JointOhms + decision.FuseOhms(run);
+    }
+
+    private bool SolveThermal(double[] loadAmps, SourceState[] sources, double[] held)
+    {
+        for (int load = 0; load < thermal.Length; load++)
+            thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, loadAmps[load] * build.Draws[load].ThermalShare);
+        return wiring.Solver.Solve(branchOhms, sources, thermal, held);
+    }
+
+    private void ReadRuns(double[] amps)
+    {
+        for (int run = 0; run < amps.Length; run++) amps[run] = wiring.Solver.BranchAmps(run, branchOhms[run]);
+    }
+
+    private void ReadLoads(double[] volts, double[] amps)
+    {
+        for (int load = 0; load < volts.Length; load++)
+        {
+            volts[load] = wiring.Solver.LoadVolts(load);
+            amps[load] = CircuitSolver.Amps(full[load], volts[load]);
+        }
+    }
+
+    /// <summary>Sets the temperatures that the currents lead to.</summary>
+    /// <returns>The largest change, in kelvin.</returns>
+    private double Warm(Decision decision, double[] rms, double[] celsius)
+    {
+        double largest = 0;
+        for (int run = 0; run < rms.Length; run++)
+        {
+            ConductorChoice choice = decision.Conductors[run];
+            CompleteRun described = build.Runs[run];
+            double amps = Math.Abs(rms[run]) / choice.Count / described.Bundling;
+            double warmed = HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius);
+            largest = Math.Max(largest, Math.Abs(warmed - celsius[run]));
+            celsius[run] = warmed;
+        }
+
+        return largest;
+    }
+}

@@ -1,0 +1,32 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Rulesets;
+
+namespace Cablewright.Engine.Loads;
+
+/// <summary>How much of its full current an amplifier draws on a programme.</summary>
+/// <remarks>
+/// <para>Average output: p = P_avg / P_rated = 2 / 10^(CF/10), CF in decibels at clip onset (a sine: 3.01 dB, p = 1).</para>
+/// <para>Average current over full current: a switching stage, idle + p; a linear one, √p, since its current follows the
+/// amplitude; class A, 1. Heating goes by the root mean square, average times form factor, and never above the full sine,
+/// for which an amplifier's own storage smooths the cycles.</para>
+/// </remarks>
+internal static class ProgrammeShares
+{
+    /// <summary>Average output over rated output.</summary>
+    public static double OutputShare(double crestFactorDecibels) => Math.Min(1, 2 / Math.Pow(10, crestFactorDecibels / 10));
+
+    /// <summary>Average current over full current.</summary>
+    public static double Average(AmplifierClass kind, double outputShare, Ruleset ruleset) => kind switch
+    {
+        AmplifierClass.A => 1,
+        AmplifierClass.D => Math.Min(1, ruleset["load.idle-share"].Value + outputShare),
+        _ => Math.Sqrt(outputShare),
+    };
+
+    /// <summary>Root-mean-square current over full current.</summary>
+    public static double Thermal(AmplifierClass kind, double outputShare, Ruleset ruleset)
+    {
+        string factor = kind is AmplifierClass.D ? "load.form-factor-switching" : "load.form-factor-linear";
+        return kind is AmplifierClass.A ? 1 : Math.Min(1, Average(kind, outputShare, ruleset) * ruleset[factor].Value);
+    }
+}

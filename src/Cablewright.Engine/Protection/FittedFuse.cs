@@ -1,0 +1,22 @@
+using Cablewright.Engine.Answers;
+
+namespace Cablewright.Engine.Protection;
+
+/// <summary>A fuse that stands at the end of a run.</summary>
+/// <param name="Decided">Given or chosen.</param>
+/// <param name="RatingAmps">Rated current.</param>
+/// <param name="Family">Its family.</param>
+/// <param name="DistanceMetres">Conductor between the end of the run and the fuse.</param>
+/// <param name="PerConductor">Each of the run's parallel conductors has one.</param>
+/// <param name="VoltageRatingVolts">Voltage rating of the part or its family.</param>
+internal sealed record FittedFuse(
+    Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts)
+{
+    /// <summary>What passes before all of them open.</summary>
+    public double PassingAmps(int conductors) => PerConductor ? RatingAmps * conductors : RatingAmps;
+
+    /// <summary>The lasting current that they carry together.</summary>
+    public double CarryingAmps(int conductors) => PassingAmps(conductors) * Family.ContinuousUseFactor.Value;
+
+    public double Ohms(int conductors) => Family.Ohms(RatingAmps) / (PerConductor ? conductors : 1);
+}
