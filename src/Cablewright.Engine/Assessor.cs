@@ -1,6 +1,7 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine;
 
@@ -12,11 +13,18 @@ public static class Assessor
 
     /// <summary>What makes it impossible to say what the build means; empty for a build that can be assessed.</summary>
     /// <remarks>Only ids, places, sides and which kinds of figures are stated matter here, never their values.</remarks>
-    public static IReadOnlyList<BuildFault> FindFaults(Build build) => throw new NotImplementedException(build.Name);
+    public static IReadOnlyList<BuildFault> FindFaults(Build build) => FaultFinder.Find(build);
 
     /// <summary>Assesses a build.</summary>
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
-    public static Assessment Assess(Build build, Ruleset ruleset) => throw new NotImplementedException(build.Name + ruleset.Id);
+    public static Assessment Assess(Build build, Ruleset ruleset)
+    {
+        if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
+        CompleteBuild complete = Completion.Complete(build, ruleset);
+        var evaluator = new Evaluator(complete);
+        SizedBuild sized = Sizer.Size(complete, evaluator);
+        return new AssessmentWriter(complete, evaluator, sized).Write(Questions.For(complete, sized));
+    }
 }

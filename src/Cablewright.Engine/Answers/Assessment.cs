@@ -153,8 +153,8 @@ public sealed record RunResult
     /// <summary>The current that holds the conductor at its insulation's rating by the heat balance.</summary>
     public required double AmpacityHeatBalanceAmps { get; init; }
 
-    /// <summary>Thermal current over ampacity.</summary>
-    public required double Utilisation { get; init; }
+    /// <summary>Thermal current over ampacity; <c>null</c> where the surroundings leave no ampacity.</summary>
+    public required double? Utilisation { get; init; }
 
     /// <summary>The ids of the runs whose fuses guard it; empty for a return run or an unguarded one.</summary>
     public required IReadOnlyList<string> GuardedBy { get; init; }

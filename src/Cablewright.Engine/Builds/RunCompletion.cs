@@ -1,5 +1,6 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 
@@ -69,16 +70,26 @@ internal sealed class RunCompletion
         };
     }
 
-    private static FuseSlot SlotOf(FuseWish? wish, string pointer) => new(
+    private FuseSlot SlotOf(FuseWish? wish, string pointer) => new(
         pointer,
         wish is { Fitted: false },
         wish?.RatingAmps,
         wish is { Fitted: true },
-        wish?.Family,
-        wish?.DistanceMetres,
+        wish?.Family ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, pointer) : null),
+        wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, pointer),
         wish?.VoltageRatingVolts,
         wish?.PerConductor,
         wish?.LargestConductor);
+
+    private FuseFamilyName FamilyOf(double ratingAmps, string pointer)
+    {
+        FuseFamily family = FuseFamily.UsualFor(ratingAmps);
+        assumptions.Note(pointer + "/family", family.Name.Word(), "a rating is stated without a family", "trade practice (common practice, no source)");
+        return family.Name;
+    }
+
+    private double DistanceOf(FuseWish wish, string pointer) => assumptions.Take(
+        wish.DistanceMetres, pointer + "/distanceFromSource", "fuse.max-distance", "its place is not stated; it is taken to be at the limit, so measure it");
 
     private Material MaterialFor(string pointer)
     {

@@ -45,6 +45,35 @@ internal sealed class Operation
     /// <returns>The operating point, or <c>null</c> where the voltage collapses.</returns>
     public OperatingPoint? Find(Decision decision, OperatingCase operatingCase, double outputShare)
     {
+        for (int load = 0; load < full.Length; load++) full[load] = Scaled(build.Draws[load].Full, outputShare);
+        return Find(decision, operatingCase);
+    }
+
+    /// <summary>
+    /// The currents with every load drawing, at any voltage, what it draws at its source's voltage. They are too low, but they
+    /// always exist, and they say where to begin.
+    /// </summary>
+    public WorstCurrents Estimate(Decision decision)
+    {
+        for (int load = 0; load < full.Length; load++)
+            full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(build.Draws[load].Full, wiring.SourceVoltsOf(load)));
+        return new WorstCurrents([Find(decision, OperatingCase.Running)!]);
+    }
+
+    /// <summary>How a current drawn by one amplifier alone divides among the runs, in amperes for each ampere.</summary>
+    /// <remarks>Resistances are those of the last operating point.</remarks>
+    public double[] Division(int amplifier)
+    {
+        for (int load = 0; load < thermal.Length; load++) thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, load == amplifier ? 1 : 0);
+        SourceState[] silent = [.. wiring.SourcesIn(OperatingCase.Running).Select(source => source with { Volts = 0 })];
+        wiring.Solver.Solve(branchOhms, silent, thermal, new double[wiring.Network.HeldNodes.Count]);
+        var amps = new double[build.Runs.Count];
+        ReadRuns(amps);
+        return amps;
+    }
+
+    private OperatingPoint? Find(Decision decision, OperatingCase operatingCase)
+    {
         int runs = build.Runs.Count;
         var celsius = new double[runs];
         var peak = new double[runs];
@@ -52,7 +81,6 @@ internal sealed class Operation
         var loadVolts = new double[full.Length];
         var loadAmps = new double[full.Length];
         for (int run = 0; run < runs; run++) celsius[run] = build.Runs[run].AirCelsius;
-        for (int load = 0; load < full.Length; load++) full[load] = Scaled(build.Draws[load].Full, outputShare);
         SourceState[] sources = wiring.SourcesIn(operatingCase);
         double[] held = wiring.HeldVoltsIn(operatingCase);
 

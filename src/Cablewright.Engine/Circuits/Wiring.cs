@@ -70,8 +70,11 @@ internal sealed class Wiring
         return volts;
     }
 
+    /// <summary>Whether an amplifier hangs on a supply that the charging battery does not reach.</summary>
+    public bool FeedsAlone(int amplifier) => feedsAlone[amplifier];
+
     /// <summary>The voltage that an amplifier's drop is counted from.</summary>
-    public double SourceVoltsOf(int amplifier) => feedsAlone[amplifier] ? build.LowestSupplyVolts : build.ChargingVolts;
+    public double SourceVoltsOf(int amplifier) => FeedsAlone(amplifier) ? build.LowestSupplyVolts : build.ChargingVolts;
 
     private int Node(CompleteRun run, string place)
     {

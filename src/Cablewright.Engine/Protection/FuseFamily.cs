@@ -29,6 +29,10 @@ public sealed record FuseFamily(
     /// <summary>Whether the family is made in this rating.</summary>
     public bool IsMadeIn(double ratingAmps) => RatingsAmps.Values.Contains(ratingAmps);
 
+    /// <summary>The family that a plain rating means where none is named: a blade where blades are made in it, else an ANL.</summary>
+    public static FuseFamily UsualFor(double ratingAmps) =>
+        Of(FuseFamilyName.BladeC).IsMadeIn(ratingAmps) ? Of(FuseFamilyName.BladeC) : Of(FuseFamilyName.Anl);
+
     /// <summary>The smallest rating that carries a current without end, or <c>null</c> where the family has none.</summary>
     public double? SmallestCarrying(double amps)
     {

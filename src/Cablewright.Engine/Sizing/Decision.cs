@@ -21,4 +21,7 @@ internal sealed class Decision(ConductorChoice[] conductors, FittedFuse?[] near,
 
     /// <summary>The same conductors with other fuses.</summary>
     public Decision With(FittedFuse?[] nearFuses, FittedFuse?[] farFuses) => new(Conductors, nearFuses, farFuses);
+
+    /// <summary>Whether the same fuses stand in another decision.</summary>
+    public bool HasFusesOf(Decision other) => Near.AsSpan().SequenceEqual(other.Near) && Far.AsSpan().SequenceEqual(other.Far);
 }

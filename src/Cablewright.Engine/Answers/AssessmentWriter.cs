@@ -1,0 +1,110 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Protection;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Answers;
+
+/// <summary>Writes the answer from what was worked out.</summary>
+internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator, SizedBuild sized)
+{
+    private readonly Evaluation evaluation = sized.Evaluation;
+
+    public Assessment Write(IReadOnlyList<Question> questions)
+    {
+        List<Breach> breaches = [.. evaluation.Breaches];
+        if (!sized.IsComplete) breaches.Add(new Breach(BreachKind.BudgetReached, Severity.Info, 0));
+        IReadOnlyList<Finding> findings = new FindingWriter(build, evaluator, evaluation).Write(breaches);
+        Verdict verdict = findings.Count == 0 ? Verdict.Pass : (Verdict)findings.Max(finding => finding.Severity);
+        return new Assessment
+        {
+            Verdict = verdict,
+            Summary = Summary.Of(build, evaluator, evaluation, verdict, findings),
+            Ruleset = build.Ruleset.Id,
+            Assumptions = build.Assumptions,
+            AskNext = questions,
+            Supply = SupplyOf(),
+            Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],
+            Runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)],
+            Findings = findings,
+            Sizing = build.Runs.Any(run => run.Given is null) ? new SizingResult(sized.IsComplete, Metal()) : null,
+            Materials = MaterialList.Of(build, evaluation.Decision),
+            SafetyNotes = build.Ruleset.SafetyNotes,
+        };
+    }
+
+    private SupplyResult SupplyOf() => new(
+        build.ChargingVolts,
+        evaluation.Currents.LowestVolts,
+        evaluation.Currents.LoadAmps.Sum(),
+        evaluation.Currents.LoadAmps.Select((amps, i) => amps * build.Draws[i].AverageShare).Sum(),
+        Left(build.Supply.HotAmps),
+        Left(build.Supply.HotAmps is null ? null : build.Supply.IdleAmps));
+
+    private double? Left(double? given) => given is { } amps ? Math.Max(0, amps - build.Supply.BaseLoadAmps) : null;
+
+    private AmplifierResult AmplifierOf(int amplifier)
+    {
+        double terminal = evaluation.Currents.TerminalVolts[amplifier];
+        double source = evaluator.Wiring.SourceVoltsOf(amplifier);
+        double amps = evaluation.Currents.LoadAmps[amplifier];
+        return new AmplifierResult(
+            build.Stated.Amplifiers[amplifier].Id,
+            amps,
+            evaluation.Currents.ThermalLoadAmps[amplifier],
+            terminal,
+            source - terminal,
+            (source - terminal) / source * 100,
+            (source - terminal) * amps,
+            build.Draws[amplifier].ShortfallWatts(terminal));
+    }
+
+    private RunResult RunOf(int index)
+    {
+        CompleteRun run = build.Runs[index];
+        ConductorChoice choice = evaluation.Decision.Conductors[index];
+        AmpacityFigures each = evaluator.Ampacities.Of(index, choice.Conductor);
+        double amps = evaluation.Currents.PeakAmps[index], ohms = evaluation.Currents.Ohms[index];
+        double limit = each.LimitAmps * choice.Count;
+        bool unguarded = run.Side is Side.Return || evaluation.Guards.IsUnguarded(index);
+        return new RunResult
+        {
+            Id = run.Id,
+            Side = run.Side,
+            From = run.From,
+            To = run.To,
+            LengthMetres = run.LengthMetres,
+            Route = run.Route,
+            Conductor = ConductorOf(run, choice),
+            PeakCurrentAmps = amps,
+            ThermalCurrentAmps = evaluation.Currents.ThermalAmps[index],
+            ResistanceMilliohms = ohms * 1000,
+            DropVolts = ohms * amps,
+            LossWatts = ohms * amps * amps,
+            TemperatureCelsius = evaluation.Currents.Celsius[index],
+            AmpacityAmps = limit,
+            AmpacityTableAmps = each.TableAmps * choice.Count,
+            AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
+            Utilisation = limit > 0 ? evaluation.Currents.ThermalAmps[index] / limit : null,
+            GuardedBy = unguarded ? [] : [.. evaluation.Guards.GuardsOf(index).Select(guard => build.Runs[guard].Id)],
+            Fuse = FuseOf(evaluation.Decision.Near[index]),
+            FarFuse = FuseOf(evaluation.Decision.Far[index]),
+        };
+    }
+
+    private static ConductorResult ConductorOf(CompleteRun run, ConductorChoice choice) => new(
+        run.Given is null ? Decided.Chosen : Decided.Given,
+        choice.Conductor.Size,
+        choice.Conductor.Material,
+        choice.Count,
+        run.InsulationCelsius,
+        choice.KilogramsPerMetre * run.LengthMetres * 1000);
+
+    private static FuseResult? FuseOf(FittedFuse? fuse) => fuse is null
+        ? null
+        : new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor);
+
+    private double Metal() => Enumerable.Range(0, build.Runs.Count)
+        .Sum(run => evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres * 1000);
+}

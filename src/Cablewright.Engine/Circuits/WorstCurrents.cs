@@ -1,0 +1,71 @@
+namespace Cablewright.Engine.Circuits;
+
+/// <summary>What a build must bear: the worst of its operating points, run by run and amplifier by amplifier.</summary>
+/// <remarks>
+/// Peak currents, drop and terminal voltage are those with the engine running, since the drop is judged against the charging
+/// voltage. Heat and lasting currents are the worst of all cases, the lowest supply voltage included.
+/// </remarks>
+internal sealed class WorstCurrents
+{
+    public WorstCurrents(IReadOnlyList<OperatingPoint> points)
+    {
+        OperatingPoint[] running = [.. points.Where(point => point.Case is not OperatingCase.LowVoltage)];
+        int runs = points[0].PeakAmps.Length, amplifiers = points[0].LoadVolts.Length;
+        PeakAmps = new double[runs];
+        Ohms = new double[runs];
+        ThermalAmps = new double[runs];
+        Celsius = new double[runs];
+        for (int run = 0; run < runs; run++)
+        {
+            foreach (OperatingPoint point in running)
+            {
+                if (Math.Abs(point.PeakAmps[run]) < PeakAmps[run]) continue;
+                PeakAmps[run] = Math.Abs(point.PeakAmps[run]);
+                Ohms[run] = point.Ohms[run];
+            }
+
+            foreach (OperatingPoint point in points)
+            {
+                ThermalAmps[run] = Math.Max(ThermalAmps[run], Math.Abs(point.ThermalAmps[run]));
+                Celsius[run] = Math.Max(Celsius[run], point.Celsius[run]);
+            }
+        }
+
+        TerminalVolts = new double[amplifiers];
+        LoadAmps = new double[amplifiers];
+        ThermalLoadAmps = new double[amplifiers];
+        for (int i = 0; i < amplifiers; i++)
+        {
+            OperatingPoint worst = running.MinBy(point => point.LoadVolts[i])!;
+            TerminalVolts[i] = worst.LoadVolts[i];
+            LoadAmps[i] = worst.LoadAmps[i];
+            ThermalLoadAmps[i] = points.Max(point => point.ThermalLoadAmps[i]);
+        }
+
+        LowestVolts = points.Min(point => point.LoadVolts.Min());
+    }
+
+    /// <summary>Largest current of each run at full output, engine running.</summary>
+    public double[] PeakAmps { get; }
+
+    /// <summary>Resistance of each run when it carries that.</summary>
+    public double[] Ohms { get; }
+
+    /// <summary>Largest root-mean-square current of each run.</summary>
+    public double[] ThermalAmps { get; }
+
+    /// <summary>Highest temperature of each run's conductor.</summary>
+    public double[] Celsius { get; }
+
+    /// <summary>Lowest voltage at each amplifier at full output, engine running.</summary>
+    public double[] TerminalVolts { get; }
+
+    /// <summary>Its current then.</summary>
+    public double[] LoadAmps { get; }
+
+    /// <summary>Largest root-mean-square current of each amplifier.</summary>
+    public double[] ThermalLoadAmps { get; }
+
+    /// <summary>Lowest voltage at any amplifier in any case.</summary>
+    public double LowestVolts { get; }
+}

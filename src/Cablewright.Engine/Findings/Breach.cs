@@ -1,0 +1,45 @@
+namespace Cablewright.Engine.Findings;
+
+/// <summary>What can be wrong with a build; each kind is one finding code.</summary>
+internal enum BreachKind
+{
+    VoltageCollapse,
+    DropOverLimit,
+    DropOverTarget,
+    OverAmpacity,
+    SurroundingsTooHot,
+    FuseMissingAtBattery,
+    FuseMissingAtReduction,
+    FuseAboveConductor,
+    NoFuseFits,
+    ParallelUnguarded,
+    FuseBelowLoad,
+    FuseNotStandard,
+    FuseVoltageTooLow,
+    FuseTooFar,
+    FuseNotNear,
+    FuseChosen,
+    FuseInReturn,
+    ReturnBelowSupply,
+    TerminalTooSmall,
+    RatingAboveOnBoardFuse,
+    SupplyNotCharged,
+    AverageAboveAlternator,
+    PeakAboveAlternator,
+    AverageAboveIdle,
+    BudgetReached,
+}
+
+/// <summary>One rule that does not hold, in numbers; it becomes a <see cref="Finding"/> only when an answer is written.</summary>
+/// <param name="Kind">What is wrong.</param>
+/// <param name="Severity">How much it weighs.</param>
+/// <param name="Index">The amplifier or run it is about; 0 where it is about the whole.</param>
+/// <param name="IsFar">Whether it is about the far end of a run.</param>
+/// <param name="Measured">The figure that was judged.</param>
+/// <param name="Limit">The figure it was judged against.</param>
+internal readonly record struct Breach(
+    BreachKind Kind, Severity Severity, int Index, bool IsFar = false, double Measured = 0, double Limit = 0)
+{
+    /// <summary>Whether it is about the same thing as another.</summary>
+    public bool IsSameAs(Breach other) => Kind == other.Kind && Index == other.Index && IsFar == other.IsFar;
+}

@@ -1,0 +1,64 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Findings;
+
+/// <summary>Words for what is lost on the way.</summary>
+internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
+{
+    private const int MostNamed = 4;
+
+    public static Wording Collapse(Breach breach)
+    {
+        string share = Phrase.Percent(breach.Limit);
+        return new Wording(
+            "/amplifiers",
+            $"The wiring cannot carry the rated output: as more is drawn the voltage falls faster than the current rises. The most that it can carry is {share} of it; all other figures of this answer stand for that output.",
+            "larger conductors, shorter runs, or less power",
+            $"the node equations with constant-power loads have no solution above {share} of the rated output; for one source V behind one resistance R the limit is P = V^2 / (4 R)",
+            "1");
+    }
+
+    public Wording Over(Breach breach)
+    {
+        int amplifier = breach.Index;
+        double source = evaluator.Wiring.SourceVoltsOf(amplifier);
+        double terminal = evaluation.Currents.TerminalVolts[amplifier];
+        string id = build.Stated.Amplifiers[amplifier].Id;
+        string word = breach.Severity is Severity.Fail ? "limit" : "target";
+        (string Text, double Volts, string Run)[] parts = [.. Parts(amplifier)];
+        return new Wording(
+            $"/amplifiers/{amplifier}",
+            $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: {Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and back, above the {word} of {Phrase.Volts(breach.Limit)} ({Phrase.Percent(breach.Limit / source)}).",
+            $"a larger conductor or a shorter way; most is lost in {parts[0].Run} ({Phrase.Volts(parts[0].Volts)})",
+            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it {string.Join(", ", parts.Take(MostNamed).Select(part => part.Text))}",
+            "V");
+    }
+
+    public Wording Return(Breach breach)
+    {
+        string id = build.Stated.Amplifiers[breach.Index].Id;
+        return new Wording(
+            $"/amplifiers/{breach.Index}",
+            $"The return of amplifier \"{id}\" conducts only {Phrase.Percent(breach.Measured / breach.Limit)} of what its supply does, metre for metre.",
+            "a return of the same size and metal as the supply, or larger",
+            $"metres to the ohm at 20 C: return {Phrase.Number(breach.Measured)}, supply {Phrase.Number(breach.Limit)}",
+            "m/ohm");
+    }
+
+    /// <summary>
+    /// Where an amplifier's drop arises, the largest part first. By Tellegen's theorem the drop is the sum over all runs of the
+    /// run's voltage times its share of a current drawn by this amplifier alone.
+    /// </summary>
+    private IEnumerable<(string Text, double Volts, string Run)> Parts(int amplifier)
+    {
+        double[] division = evaluator.Division(amplifier);
+        return Enumerable.Range(0, build.Runs.Count)
+            .Select(run => (Run: run, Volts: Math.Abs(division[run]) * evaluation.Currents.PeakAmps[run] * evaluation.Currents.Ohms[run]))
+            .OrderByDescending(part => Significant.Round(part.Volts))
+            .Select(part => (
+                $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(evaluation.Currents.PeakAmps[part.Run])} x {Phrase.Milliohms(evaluation.Currents.Ohms[part.Run])})",
+                part.Volts,
+                $"run \"{build.Runs[part.Run].Id}\""));
+    }
+}

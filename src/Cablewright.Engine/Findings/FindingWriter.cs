@@ -1,0 +1,75 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Findings;
+
+/// <summary>Puts breaches into words.</summary>
+internal sealed class FindingWriter
+{
+    private const string OwnLimit = "limits.maxDrop";
+
+    private readonly CompleteBuild build;
+    private readonly DropWording drop;
+    private readonly HeatWording heat;
+    private readonly FuseWording fuse;
+    private readonly SupplyWording supply;
+
+    public FindingWriter(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
+    {
+        this.build = build;
+        drop = new DropWording(build, evaluator, evaluation);
+        heat = new HeatWording(build, evaluator, evaluation);
+        fuse = new FuseWording(build, evaluator, evaluation);
+        supply = new SupplyWording(build, evaluation);
+    }
+
+    /// <summary>The findings, the worst first, each weight in the order of the build.</summary>
+    public IReadOnlyList<Finding> Write(IReadOnlyList<Breach> breaches) =>
+        [.. breaches.OrderByDescending(breach => breach.Severity).Select(Write)];
+
+    private Finding Write(Breach breach)
+    {
+        Wording wording = WordingOf(breach);
+        bool ownLimit = breach.Kind is BreachKind.DropOverLimit && build.Drop.Rule == OwnLimit;
+        string rule = ownLimit ? OwnLimit : FindingCodes.RuleOf(breach.Kind);
+        return new Finding(
+            FindingCodes.CodeOf(breach.Kind),
+            breach.Severity,
+            wording.Pointer,
+            wording.Message,
+            wording.Unit is null ? null : breach.Measured,
+            wording.Unit is null || !wording.HasLimit ? null : breach.Limit,
+            wording.Unit,
+            rule,
+            ownLimit ? "the build's own limit" : build.Ruleset[rule].Citation,
+            wording.Remedy,
+            wording.Workings);
+    }
+
+    private Wording WordingOf(Breach breach) => breach.Kind switch
+    {
+        BreachKind.VoltageCollapse => DropWording.Collapse(breach),
+        BreachKind.DropOverLimit or BreachKind.DropOverTarget => drop.Over(breach),
+        BreachKind.ReturnBelowSupply => drop.Return(breach),
+        BreachKind.OverAmpacity => heat.OverAmpacity(breach),
+        BreachKind.SurroundingsTooHot => heat.TooHot(breach),
+        BreachKind.TerminalTooSmall => heat.Terminal(breach),
+        BreachKind.FuseMissingAtBattery => fuse.MissingAtBattery(breach),
+        BreachKind.FuseMissingAtReduction => fuse.MissingAtReduction(breach),
+        BreachKind.FuseAboveConductor => fuse.AboveConductor(breach),
+        BreachKind.NoFuseFits => fuse.NoneFits(breach),
+        BreachKind.ParallelUnguarded => fuse.Parallel(breach),
+        BreachKind.FuseBelowLoad => fuse.BelowLoad(breach),
+        BreachKind.FuseNotStandard => fuse.NotStandard(breach),
+        BreachKind.FuseVoltageTooLow => fuse.VoltageTooLow(breach),
+        BreachKind.FuseTooFar or BreachKind.FuseNotNear => fuse.Distance(breach),
+        BreachKind.FuseChosen => fuse.MustBeFitted(breach),
+        BreachKind.FuseInReturn => fuse.InReturn(breach),
+        BreachKind.RatingAboveOnBoardFuse => supply.OnBoardFuse(breach),
+        BreachKind.SupplyNotCharged => supply.NotCharged(breach),
+        BreachKind.AverageAboveAlternator => supply.AverageAboveAlternator(breach),
+        BreachKind.PeakAboveAlternator => supply.PeakAboveAlternator(breach),
+        BreachKind.AverageAboveIdle => supply.AverageAboveIdle(breach),
+        _ => supply.Budget(),
+    };
+}

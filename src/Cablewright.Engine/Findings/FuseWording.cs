@@ -1,0 +1,168 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Protection;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Findings;
+
+/// <summary>Words for fuses that are missing or wrong.</summary>
+internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
+{
+    public Wording MissingAtBattery(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        string end = breach.IsFar ? run.To : run.From;
+        return new Wording(
+            Slot(breach).Pointer,
+            $"Nothing protects run \"{run.Id}\" from battery \"{end}\": in a short circuit it carries the battery's full current until it burns.",
+            $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {Suggestion(breach.Index)}",
+            "no fuse stands between the battery's positive terminal and the run");
+    }
+
+    public Wording MissingAtReduction(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        return new Wording(
+            run.Pointer,
+            $"Run \"{run.Id}\" ({Conductor(breach.Index)}) bears {Phrase.Amps(breach.Limit)}, and the fuse before it ({Guards(breach.Index)}) lets {Phrase.Amps(breach.Measured)} through: a short circuit or overload behind the reduction is not interrupted in time.",
+            $"a fuse where the conductor gets smaller; {Suggestion(breach.Index)}",
+            $"passing {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
+            "A");
+    }
+
+    public Wording AboveConductor(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        return new Wording(
+            Slot(breach).Pointer + "/rating",
+            $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(breach.Measured)} through, and {Conductor(breach.Index)} bears {Phrase.Amps(breach.Limit)} here.",
+            Suggestion(breach.Index),
+            $"rating {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
+            "A");
+    }
+
+    public Wording NoneFits(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        FittedFuse fuse = Fuse(breach);
+        double load = evaluation.Currents.ThermalAmps[breach.Index];
+        double factor = fuse.Family.ContinuousUseFactor.Value;
+        return new Wording(
+            run.Pointer + "/conductor",
+            $"No standard fuse fits run \"{run.Id}\": to carry {Phrase.Amps(load)} it must be {Phrase.Amps(breach.Measured)} or more, and {Conductor(breach.Index)} bears only {Phrase.Amps(breach.Limit)}. The conductor is too small.",
+            "a larger conductor, a cooler route, or less power",
+            $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, lasting use) = {Phrase.Amps(load / factor)}, next standard rating {Phrase.Amps(fuse.RatingAmps)}; ampacity {Phrase.Amps(breach.Limit)}",
+            "A");
+    }
+
+    public Wording Parallel(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        int count = evaluation.Decision.Conductors[breach.Index].Count;
+        return new Wording(
+            run.Pointer,
+            $"The {count} parallel conductors of run \"{run.Id}\" share a fuse that lets {Phrase.Amps(breach.Measured)} through, and one of them alone bears {Phrase.Amps(breach.Limit)}: if one breaks, the others are not protected.",
+            $"a fuse for each conductor, or one of at most {Phrase.Amps(breach.Limit)}",
+            $"passing {Phrase.Amps(breach.Measured)} > ampacity of one conductor {Phrase.Amps(breach.Limit)}",
+            "A");
+    }
+
+    public Wording BelowLoad(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        FittedFuse fuse = Fuse(breach);
+        double factor = fuse.Family.ContinuousUseFactor.Value;
+        return new Wording(
+            Slot(breach).Pointer + "/rating",
+            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long, and the run's load is {Phrase.Amps(breach.Measured)}: it will open in normal use.",
+            Suggestion(breach.Index),
+            $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) = {Phrase.Amps(breach.Limit)} < {Phrase.Amps(breach.Measured)}, at the worst of the charging and the lowest supply voltage",
+            "A");
+    }
+
+    public Wording NotStandard(Breach breach)
+    {
+        FittedFuse fuse = Fuse(breach);
+        IReadOnlyList<double> ratings = fuse.Family.RatingsAmps.Values;
+        return new Wording(
+            Slot(breach).Pointer + "/rating",
+            $"The family {fuse.Family.Name.Word()} is not known to be made in {Phrase.Amps(breach.Measured)}.",
+            $"one of {string.Join(", ", ratings.Select(Phrase.Number))} A",
+            $"rating ladder of {fuse.Family.Name.Word()}: {Phrase.Number(ratings[0])} to {Phrase.Number(ratings[^1])} A",
+            "A",
+            HasLimit: false);
+    }
+
+    public Wording VoltageTooLow(Breach breach) => new(
+        Slot(breach).Pointer,
+        $"The fuse of run \"{build.Runs[breach.Index].Id}\" is rated {Phrase.Volts(breach.Measured)}, and the system can reach {Phrase.Volts(breach.Limit)}: it may not interrupt the arc.",
+        $"a fuse rated for {Phrase.Volts(breach.Limit)} direct current or more",
+        $"highest system voltage {Phrase.Volts(breach.Limit)} > rated {Phrase.Volts(breach.Measured)}",
+        "V");
+
+    public Wording Distance(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        string end = breach.IsFar ? run.To : run.From;
+        return new Wording(
+            Slot(breach).Pointer + "/distanceFromSource",
+            $"{build.Phrase.Length(breach.Measured)} of run \"{run.Id}\" lie between \"{end}\" and the fuse, unprotected; {(breach.Kind is BreachKind.FuseTooFar ? "the limit is" : "stricter rules ask for")} {build.Phrase.Length(breach.Limit)}.",
+            "the fuse as close to the source as can be",
+            $"{build.Phrase.Length(breach.Measured)} > {build.Phrase.Length(breach.Limit)}",
+            "m");
+    }
+
+    public Wording MustBeFitted(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        FittedFuse fuse = Fuse(breach);
+        int count = evaluation.Decision.Conductors[breach.Index].Count;
+        string each = fuse.PerConductor ? $", one for each of its {count} conductors" : "";
+        string place = evaluator.Shape.IsAtBattery(breach.Index, breach.IsFar)
+            ? $"within {build.Phrase.Length(MostDistance)} of the battery, as close as can be"
+            : "where the conductor gets smaller";
+        return new Wording(
+            Slot(breach).Pointer,
+            $"FIT A FUSE: run \"{run.Id}\" needs a {Phrase.Amps(fuse.RatingAmps)} {fuse.Family.Name.Word()} fuse at \"{(breach.IsFar ? run.To : run.From)}\"{each}, {place}. It was left out of the build.",
+            $"fit it, or state the fuse that is there",
+            $"load {Phrase.Amps(evaluation.Currents.ThermalAmps[breach.Index])} <= {Phrase.Amps(fuse.CarryingAmps(count))} it carries for long; rating {Phrase.Amps(fuse.RatingAmps)} <= {Phrase.Amps(Single(breach.Index))} one conductor bears",
+            "A",
+            HasLimit: false);
+    }
+
+    public Wording InReturn(Breach breach) => new(
+        Slot(breach).Pointer,
+        $"A fuse stands in the return \"{build.Runs[breach.Index].Id}\": when it opens the load stays live and its current finds another way, over signal leads for one. It is not counted as protection.",
+        "fuse the supply, not the return",
+        "a return carries no source's voltage against the body");
+
+    private double MostDistance => build.Ruleset["fuse.max-distance"].Value;
+
+    private double Single(int run) => evaluator.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
+
+    private FuseSlot Slot(Breach breach) => breach.IsFar ? build.Runs[breach.Index].Far : build.Runs[breach.Index].Near;
+
+    private FittedFuse Fuse(Breach breach) => (breach.IsFar ? evaluation.Decision.Far : evaluation.Decision.Near)[breach.Index]!;
+
+    private string Conductor(int run)
+    {
+        ConductorChoice choice = evaluation.Decision.Conductors[run];
+        return (choice.Count > 1 ? $"{choice.Count} x " : "") + $"{choice.Conductor.Size} {choice.Conductor.Material.Word()}";
+    }
+
+    private string Guards(int run) => string.Join(", ", evaluation.Guards.GuardsOf(run).Select(guard => $"of run \"{build.Runs[guard].Id}\""));
+
+    /// <summary>The standard ratings that carry the load and protect the conductor, worked out for this run.</summary>
+    private string Suggestion(int run)
+    {
+        double load = evaluation.Currents.ThermalAmps[run], bearing = Single(run);
+        FuseFamily family = (evaluation.Decision.Near[run] ?? evaluation.Decision.Far[run])?.Family ?? FuseFamily.UsualFor(load);
+        double[] fitting =
+        [
+            .. family.RatingsAmps.Values.Where(rating =>
+                !Significant.Exceeds(rating, bearing) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
+        ];
+        return fitting.Length == 0
+            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears {Phrase.Amps(bearing)}: use a larger conductor"
+            : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load{(fitting.Length > 1 ? $", up to {Phrase.Amps(fitting[^1])} protects the conductor" : " and protects the conductor")}";
+    }
+}

@@ -1,0 +1,180 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Loads;
+using Cablewright.Engine.Protection;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine;
+
+/// <summary>Holds every rule against a decision and what the circuit does with it.</summary>
+internal sealed class Judgement
+{
+    private readonly CompleteBuild build;
+    private readonly Wiring wiring;
+    private readonly SupplyShape shape;
+    private readonly Ampacities ampacities;
+    private readonly Decision decision;
+    private readonly WorstCurrents currents;
+    private readonly GuardMap guards;
+    private readonly List<Breach> breaches = [];
+
+    private Judgement(
+        CompleteBuild build, Wiring wiring, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, GuardMap guards)
+    {
+        this.build = build;
+        this.wiring = wiring;
+        this.shape = shape;
+        this.ampacities = ampacities;
+        this.decision = decision;
+        this.currents = currents;
+        this.guards = guards;
+    }
+
+    public static IReadOnlyList<Breach> Of(
+        CompleteBuild build, Wiring wiring, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, GuardMap guards)
+    {
+        var judgement = new Judgement(build, wiring, shape, ampacities, decision, currents, guards);
+        for (int amplifier = 0; amplifier < build.Draws.Count; amplifier++) judgement.JudgeAmplifier(amplifier);
+        for (int run = 0; run < build.Runs.Count; run++) judgement.JudgeRun(run);
+        judgement.JudgeSupply();
+        return judgement.breaches;
+    }
+
+    private void Add(BreachKind kind, Severity severity, int index, double measured, double limit, bool far = false) =>
+        breaches.Add(new Breach(kind, severity, index, far, measured, limit));
+
+    private void JudgeAmplifier(int amplifier)
+    {
+        double drop = wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
+        if (Significant.Exceeds(drop, build.Drop.HardVolts)) Add(BreachKind.DropOverLimit, Severity.Fail, amplifier, drop, build.Drop.HardVolts);
+        else if (Significant.Exceeds(drop, build.Drop.TargetVolts)) Add(BreachKind.DropOverTarget, Severity.Caution, amplifier, drop, build.Drop.TargetVolts);
+
+        if (wiring.FeedsAlone(amplifier)) Add(BreachKind.SupplyNotCharged, Severity.Caution, amplifier, 0, 0);
+        JudgeOnBoardFuse(amplifier);
+        (double supply, double back) = SiemensMetresAt(build.Stated.Amplifiers[amplifier].Id);
+        if (Significant.Exceeds(supply, back)) Add(BreachKind.ReturnBelowSupply, Severity.Caution, amplifier, back, supply);
+    }
+
+    private void JudgeOnBoardFuse(int amplifier)
+    {
+        AmplifierDraw draw = build.Draws[amplifier];
+        if (build.Stated.Amplifiers[amplifier].OnBoardFuseAmps is not { } fuse || draw.Full.Kind is LoadKind.ConstantCurrent) return;
+        double atRating = CircuitSolver.Amps(draw.Full, draw.RatingVolts);
+        if (Significant.Exceeds(atRating, fuse)) Add(BreachKind.RatingAboveOnBoardFuse, Severity.Caution, amplifier, atRating, fuse);
+    }
+
+    /// <summary>How well the runs at an amplifier conduct, supply and return: the sum of their metres to the ohm at 20 °C.</summary>
+    private (double Supply, double Return) SiemensMetresAt(string amplifier)
+    {
+        double supply = 0, back = 0;
+        for (int run = 0; run < build.Runs.Count; run++)
+        {
+            CompleteRun described = build.Runs[run];
+            if (described.From != amplifier && described.To != amplifier) continue;
+            double metresPerOhm = 1 / decision.Conductors[run].OhmsPerMetreAt20;
+            if (described.Side is Side.Supply) supply += metresPerOhm;
+            else back += metresPerOhm;
+        }
+
+        return (supply, back);
+    }
+
+    private void JudgeRun(int run)
+    {
+        CompleteRun described = build.Runs[run];
+        double single = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
+        if (single <= 0) Add(BreachKind.SurroundingsTooHot, Severity.Fail, run, described.AirCelsius, described.InsulationCelsius);
+        else JudgeHeat(run, single * decision.Conductors[run].Count);
+        foreach (TerminalLimit terminal in described.Terminals)
+        {
+            if (decision.Conductors[run].Conductor.Size.IsLargerThan(terminal.Largest))
+            {
+                Add(BreachKind.TerminalTooSmall, Severity.Fail, run, decision.Conductors[run].Conductor.Size.NominalAreaMm2, terminal.Largest.NominalAreaMm2);
+                break;
+            }
+        }
+
+        if (described.Side is Side.Return)
+        {
+            if (described.Near.MustBeFitted || described.Far.MustBeFitted) Add(BreachKind.FuseInReturn, Severity.Caution, run, 0, 0, !described.Near.MustBeFitted);
+            return;
+        }
+
+        if (single > 0) JudgeGuards(run, single);
+        JudgeFuse(run, decision.Near[run], far: false);
+        JudgeFuse(run, decision.Far[run], far: true);
+    }
+
+    private void JudgeHeat(int run, double ampacity)
+    {
+        if (Significant.Exceeds(currents.ThermalAmps[run], ampacity)) Add(BreachKind.OverAmpacity, Severity.Fail, run, currents.ThermalAmps[run], ampacity);
+    }
+
+    private void JudgeGuards(int run, double single)
+    {
+        double passing = guards.PassingAmps(run);
+        int count = decision.Conductors[run].Count;
+        double bearing = guards.IsGuardedPerConductor(run) ? single * count : single;
+        if (!Significant.Exceeds(passing, bearing)) return;
+        if (!Significant.Exceeds(passing, single * count))
+        {
+            Add(BreachKind.ParallelUnguarded, Severity.Fail, run, passing, single);
+            return;
+        }
+
+        bool ownNear = decision.Near[run] is not null, ownFar = decision.Far[run] is not null;
+        bool chosen = (decision.Near[run] ?? decision.Far[run])?.Decided is Decided.Chosen;
+        BreachKind kind = !ownNear && !ownFar ? BreachKind.FuseMissingAtReduction : chosen ? BreachKind.NoFuseFits : BreachKind.FuseAboveConductor;
+        Add(kind, Severity.Fail, run, passing, single * count, far: !ownNear && ownFar);
+    }
+
+    private void JudgeFuse(int run, FittedFuse? fuse, bool far)
+    {
+        bool atBattery = shape.IsAtBattery(run, far);
+        if (fuse is null)
+        {
+            if (atBattery) Add(BreachKind.FuseMissingAtBattery, Severity.Fail, run, 0, 0, far);
+            return;
+        }
+
+        double carrying = fuse.CarryingAmps(decision.Conductors[run].Count);
+        if (Significant.Exceeds(currents.ThermalAmps[run], carrying)) Add(BreachKind.FuseBelowLoad, Severity.Fail, run, currents.ThermalAmps[run], carrying, far);
+        if (!fuse.Family.IsMadeIn(fuse.RatingAmps)) Add(BreachKind.FuseNotStandard, Severity.Caution, run, fuse.RatingAmps, 0, far);
+        if (Significant.Exceeds(build.HighestSupplyVolts, fuse.VoltageRatingVolts))
+            Add(BreachKind.FuseVoltageTooLow, Severity.Fail, run, fuse.VoltageRatingVolts, build.HighestSupplyVolts, far);
+        JudgeDistance(run, fuse, atBattery, far);
+        if (fuse.Decided is Decided.Chosen) Add(BreachKind.FuseChosen, Severity.Caution, run, fuse.RatingAmps, 0, far);
+    }
+
+    private void JudgeDistance(int run, FittedFuse fuse, bool atBattery, bool far)
+    {
+        if (fuse.Decided is Decided.Chosen) return;
+        double most = build.Ruleset["fuse.max-distance"].Value, close = build.Ruleset["fuse.near-distance"].Value;
+        if (Significant.Exceeds(fuse.DistanceMetres, most))
+            Add(BreachKind.FuseTooFar, atBattery ? Severity.Fail : Severity.Caution, run, fuse.DistanceMetres, most, far);
+        else if (atBattery && Significant.Exceeds(fuse.DistanceMetres, close))
+            Add(BreachKind.FuseNotNear, Severity.Info, run, fuse.DistanceMetres, close, far);
+    }
+
+    private void JudgeSupply()
+    {
+        SupplyFigures supply = build.Supply;
+        double peak = currents.LoadAmps.Sum();
+        double average = currents.LoadAmps.Select((amps, i) => amps * build.Draws[i].AverageShare).Sum();
+        if (supply.HotAmps is { } hot)
+        {
+            double left = Math.Max(0, hot - supply.BaseLoadAmps);
+            if (Significant.Exceeds(average, left)) Add(BreachKind.AverageAboveAlternator, Severity.Caution, 0, average, left);
+            else if (Significant.Exceeds(peak, left)) Add(BreachKind.PeakAboveAlternator, Severity.Info, 0, peak, left);
+        }
+
+        if (supply.IdleAmps is { } idle && supply.HotAmps is not null)
+        {
+            double left = Math.Max(0, idle - supply.BaseLoadAmps);
+            if (Significant.Exceeds(average, left)) Add(BreachKind.AverageAboveIdle, Severity.Info, 0, average, left);
+        }
+    }
+}

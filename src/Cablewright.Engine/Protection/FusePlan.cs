@@ -1,0 +1,145 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Protection;
+
+/// <summary>Puts fuses where they are needed and were left out.</summary>
+/// <remarks>
+/// <para>A fuse is needed at every end of a supply run that stands at a battery, and where a run bears less than what the fuses
+/// towards the batteries let through. It is of the smallest rating of its family that carries the run's current without end;
+/// whether the conductor bears that rating is judged afterwards. At a battery that is not charged directly it is of the
+/// largest rating that the conductor bears, since what that battery will give is not known.</para>
+/// <para>Steps: (1) the given ones; (2) those at batteries; (3) from the batteries outwards, one at the first run of each way
+/// that is not guarded well enough; again until none is added.</para>
+/// </remarks>
+internal sealed class FusePlan
+{
+    private readonly CompleteBuild build;
+    private readonly SupplyShape shape;
+    private readonly Ampacities ampacities;
+    private readonly Decision decision;
+    private readonly double[] thermalAmps;
+    private readonly FittedFuse?[] near;
+    private readonly FittedFuse?[] far;
+
+    private FusePlan(CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, double[] thermalAmps)
+    {
+        this.build = build;
+        this.shape = shape;
+        this.ampacities = ampacities;
+        this.thermalAmps = thermalAmps;
+        near = new FittedFuse?[build.Runs.Count];
+        far = new FittedFuse?[build.Runs.Count];
+        this.decision = decision.With(near, far);
+    }
+
+    /// <summary>The given fuses and the needed ones.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="shape">Its supply side.</param>
+    /// <param name="ampacities">What its conductors may carry.</param>
+    /// <param name="decision">Its conductors.</param>
+    /// <param name="thermalAmps">The lasting current of each run.</param>
+    public static Decision Place(CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, double[] thermalAmps)
+    {
+        var plan = new FusePlan(build, shape, ampacities, decision, thermalAmps);
+        foreach (int run in shape.Outwards)
+        {
+            plan.PlaceStatedOrAtBattery(run, far: false);
+            plan.PlaceStatedOrAtBattery(run, far: true);
+        }
+
+        while (plan.PlaceAtReductions())
+        {
+        }
+
+        return plan.decision;
+    }
+
+    private void PlaceStatedOrAtBattery(int run, bool far)
+    {
+        FuseSlot slot = SlotOf(run, far);
+        if (slot.Refused) return;
+        if (slot.RatingAmps is { } rating) Set(run, far, Fitted(run, slot, rating, Decided.Given));
+        else if (slot.MustBeFitted || shape.IsAtBattery(run, far)) Set(run, far, Chosen(run, far));
+    }
+
+    private bool PlaceAtReductions()
+    {
+        var guards = new GuardMap(shape, decision);
+        var closed = new HashSet<int>();
+        bool placed = false;
+        foreach (int run in shape.Outwards)
+        {
+            bool atFarEnd = shape.IsFedAtFarEnd(run);
+            if (closed.Contains(shape.NodeAt(run, atFarEnd)))
+            {
+                closed.Add(shape.NodeAt(run, !atFarEnd));
+                continue;
+            }
+
+            FuseSlot slot = SlotOf(run, atFarEnd);
+            bool open = !slot.Refused && FuseAt(run, atFarEnd) is null;
+            if (!open || !Significant.Exceeds(guards.PassingAmps(run), Bearing(run, guards))) continue;
+            Set(run, atFarEnd, Chosen(run, atFarEnd));
+            closed.Add(shape.NodeAt(run, !atFarEnd));
+            placed = true;
+        }
+
+        return placed;
+    }
+
+    /// <summary>What a run bears before one of its conductors is overloaded.</summary>
+    private double Bearing(int run, GuardMap guards) => guards.IsGuardedPerConductor(run)
+        ? ampacities.OfAll(run, decision.Conductors[run])
+        : ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
+
+    private FittedFuse Chosen(int run, bool far)
+    {
+        FuseSlot slot = SlotOf(run, far);
+        int share = IsPerConductor(run, slot) ? decision.Conductors[run].Count : 1;
+        double amps = thermalAmps[run] / share;
+        FuseFamily family = FamilyFor(slot, amps);
+        double rating = family.SmallestCarrying(amps) ?? family.RatingsAmps.Values[^1];
+        if (shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode)
+        {
+            double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
+            family = FamilyFor(slot, bearing);
+            rating = Math.Max(rating, family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, bearing), rating));
+        }
+
+        return Fitted(run, slot with { Family = family.Name }, rating, Decided.Chosen);
+    }
+
+    private FuseFamily FamilyFor(FuseSlot slot, double amps)
+    {
+        if (slot.Family is { } stated) return FuseFamily.Of(stated);
+        FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC);
+        return blade.SmallestCarrying(amps) is { } rating && rating <= build.Ruleset["fuse.blade-up-to"].Value
+            ? blade
+            : FuseFamily.Of(FuseFamilyName.Anl);
+    }
+
+    private FittedFuse Fitted(int run, FuseSlot slot, double rating, Decided decided)
+    {
+        FuseFamily family = FuseFamily.Of(slot.Family!.Value);
+        return new FittedFuse(
+            decided,
+            rating,
+            family,
+            slot.DistanceMetres ?? build.Ruleset["fuse.max-distance"].Value,
+            IsPerConductor(run, slot, decided),
+            slot.VoltageRatingVolts ?? family.VoltageRatingVolts.Value);
+    }
+
+    /// <summary>Parallel conductors get a fuse each where it is chosen; a given fuse stands for all unless the build says else.</summary>
+    private bool IsPerConductor(int run, FuseSlot slot, Decided decided = Decided.Chosen) =>
+        decision.Conductors[run].Count > 1 && (slot.PerConductor ?? decided is Decided.Chosen);
+
+    private FuseSlot SlotOf(int run, bool atFarEnd) => atFarEnd ? build.Runs[run].Far : build.Runs[run].Near;
+
+    private FittedFuse? FuseAt(int run, bool atFarEnd) => atFarEnd ? far[run] : near[run];
+
+    private void Set(int run, bool atFarEnd, FittedFuse fuse) => (atFarEnd ? far : near)[run] = fuse;
+}

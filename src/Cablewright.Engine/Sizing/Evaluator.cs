@@ -1,0 +1,97 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Protection;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>Works out a decision: the circuit, the fuses it needs, the rules that do not hold.</summary>
+internal sealed class Evaluator
+{
+    private const int MostFuseRounds = 4;
+    private const double SharePrecision = 1e-6;
+    private const double FirstStep = 16;
+
+    private readonly CompleteBuild build;
+    private readonly Operation operation;
+
+    public Evaluator(CompleteBuild build)
+    {
+        this.build = build;
+        Wiring = new Wiring(build);
+        operation = new Operation(build, Wiring);
+        Shape = new SupplyShape(build, Wiring);
+        Ampacities = new Ampacities(build);
+    }
+
+    public Wiring Wiring { get; }
+
+    public SupplyShape Shape { get; }
+
+    public Ampacities Ampacities { get; }
+
+    /// <summary>Work done so far: runs solved, over all rounds of all decisions.</summary>
+    public long Work => operation.Work;
+
+    /// <summary>How a current drawn by one amplifier alone divides among the runs.</summary>
+    public double[] Division(int amplifier) => operation.Division(amplifier);
+
+    /// <summary>Works out a decision at full output.</summary>
+    /// <returns><c>null</c> where the voltage collapses.</returns>
+    public Evaluation? TryEvaluate(Decision decision) =>
+        Settle(decision, 1) is { } settled ? Judged(settled.Decision, settled.Currents, 1) : null;
+
+    /// <summary>Works out a decision at full output, or at the largest that has a solution.</summary>
+    public Evaluation Evaluate(Decision decision)
+    {
+        if (TryEvaluate(decision) is { } full) return full;
+        double low = 1;
+        (Decision Decision, WorstCurrents Currents)? settled = null;
+        while (settled is null) settled = Settle(decision, low /= FirstStep);
+        double high = low * FirstStep;
+        while (high - low > SharePrecision * high)
+        {
+            double middle = (low + high) / 2;
+            if (Settle(decision, middle) is { } found) (low, settled) = (middle, found);
+            else high = middle;
+        }
+
+        return Judged(settled.Value.Decision, settled.Value.Currents, low);
+    }
+
+    /// <summary>The currents if every load drew what it draws at its source's own voltage: an estimate that always exists.</summary>
+    public WorstCurrents Estimate(Decision decision) => operation.Estimate(decision);
+
+    private Evaluation Judged(Decision decision, WorstCurrents currents, double share)
+    {
+        var guards = new GuardMap(Shape, decision);
+        List<Breach> breaches = [.. Judgement.Of(build, Wiring, Shape, Ampacities, decision, currents, guards)];
+        if (share < 1) breaches.Insert(0, new Breach(BreachKind.VoltageCollapse, Severity.Fail, 0, false, 1, share));
+        return new Evaluation(decision, currents, guards, breaches, share);
+    }
+
+    /// <summary>Chooses fuses for the currents and currents for the fuses until both stay.</summary>
+    private (Decision Decision, WorstCurrents Currents)? Settle(Decision decision, double share)
+    {
+        for (int round = 0; ; round++)
+        {
+            if (CurrentsOf(decision, share) is not { } currents) return null;
+            Decision placed = FusePlan.Place(build, Shape, Ampacities, decision, currents.ThermalAmps);
+            if (round == MostFuseRounds || placed.HasFusesOf(decision)) return (placed, currents);
+            decision = placed;
+        }
+    }
+
+    private WorstCurrents? CurrentsOf(Decision decision, double share)
+    {
+        var points = new List<OperatingPoint>(3);
+        foreach (OperatingCase operatingCase in Wiring.Cases)
+        {
+            if (operation.Find(decision, operatingCase, share) is not { } point) return null;
+            points.Add(point);
+        }
+
+        return new WorstCurrents(points);
+    }
+}
