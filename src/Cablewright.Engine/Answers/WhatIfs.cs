@@ -30,8 +30,8 @@ internal static class WhatIfs
         amplifier => amplifier.Efficiency is null && amplifier.RatedInputAmps is null && amplifier.RatedOutputWatts is not null,
         "efficiency",
         id => $"What efficiency at rated output, or what class, does the maker of amplifier \"{id}\" state?",
-        amplifier => amplifier with { Efficiency = 0.85, Class = amplifier.Class ?? AmplifierClass.D },
-        amplifier => amplifier with { Efficiency = 0.50 });
+        amplifier => amplifier with { Efficiency = Figure(build, "ask.efficiency-high"), Class = amplifier.Class ?? AmplifierClass.D },
+        amplifier => amplifier with { Efficiency = Figure(build, "ask.efficiency-low") });
 
     private static WhatIf? Converter(CompleteBuild build) => ForAmplifiers(
         build,
@@ -47,7 +47,10 @@ internal static class WhatIfs
         return new WhatIf(
             "/vehicle/chargingVoltage",
             "What voltage is measured at the battery with the engine running?",
-            [build.Stated with { Vehicle = vehicle with { ChargingVolts = 14.4 } }, build.Stated with { Vehicle = vehicle with { ChargingVolts = 12.8 } }]);
+            [
+                build.Stated with { Vehicle = vehicle with { ChargingVolts = Figure(build, "ask.charging-high") } },
+                build.Stated with { Vehicle = vehicle with { ChargingVolts = Figure(build, "ask.charging-low") } },
+            ]);
     }
 
     private static WhatIf? Route(CompleteBuild build) => ForRuns(
@@ -59,8 +62,8 @@ internal static class WhatIfs
     private static WhatIf? Insulation(CompleteBuild build) => ForRuns(
         build, run => run.Conductor.InsulationCelsius is null, "conductor/insulationRating",
         id => $"What temperature rating is printed on the cable of run \"{id}\"?",
-        run => run with { Conductor = run.Conductor with { InsulationCelsius = 125 } },
-        run => run with { Conductor = run.Conductor with { InsulationCelsius = 75 } });
+        run => run with { Conductor = run.Conductor with { InsulationCelsius = Figure(build, "ask.insulation-high") } },
+        run => run with { Conductor = run.Conductor with { InsulationCelsius = Figure(build, "ask.insulation-low") } });
 
     private static WhatIf? Material(CompleteBuild build) => ForRuns(
         build, run => run.Conductor is { Size: not null, Material: null }, "conductor/material",
@@ -70,8 +73,10 @@ internal static class WhatIfs
     private static WhatIf? FuseDistance(CompleteBuild build) => ForRuns(
         build, run => run.Fuse is { RatingAmps: not null, DistanceMetres: null }, "fuse/distanceFromSource",
         id => $"How much cable of run \"{id}\" lies between the source and its fuse?",
-        run => run with { Fuse = run.Fuse! with { DistanceMetres = 0.15 } },
-        run => run with { Fuse = run.Fuse! with { DistanceMetres = 0.6 } });
+        run => run with { Fuse = run.Fuse! with { DistanceMetres = Figure(build, "ask.distance-short") } },
+        run => run with { Fuse = run.Fuse! with { DistanceMetres = Figure(build, "ask.distance-long") } });
+
+    private static double Figure(CompleteBuild build, string id) => build.Ruleset[id].Value;
 
     private static bool IsFuseAlone(Amplifier amplifier) => amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null;
 

@@ -8,13 +8,13 @@ namespace Cablewright.Engine.Circuits;
 /// <remarks>
 /// <para>Method: fixed point. A hot copper conductor has at most some 1.4 times its cold resistance and the drop is a small
 /// part of the voltage, so each round brings the temperatures closer by a factor of ten or more.</para>
-/// <para>Steps: (1) resistances at the present temperatures; (2) the circuit at full output: peak currents; (3) the circuit with
+/// <para>Steps: (1) resistances at the present temperatures, to begin with those of the last operating point; (2) the circuit at full output: peak currents; (3) the circuit with
 /// each load drawing its root-mean-square current: thermal currents; (4) temperatures by the heat balance; (5) again until no
-/// temperature moves by more than 0.01 K.</para>
+/// temperature moves by more than 0.001 K.</para>
 /// </remarks>
 internal sealed class Operation
 {
-    private const double TemperatureTolerance = 0.01;
+    private const double TemperatureTolerance = 0.001;
     private const int MostRounds = 40;
 
     private readonly CompleteBuild build;
@@ -23,6 +23,7 @@ internal sealed class Operation
     private readonly LoadDraw[] full;
     private readonly LoadDraw[] thermal;
     private readonly bool thermalIsPeak;
+    private double[] lastCelsius;
 
     public Operation(CompleteBuild build, Wiring wiring)
     {
@@ -32,6 +33,7 @@ internal sealed class Operation
         for (int i = 0; i < wiring.FixedOhms.Count; i++) branchOhms[build.Runs.Count + i] = wiring.FixedOhms[i];
         full = new LoadDraw[build.Draws.Count];
         thermal = new LoadDraw[build.Draws.Count];
+        lastCelsius = [.. build.Runs.Select(run => run.AirCelsius)];
         thermalIsPeak = build.Draws.All(draw => draw.ThermalShare >= 1);
     }
 
@@ -75,12 +77,11 @@ internal sealed class Operation
     private OperatingPoint? Find(Decision decision, OperatingCase operatingCase)
     {
         int runs = build.Runs.Count;
-        var celsius = new double[runs];
+        double[] celsius = [.. lastCelsius];
         var peak = new double[runs];
         var rms = new double[runs];
         var loadVolts = new double[full.Length];
         var loadAmps = new double[full.Length];
-        for (int run = 0; run < runs; run++) celsius[run] = build.Runs[run].AirCelsius;
         SourceState[] sources = wiring.SourcesIn(operatingCase);
         double[] held = wiring.HeldVoltsIn(operatingCase);
 
@@ -97,6 +98,7 @@ internal sealed class Operation
             if (Warm(decision, rms, celsius) <= TemperatureTolerance) break;
         }
 
+        lastCelsius = celsius;
         return new OperatingPoint(
             operatingCase, peak, rms, celsius, branchOhms[..runs], loadVolts, loadAmps,
             [.. loadAmps.Select((amps, load) => amps * build.Draws[load].ThermalShare)]);
@@ -145,7 +147,7 @@ internal sealed class Operation
             ConductorChoice choice = decision.Conductors[run];
             CompleteRun described = build.Runs[run];
             double amps = Math.Abs(rms[run]) / choice.Count / described.Bundling;
-            double warmed = HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius);
+            double warmed = HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius, celsius[run]);
             largest = Math.Max(largest, Math.Abs(warmed - celsius[run]));
             celsius[run] = warmed;
         }

@@ -6,7 +6,8 @@ namespace Cablewright.Engine.Findings;
 /// <summary>Words for what is lost on the way.</summary>
 internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
 {
-    private const int MostNamed = 4;
+    private const int MostNamed = 6;
+    private const double SmallestNamed = 0.005;
 
     public static Wording Collapse(Breach breach)
     {
@@ -31,7 +32,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
             $"/amplifiers/{amplifier}",
             $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: {Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and back, above the {word} of {Phrase.Volts(breach.Limit)} ({Phrase.Percent(breach.Limit / source)}).",
             $"a larger conductor or a shorter way; most is lost in {parts[0].Run} ({Phrase.Volts(parts[0].Volts)})",
-            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it {string.Join(", ", parts.Take(MostNamed).Select(part => part.Text))}",
+            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it {string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * breach.Measured).Take(MostNamed).Select(part => part.Text))}{Rest(breach.Measured - parts.Sum(part => part.Volts), breach.Measured)}",
             "V");
     }
 
@@ -45,6 +46,9 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
             $"metres to the ohm at 20 C: return {Phrase.Number(breach.Measured)}, supply {Phrase.Number(breach.Limit)}",
             "m/ohm");
     }
+
+    private static string Rest(double volts, double drop) =>
+        volts > SmallestNamed * drop ? $", and {Phrase.Volts(volts)} in the body and the battery's strap" : "";
 
     /// <summary>
     /// Where an amplifier's drop arises, the largest part first. By Tellegen's theorem the drop is the sum over all runs of the

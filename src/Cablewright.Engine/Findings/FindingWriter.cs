@@ -9,6 +9,7 @@ internal sealed class FindingWriter
     private const string OwnLimit = "limits.maxDrop";
 
     private readonly CompleteBuild build;
+    private readonly Evaluator evaluator;
     private readonly DropWording drop;
     private readonly HeatWording heat;
     private readonly FuseWording fuse;
@@ -17,6 +18,7 @@ internal sealed class FindingWriter
     public FindingWriter(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
     {
         this.build = build;
+        this.evaluator = evaluator;
         drop = new DropWording(build, evaluator, evaluation);
         heat = new HeatWording(build, evaluator, evaluation);
         fuse = new FuseWording(build, evaluator, evaluation);
@@ -31,7 +33,7 @@ internal sealed class FindingWriter
     {
         Wording wording = WordingOf(breach);
         bool ownLimit = breach.Kind is BreachKind.DropOverLimit && build.Drop.Rule == OwnLimit;
-        string rule = ownLimit ? OwnLimit : FindingCodes.RuleOf(breach.Kind);
+        string rule = ownLimit ? OwnLimit : RuleOf(breach);
         return new Finding(
             FindingCodes.CodeOf(breach.Kind),
             breach.Severity,
@@ -45,6 +47,10 @@ internal sealed class FindingWriter
             wording.Remedy,
             wording.Workings);
     }
+
+    private string RuleOf(Breach breach) => breach.Kind is BreachKind.FuseChosen && !evaluator.Shape.IsAtBattery(breach.Index, breach.IsFar)
+        ? FindingCodes.RuleOf(BreachKind.FuseMissingAtReduction)
+        : FindingCodes.RuleOf(breach.Kind);
 
     private Wording WordingOf(Breach breach) => breach.Kind switch
     {

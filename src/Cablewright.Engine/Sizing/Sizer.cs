@@ -14,7 +14,8 @@ internal sealed record SizedBuild(Evaluation Evaluation, bool IsComplete);
 /// cure it become stronger: for heat and fuses the run itself, for a drop the run that gains most volts for the metal it
 /// costs, wherever on the way it lies. Then, the largest saving first, each run is made one step weaker again if every rule
 /// still holds, until none can be: no open run of the result can be one step smaller by itself.</para>
-/// <para>The goal for the drop is the design target; where that cannot be met, the hard limit.</para>
+/// <para>The goal for the drop is the design target; where that cannot be met, the hard limit; where that cannot either, a little
+/// more than the least drop that the strongest candidates leave.</para>
 /// <para>The volts that a stronger run r gives back to amplifier a are I_r · i_ra · ΔR_r, with I_r the run's current and i_ra its
 /// share of a current drawn by a alone (reciprocity of resistive circuits).</para>
 /// <para>Non-convergence is no danger: each step up is taken at most once a candidate, and the work is counted against a budget.</para>
@@ -25,6 +26,7 @@ internal sealed class Sizer
     private readonly Evaluator evaluator;
     private readonly int[] open;
     private readonly int[] level;
+    private readonly double[] goal;
     private readonly double workBudget;
     private Decision decision;
 
@@ -34,6 +36,7 @@ internal sealed class Sizer
         this.evaluator = evaluator;
         open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
         level = new int[build.Runs.Count];
+        goal = new double[build.Draws.Count];
         workBudget = build.Ruleset["sizing.work-budget"].Value;
         decision = Present();
     }
@@ -44,16 +47,38 @@ internal sealed class Sizer
     {
         var sizer = new Sizer(build, evaluator);
         if (sizer.open.Length == 0) return new SizedBuild(evaluator.Evaluate(sizer.decision), true);
-        Evaluation evaluation = sizer.Strengthen(build.Drop.TargetVolts);
-        double goal = build.Drop.TargetVolts;
-        if (build.Drop.HardVolts > goal && sizer.Over(evaluation.Currents, goal).Any())
+        return sizer.Reach(build.Drop.TargetVolts)
+            ?? (build.Drop.HardVolts > build.Drop.TargetVolts ? sizer.Reach(build.Drop.HardVolts) : null)
+            ?? sizer.ComeNear();
+    }
+
+    /// <summary>The choice that keeps every drop within a goal, or <c>null</c> where none does.</summary>
+    private SizedBuild? Reach(double volts)
+    {
+        Array.Fill(goal, volts);
+        Array.Clear(level);
+        return Strengthen() is { } evaluation && !Over(evaluation.Currents).Any() ? Weaken(evaluation) : null;
+    }
+
+    /// <summary>
+    /// Where given parts or the candidates leave too much drop whatever is chosen: the choice that adds only a little to the
+    /// least possible drop; where the voltage collapses in any case, one that bears the heat.
+    /// </summary>
+    private SizedBuild ComeNear()
+    {
+        for (int run = 0; run < level.Length; run++) level[run] = Math.Max(0, build.Runs[run].Candidates.Count - 1);
+        if (evaluator.TryEvaluate(Present()) is not { } strongest)
         {
-            goal = build.Drop.HardVolts;
-            Array.Clear(sizer.level);
-            evaluation = sizer.Strengthen(goal);
+            Array.Clear(level);
+            BearEstimate();
+            return new SizedBuild(evaluator.Evaluate(Present()), true);
         }
 
-        return sizer.Weaken(evaluation, goal);
+        double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
+        for (int amplifier = 0; amplifier < goal.Length; amplifier++)
+            goal[amplifier] = Math.Max(build.Drop.HardVolts, DropOf(amplifier, strongest.Currents) + margin);
+        Array.Clear(level);
+        return Weaken(Strengthen() ?? strongest);
     }
 
     private Decision Present()
@@ -64,23 +89,27 @@ internal sealed class Sizer
         return new Decision(conductors, decision?.Near ?? new FittedFuse?[conductors.Length], decision?.Far ?? new FittedFuse?[conductors.Length]);
     }
 
-    private Evaluation Strengthen(double goalVolts)
+    private Evaluation? Strengthen()
     {
-        Begin();
+        BearEstimate();
+        while (RaiseForDrop(evaluator.Estimate(decision = Present())) && !IsOutOfWork)
+        {
+        }
+
         while (true)
         {
             decision = Present();
             Evaluation? evaluation = evaluator.TryEvaluate(decision);
             bool raised = evaluation is null
-                ? RaiseForDrop(evaluator.Estimate(decision), goalVolts)
-                : RaiseForRules(evaluation) | RaiseForDrop(evaluation.Currents, goalVolts);
-            if (!raised || IsOutOfWork) return evaluation ?? evaluator.Evaluate(decision);
+                ? RaiseForDrop(evaluator.Estimate(decision))
+                : RaiseForRules(evaluation) | RaiseForDrop(evaluation.Currents);
+            if (!raised || IsOutOfWork) return evaluation;
             decision = evaluation?.Decision ?? decision;
         }
     }
 
     /// <summary>Makes the first guess from currents that always exist, so that the search does not begin in a collapse.</summary>
-    private void Begin()
+    private void BearEstimate()
     {
         for (bool raised = true; raised;)
         {
@@ -88,10 +117,6 @@ internal sealed class Sizer
             WorstCurrents currents = evaluator.Estimate(decision);
             raised = false;
             foreach (int run in open) raised |= RaiseToBear(run, currents.ThermalAmps[run]);
-        }
-
-        while (RaiseForDrop(evaluator.Estimate(decision = Present()), build.Drop.HardVolts) && !IsOutOfWork)
-        {
         }
     }
 
@@ -142,15 +167,17 @@ internal sealed class Sizer
         return raised;
     }
 
-    /// <summary>The amplifiers whose drop is above a goal.</summary>
-    private IEnumerable<int> Over(WorstCurrents currents, double goalVolts) => Enumerable.Range(0, build.Draws.Count)
-        .Where(amplifier => Significant.Exceeds(evaluator.Wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier], goalVolts));
+    private double DropOf(int amplifier, WorstCurrents currents) => evaluator.Wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
+
+    /// <summary>The amplifiers whose drop is above the goal.</summary>
+    private IEnumerable<int> Over(WorstCurrents currents) =>
+        Enumerable.Range(0, goal.Length).Where(amplifier => Significant.Exceeds(DropOf(amplifier, currents), goal[amplifier]));
 
     /// <summary>For each amplifier that loses too much, makes the run stronger that gives back most volts for its metal.</summary>
-    private bool RaiseForDrop(WorstCurrents currents, double goalVolts)
+    private bool RaiseForDrop(WorstCurrents currents)
     {
         var best = new SortedSet<int>();
-        foreach (int amplifier in Over(currents, goalVolts))
+        foreach (int amplifier in Over(currents))
         {
             double[] division = evaluator.Division(amplifier);
             int run = open.MaxBy(candidate => Significant.Round(Worth(candidate, currents.PeakAmps[candidate] * Math.Abs(division[candidate]))));
@@ -172,9 +199,9 @@ internal sealed class Sizer
         return gain / Math.Max(then.KilogramsPerMetre - now.KilogramsPerMetre, 1e-6);
     }
 
-    private SizedBuild Weaken(Evaluation evaluation, double goalVolts)
+    private SizedBuild Weaken(Evaluation evaluation)
     {
-        Breach[] accepted = [.. evaluation.Breaches.Where(breach => Binds(breach, goalVolts))];
+        Breach[] accepted = [.. evaluation.Breaches.Where(Binds)];
         for (bool weakened = true; weakened;)
         {
             weakened = false;
@@ -184,7 +211,7 @@ internal sealed class Sizer
                 if (IsOutOfWork) return new SizedBuild(evaluation, false);
                 level[run]--;
                 Evaluation? trial = evaluator.TryEvaluate(Present());
-                if (trial is not null && trial.Breaches.Where(breach => Binds(breach, goalVolts)).All(breach => accepted.Any(breach.IsSameAs)))
+                if (trial is not null && IsAsGood(trial, accepted))
                     (evaluation, decision, weakened) = (trial, trial.Decision, true);
                 else level[run]++;
             }
@@ -201,9 +228,11 @@ internal sealed class Sizer
         return Significant.Round(metal * build.Runs[run].LengthMetres);
     }
 
-    /// <summary>Whether a rule that does not hold is one that the choice must keep.</summary>
-    private static bool Binds(Breach breach, double goalVolts) =>
-        breach.Severity is Severity.Fail
-        || breach.Kind is BreachKind.ReturnBelowSupply
-        || (breach.Kind is BreachKind.DropOverTarget && Significant.Exceeds(breach.Measured, goalVolts));
+    /// <summary>Whether a weaker choice keeps the goal and every rule that the stronger one keeps.</summary>
+    private bool IsAsGood(Evaluation trial, Breach[] accepted) =>
+        !Over(trial.Currents).Any() && trial.Breaches.Where(Binds).All(breach => Array.Exists(accepted, breach.IsSameAs));
+
+    /// <summary>Whether a rule is one that the choice must keep; the drop has its own goal.</summary>
+    private static bool Binds(Breach breach) =>
+        (breach.Severity is Severity.Fail && breach.Kind is not BreachKind.DropOverLimit) || breach.Kind is BreachKind.ReturnBelowSupply;
 }
