@@ -24,7 +24,7 @@ public static class Assessor
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
         CompleteBuild complete = Completion.Complete(build, ruleset);
         var evaluator = new Evaluator(complete);
-        SizedBuild sized = Sizer.Size(complete, evaluator);
+        SizedBuild sized = Sizer.Size(complete, evaluator, ruleset["sizing.work-budget"].Value);
         return new AssessmentWriter(complete, evaluator, sized).Write(Questions.For(complete, sized));
     }
 }

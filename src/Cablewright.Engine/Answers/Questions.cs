@@ -19,7 +19,8 @@ internal static class Questions
     {
         Outcome now = OutcomeOf(build, present);
         return [.. WhatIfs.For(build)
-            .Select((whatIf, order) => (WhatIf: whatIf, Order: order, Outcomes: whatIf.Answers.Select(answer => OutcomeOf(answer, build)).ToArray()))
+            .Select((whatIf, order) => (WhatIf: whatIf, Order: order, Outcomes: whatIf.Answers.Select(answer => OutcomeOf(answer, build)).OfType<Outcome>().ToArray()))
+            .Where(asked => asked.Outcomes.Length > 0)
             .Select(asked => (asked.WhatIf, asked.Order, Swing: Swing.Between(now, asked.Outcomes)))
             .Where(asked => asked.Swing.Matters)
             .OrderByDescending(asked => asked.Swing.Verdicts)
@@ -30,10 +31,12 @@ internal static class Questions
             .Select(asked => new Question(asked.WhatIf.Pointer, asked.WhatIf.Text, asked.Swing.Why()))];
     }
 
-    private static Outcome OutcomeOf(Build answered, CompleteBuild build)
+    /// <summary>What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.</summary>
+    private static Outcome? OutcomeOf(Build answered, CompleteBuild build)
     {
         CompleteBuild complete = Completion.Complete(answered, build.Ruleset);
-        return OutcomeOf(complete, Sizer.Size(complete, new Evaluator(complete)));
+        SizedBuild sized = Sizer.Size(complete, new Evaluator(complete), build.Ruleset["ask.work-budget"].Value);
+        return sized.IsComplete ? OutcomeOf(complete, sized) : null;
     }
 
     private static Outcome OutcomeOf(CompleteBuild build, SizedBuild sized)

@@ -86,6 +86,7 @@ public sealed class CircuitSolver
             matrix.Solve(step);
             double largest = Move();
             if (!idle && largest <= Tolerance * scale) return true;
+            scale = Math.Max(scale, largest);
         }
 
         return false;

@@ -27,12 +27,12 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
         double terminal = evaluation.Currents.TerminalVolts[amplifier];
         string id = build.Stated.Amplifiers[amplifier].Id;
         string word = breach.Severity is Severity.Fail ? "limit" : "target";
-        (string Text, double Volts, string Run)[] parts = [.. Parts(amplifier)];
+        (int Run, double Volts)[] parts = Parts(amplifier);
         return new Wording(
             $"/amplifiers/{amplifier}",
             $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: {Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and back, above the {word} of {Phrase.Volts(breach.Limit)} ({Phrase.Percent(breach.Limit / source)}).",
-            $"a larger conductor or a shorter way; most is lost in {parts[0].Run} ({Phrase.Volts(parts[0].Volts)})",
-            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it {string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * breach.Measured).Take(MostNamed).Select(part => part.Text))}{Rest(breach.Measured - parts.Sum(part => part.Volts), breach.Measured)}",
+            $"a larger conductor or a shorter way; most is lost in run \"{build.Runs[parts[0].Run].Id}\" ({Phrase.Volts(parts[0].Volts)})",
+            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it {string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * breach.Measured).Take(MostNamed).Select(Text))}{Rest(breach.Measured - parts.Sum(part => part.Volts), breach.Measured)}",
             "V");
     }
 
@@ -54,15 +54,14 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
     /// Where an amplifier's drop arises, the largest part first. By Tellegen's theorem the drop is the sum over all runs of the
     /// run's voltage times its share of a current drawn by this amplifier alone.
     /// </summary>
-    private IEnumerable<(string Text, double Volts, string Run)> Parts(int amplifier)
+    private (int Run, double Volts)[] Parts(int amplifier)
     {
         double[] division = evaluator.Division(amplifier);
-        return Enumerable.Range(0, build.Runs.Count)
+        return [.. Enumerable.Range(0, build.Runs.Count)
             .Select(run => (Run: run, Volts: Math.Abs(division[run]) * evaluation.Currents.PeakAmps[run] * evaluation.Currents.Ohms[run]))
-            .OrderByDescending(part => Significant.Round(part.Volts))
-            .Select(part => (
-                $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(evaluation.Currents.PeakAmps[part.Run])} x {Phrase.Milliohms(evaluation.Currents.Ohms[part.Run])})",
-                part.Volts,
-                $"run \"{build.Runs[part.Run].Id}\""));
+            .OrderByDescending(part => Significant.Round(part.Volts))];
     }
+
+    private string Text((int Run, double Volts) part) =>
+        $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(evaluation.Currents.PeakAmps[part.Run])} x {Phrase.Milliohms(evaluation.Currents.Ohms[part.Run])})";
 }

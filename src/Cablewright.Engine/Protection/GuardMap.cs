@@ -17,7 +17,7 @@ internal sealed class GuardMap
     private readonly Decision decision;
     private readonly DisjointSets zones;
     private readonly HashSet<int> batteryZones;
-    private readonly List<Edge> edges = [];
+    private readonly Dictionary<int, List<Edge>> edgesOf = [];
     private readonly Dictionary<int, List<Edge>> guardsOf = [];
 
     public GuardMap(SupplyShape shape, Decision decision)
@@ -32,10 +32,10 @@ internal sealed class GuardMap
             AddEdge(run, decision.Far[run], far: true);
         }
 
-        foreach (Edge edge in edges)
+        foreach ((int zone, List<Edge> edges) in edgesOf)
         {
-            AddGuard(edge.BodyZone, edge.NodeZone, edge);
-            AddGuard(edge.NodeZone, edge.BodyZone, edge);
+            List<Edge> guards = edges.FindAll(edge => ReachesBattery(edge.Beyond(zone), zone));
+            if (guards.Count > 0) guardsOf.Add(zone, guards);
         }
     }
 
@@ -89,33 +89,36 @@ internal sealed class GuardMap
     {
         if (fuse is null) return;
         int body = zones.SetOf(Body(run)), node = zones.SetOf(shape.NodeAt(run, far));
-        if (body != node) edges.Add(new Edge(run, far, fuse, fuse.PassingAmps(decision.Conductors[run].Count), body, node));
+        if (body == node) return;
+        var edge = new Edge(run, far, fuse, fuse.PassingAmps(decision.Conductors[run].Count), body, node);
+        EdgesOf(body).Add(edge);
+        EdgesOf(node).Add(edge);
     }
 
-    private void AddGuard(int zone, int beyond, Edge edge)
+    private List<Edge> EdgesOf(int zone)
     {
-        if (!ReachesBattery(beyond, zone)) return;
-        if (!guardsOf.TryGetValue(zone, out List<Edge>? guards)) guardsOf.Add(zone, guards = []);
-        guards.Add(edge);
+        if (!edgesOf.TryGetValue(zone, out List<Edge>? edges)) edgesOf.Add(zone, edges = []);
+        return edges;
     }
 
     private bool ReachesBattery(int start, int closed)
     {
+        if (batteryZones.Contains(start)) return true;
+        if (edgesOf[start].Count == 1) return false;
         var seen = new HashSet<int> { closed };
         var waiting = new Stack<int>([start]);
         while (waiting.TryPop(out int zone))
         {
             if (!seen.Add(zone)) continue;
             if (batteryZones.Contains(zone)) return true;
-            foreach (Edge edge in edges)
-            {
-                if (edge.BodyZone == zone) waiting.Push(edge.NodeZone);
-                else if (edge.NodeZone == zone) waiting.Push(edge.BodyZone);
-            }
+            foreach (Edge edge in edgesOf[zone]) waiting.Push(edge.Beyond(zone));
         }
 
         return false;
     }
 
-    private sealed record Edge(int Run, bool IsFar, FittedFuse Fuse, double PassingAmps, int BodyZone, int NodeZone);
+    private sealed record Edge(int Run, bool IsFar, FittedFuse Fuse, double PassingAmps, int BodyZone, int NodeZone)
+    {
+        public int Beyond(int zone) => zone == BodyZone ? NodeZone : BodyZone;
+    }
 }

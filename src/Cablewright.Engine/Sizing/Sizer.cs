@@ -16,12 +16,15 @@ internal sealed record SizedBuild(Evaluation Evaluation, bool IsComplete);
 /// still holds, until none can be: no open run of the result can be one step smaller by itself.</para>
 /// <para>The goal for the drop is the design target; where that cannot be met, the hard limit; where that cannot either, a little
 /// more than the least drop that the strongest candidates leave.</para>
-/// <para>The volts that a stronger run r gives back to amplifier a are I_r · i_ra · ΔR_r, with I_r the run's current and i_ra its
-/// share of a current drawn by a alone (reciprocity of resistive circuits).</para>
 /// <para>Non-convergence is no danger: each step up is taken at most once a candidate, and the work is counted against a budget.</para>
 /// </remarks>
 internal sealed class Sizer
 {
+    private const double LeastKilograms = 1e-6;
+
+    /// <summary>How much of a predicted loss is believed before a trial is left out; hot conductors lose more, never half as much.</summary>
+    private const double Doubt = 0.8;
+
     private readonly CompleteBuild build;
     private readonly Evaluator evaluator;
     private readonly int[] open;
@@ -30,22 +33,26 @@ internal sealed class Sizer
     private readonly double workBudget;
     private Decision decision;
 
-    private Sizer(CompleteBuild build, Evaluator evaluator)
+    private Sizer(CompleteBuild build, Evaluator evaluator, double workBudget)
     {
         this.build = build;
         this.evaluator = evaluator;
         open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
         level = new int[build.Runs.Count];
         goal = new double[build.Draws.Count];
-        workBudget = build.Ruleset["sizing.work-budget"].Value;
+        this.workBudget = workBudget;
         decision = Present();
     }
 
     private bool IsOutOfWork => evaluator.Work > workBudget;
 
-    public static SizedBuild Size(CompleteBuild build, Evaluator evaluator)
+    /// <summary>Decides what is open.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="evaluator">Works out each trial.</param>
+    /// <param name="workBudget">Runs solved, over all rounds of all trials, before the search stops where it is.</param>
+    public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget)
     {
-        var sizer = new Sizer(build, evaluator);
+        var sizer = new Sizer(build, evaluator, workBudget);
         if (sizer.open.Length == 0) return new SizedBuild(evaluator.Evaluate(sizer.decision), true);
         return sizer.Reach(build.Drop.TargetVolts)
             ?? (build.Drop.HardVolts > build.Drop.TargetVolts ? sizer.Reach(build.Drop.HardVolts) : null)
@@ -173,31 +180,46 @@ internal sealed class Sizer
     private IEnumerable<int> Over(WorstCurrents currents) =>
         Enumerable.Range(0, goal.Length).Where(amplifier => Significant.Exceeds(DropOf(amplifier, currents), goal[amplifier]));
 
-    /// <summary>For each amplifier that loses too much, makes the run stronger that gives back most volts for its metal.</summary>
+    /// <summary>
+    /// For each amplifier that loses too much, makes runs stronger, each time the one that gives back most volts for its metal,
+    /// until by prediction it loses no more.
+    /// </summary>
     private bool RaiseForDrop(WorstCurrents currents)
     {
-        var best = new SortedSet<int>();
+        var model = new DropModel(build, evaluator, currents);
+        var gained = new double[goal.Length];
+        bool raised = false;
         foreach (int amplifier in Over(currents))
         {
-            double[] division = evaluator.Division(amplifier);
-            int run = open.MaxBy(candidate => Significant.Round(Worth(candidate, currents.PeakAmps[candidate] * Math.Abs(division[candidate]))));
-            if (Worth(run, currents.PeakAmps[run] * Math.Abs(division[run])) > 0) best.Add(run);
+            while (DropOf(amplifier, currents) - gained[amplifier] > goal[amplifier] && Best(model, amplifier) is { } run)
+            {
+                ConductorChoice before = At(run);
+                Raise(run);
+                raised = true;
+                for (int other = 0; other < gained.Length; other++) gained[other] += model.Gain(other, run, before, At(run));
+            }
         }
 
-        bool raised = false;
-        foreach (int run in best) raised |= Raise(run);
         return raised;
     }
 
+    private int? Best(DropModel model, int amplifier)
+    {
+        int best = open.MaxBy(run => Significant.Round(Worth(model, amplifier, run)));
+        return Worth(model, amplifier, best) > 0 ? best : null;
+    }
+
     /// <summary>Volts given back for each kilogram when a run becomes one step stronger.</summary>
-    private double Worth(int run, double currentProduct)
+    private double Worth(DropModel model, int amplifier, int run)
     {
         IReadOnlyList<ConductorChoice> candidates = build.Runs[run].Candidates;
         if (level[run] + 1 >= candidates.Count) return 0;
         ConductorChoice now = candidates[level[run]], then = candidates[level[run] + 1];
-        double gain = currentProduct * (now.OhmsPerMetreAt20 - then.OhmsPerMetreAt20);
-        return gain / Math.Max(then.KilogramsPerMetre - now.KilogramsPerMetre, 1e-6);
+        double kilograms = (then.KilogramsPerMetre - now.KilogramsPerMetre) * build.Runs[run].LengthMetres;
+        return model.Gain(amplifier, run, now, then) / Math.Max(kilograms, LeastKilograms);
     }
+
+    private ConductorChoice At(int run) => build.Runs[run].Candidates[level[run]];
 
     private SizedBuild Weaken(Evaluation evaluation)
     {
@@ -205,19 +227,34 @@ internal sealed class Sizer
         for (bool weakened = true; weakened;)
         {
             weakened = false;
+            var model = new DropModel(build, evaluator, evaluation.Currents);
             foreach (int run in open.OrderByDescending(Saving).ThenBy(run => run))
             {
-                if (level[run] == 0) continue;
+                if (!IsPromising(run, evaluation.Currents, model)) continue;
                 if (IsOutOfWork) return new SizedBuild(evaluation, false);
                 level[run]--;
                 Evaluation? trial = evaluator.TryEvaluate(Present());
-                if (trial is not null && IsAsGood(trial, accepted))
-                    (evaluation, decision, weakened) = (trial, trial.Decision, true);
+                if (trial is not null && IsAsGood(trial, accepted)) (evaluation, decision, weakened) = (trial, trial.Decision, true);
                 else level[run]++;
             }
         }
 
         return new SizedBuild(evaluation, true);
+    }
+
+    /// <summary>Whether one step weaker may do: it bears the heat, and by prediction no drop ends far above its goal.</summary>
+    private bool IsPromising(int run, WorstCurrents currents, DropModel model)
+    {
+        if (level[run] == 0) return false;
+        ConductorChoice now = At(run), then = build.Runs[run].Candidates[level[run] - 1];
+        if (Significant.Exceeds(currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
+        for (int amplifier = 0; amplifier < goal.Length; amplifier++)
+        {
+            double drop = DropOf(amplifier, currents);
+            if (drop - Doubt * model.Gain(amplifier, run, now, then) > goal[amplifier]) return false;
+        }
+
+        return true;
     }
 
     private double Saving(int run)

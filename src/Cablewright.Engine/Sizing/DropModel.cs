@@ -1,0 +1,23 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Circuits;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>Predicts what another conductor in a run does to the amplifiers' drops, without solving the circuit again.</summary>
+/// <remarks>
+/// A change ΔR of run r moves the drop of amplifier a by I_r · i_ra · ΔR, with I_r the run's current and i_ra its share of a
+/// current drawn by a alone (reciprocity of resistive circuits). Temperatures and currents are taken as they are.
+/// </remarks>
+internal sealed class DropModel(CompleteBuild build, Evaluator evaluator, WorstCurrents currents)
+{
+    private readonly double[]?[] division = new double[]?[build.Draws.Count];
+
+    /// <summary>Volts that an amplifier gains when a run changes from one conductor to another; negative where it loses.</summary>
+    public double Gain(int amplifier, int run, ConductorChoice from, ConductorChoice to)
+    {
+        double share = Math.Abs((division[amplifier] ??= evaluator.Division(amplifier))[run]);
+        double ohms = (from.OhmsPerMetreAt20 - to.OhmsPerMetreAt20) * build.Runs[run].LengthMetres
+            * from.Conductor.Properties.TemperatureFactor(currents.Celsius[run]);
+        return share * currents.PeakAmps[run] * ohms;
+    }
+}
