@@ -42,8 +42,8 @@ internal sealed record CompleteBuild
 
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 
-    /// <summary>Battery voltage with the engine off or the alternator overrun.</summary>
-    public double LowestSupplyVolts => Ruleset["circuit.lowest-supply-voltage"].Value * NominalFactor;
+    /// <summary>Battery voltage with the engine off or the alternator overrun; never above the charging voltage.</summary>
+    public double LowestSupplyVolts => Math.Min(ChargingVolts, Ruleset["circuit.lowest-supply-voltage"].Value * NominalFactor);
 
     public double HighestSupplyVolts => Ruleset["circuit.highest-supply-voltage"].Value * NominalFactor;
 }

@@ -13,7 +13,7 @@ internal static class Completion
         var assumptions = new AssumptionList(ruleset, phrase);
         var names = new PlaceNames(build);
         double? stated = build.Vehicle.ChargingVolts;
-        double nominalFactor = stated >= ruleset["circuit.two-battery-threshold"].Value ? 2 : 1;
+        double nominalFactor = NominalFactor(stated, ruleset);
         double charging = assumptions.Take(
             stated, "/vehicle/chargingVoltage", "supply.charging-voltage", "no charging voltage is stated; a 12 V vehicle is assumed", unit: "V");
         double body = assumptions.Take(
@@ -44,6 +44,11 @@ internal static class Completion
             Assumptions = assumptions.Noted,
         };
     }
+
+    private static double NominalFactor(double? chargingVolts, Ruleset ruleset) =>
+        chargingVolts >= ruleset["circuit.four-battery-threshold"].Value ? 4
+        : chargingVolts >= ruleset["circuit.two-battery-threshold"].Value ? 2
+        : 1;
 
     private static SupplyFigures SupplyOf(Vehicle vehicle, double chargingVolts, AssumptionList assumptions)
     {

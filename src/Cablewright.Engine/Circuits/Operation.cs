@@ -48,7 +48,7 @@ internal sealed class Operation
     public OperatingPoint? Find(Decision decision, OperatingCase operatingCase, double outputShare)
     {
         for (int load = 0; load < full.Length; load++) full[load] = Scaled(build.Draws[load].Full, outputShare);
-        return Find(decision, operatingCase);
+        return Find(decision, operatingCase) is { } point && point.LoadVolts.All(volts => volts > 0) ? point : null;
     }
 
     /// <summary>

@@ -39,7 +39,7 @@ internal sealed class Phrase(UnitSystem units)
         _ => Number(value) + " " + unit.Split(' ')[0],
     };
 
-    /// <summary>Three significant digits, a decimal point, no exponent; four where the number is 1000 or more.</summary>
+    /// <summary>Three significant digits, more only where a whole number has them; a decimal point, no exponent.</summary>
     public static string Number(double value)
     {
         if (!double.IsFinite(value)) return "no";
