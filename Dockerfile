@@ -1,0 +1,19 @@
+# The service as one small image: built from locked packages, run as an unprivileged user, needs no writable folder.
+FROM mcr.microsoft.com/dotnet/sdk:10.0 AS build
+WORKDIR /source
+COPY global.json Directory.Build.props Directory.Packages.props .editorconfig ./
+COPY src/Cablewright.Contract/*.csproj src/Cablewright.Contract/packages.lock.json src/Cablewright.Contract/
+COPY src/Cablewright.Engine/*.csproj src/Cablewright.Engine/packages.lock.json src/Cablewright.Engine/
+COPY src/Cablewright.Service/*.csproj src/Cablewright.Service/packages.lock.json src/Cablewright.Service/
+RUN dotnet restore src/Cablewright.Service --locked-mode
+COPY src src
+RUN dotnet publish src/Cablewright.Service --configuration Release --no-restore --output /service
+
+FROM mcr.microsoft.com/dotnet/aspnet:10.0
+WORKDIR /service
+COPY --from=build /service .
+ENV ASPNETCORE_HTTP_PORTS=8080 \
+    DOTNET_EnableDiagnostics=0
+EXPOSE 8080
+USER $APP_UID
+ENTRYPOINT ["dotnet", "Cablewright.Service.dll"]
