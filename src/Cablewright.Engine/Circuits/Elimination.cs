@@ -50,29 +50,19 @@ internal sealed class Elimination
         var waiting = new SortedSet<(int Degree, int Node)>(Enumerable.Range(0, count).Select(node => (near[node].Count, node)));
         for (int k = 0; k < count; k++)
         {
-            (int Degree, int Node) pivot = waiting.Min;
-            waiting.Remove(pivot);
-            order[k] = pivot.Node;
-            int[] left = [.. near[pivot.Node]];
-            foreach (int i in left) waiting.Remove((near[i].Count, i));
-            foreach (int i in left)
+            order[k] = waiting.Min.Node;
+            waiting.Remove(waiting.Min);
+            int[] left = [.. near[order[k]]];
+            foreach (int node in left) waiting.Remove((near[node].Count, node));
+            foreach (int node in left)
             {
-                near[i].Remove(pivot.Node);
-                neighbours.Add(i);
-                neighbourEntries.Add(EntryFor(pivot.Node, i));
+                near[node].Remove(order[k]);
+                neighbours.Add(node);
+                neighbourEntries.Add(EntryFor(order[k], node));
             }
 
-            for (int i = 0; i < left.Length; i++)
-            {
-                for (int j = 0; j < i; j++)
-                {
-                    near[left[i]].Add(left[j]);
-                    near[left[j]].Add(left[i]);
-                    pairs.Add(EntryFor(left[i], left[j]));
-                }
-            }
-
-            foreach (int i in left) waiting.Add((near[i].Count, i));
+            pairs.AddRange(JoinAll(left, near));
+            foreach (int node in left) waiting.Add((near[node].Count, node));
             firstNeighbour[k + 1] = neighbours.Count;
             firstPair[k + 1] = pairs.Count;
         }
@@ -135,6 +125,20 @@ internal sealed class Elimination
             double value = x[order[k]] / diagonal[order[k]];
             for (int i = firstNeighbour[k]; i < firstNeighbour[k + 1]; i++) value -= entries[entry[i]] * x[neighbour[i]];
             x[order[k]] = value;
+        }
+    }
+
+    /// <summary>Makes a pivot's neighbours each other's neighbours, as its elimination does, and numbers the entries between them.</summary>
+    private IEnumerable<int> JoinAll(int[] nodes, SortedSet<int>[] near)
+    {
+        for (int i = 0; i < nodes.Length; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                near[nodes[i]].Add(nodes[j]);
+                near[nodes[j]].Add(nodes[i]);
+                yield return EntryFor(nodes[i], nodes[j]);
+            }
         }
     }
 
