@@ -1,5 +1,6 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 
@@ -22,7 +23,7 @@ public static class Assessor
     public static Assessment Assess(Build build, Ruleset ruleset)
     {
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
-        CompleteBuild complete = Completion.Complete(build, ruleset);
+        CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
         var evaluator = new Evaluator(complete);
         SizedBuild sized = Sizer.Size(complete, evaluator, ruleset["sizing.work-budget"].Value);
         return new AssessmentWriter(complete, evaluator, sized).Write(Questions.For(complete, sized));

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Loads;

@@ -1,4 +1,6 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Protection;

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Answers;

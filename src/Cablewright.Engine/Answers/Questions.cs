@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Sizing;
 
@@ -34,7 +35,7 @@ internal static class Questions
     /// <summary>What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.</summary>
     private static Outcome? OutcomeOf(Build answered, CompleteBuild build)
     {
-        CompleteBuild complete = Completion.Complete(answered, build.Ruleset);
+        CompleteBuild complete = BuildCompletion.Complete(answered, build.Ruleset);
         SizedBuild sized = Sizer.Size(complete, new Evaluator(complete), build.Ruleset["ask.work-budget"].Value);
         return sized.IsComplete ? OutcomeOf(complete, sized) : null;
     }

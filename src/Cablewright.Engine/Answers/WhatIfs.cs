@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Loads;
 
 namespace Cablewright.Engine.Answers;

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 
 namespace Cablewright.Engine.Circuits;
 

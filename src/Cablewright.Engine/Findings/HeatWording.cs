@@ -1,4 +1,4 @@
-using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Sizing;

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Findings;

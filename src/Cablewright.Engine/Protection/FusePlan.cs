@@ -1,5 +1,5 @@
 using Cablewright.Engine.Answers;
-using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Sizing;
 

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 
 namespace Cablewright.Engine.Sizing;
@@ -18,12 +19,13 @@ internal static class CandidateList
     public static IReadOnlyList<ConductorSize> Usual(UnitSystem units) => units is UnitSystem.Us ? UsualAmerican : UsualMetric;
 
     /// <summary>The candidates for one run, the one with the highest resistance first.</summary>
-    /// <param name="wish">What is stated of its conductor.</param>
-    /// <param name="build">The build's own lists.</param>
-    /// <param name="largest">The largest that its terminals accept, if stated.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="build">The build, with its own lists.</param>
     /// <remarks>Several in parallel are offered only beyond the largest single conductor, unless the build states a count.</remarks>
-    public static IReadOnlyList<ConductorChoice> For(ConductorWish wish, Build build, ConductorSize? largest)
+    public static IReadOnlyList<ConductorChoice> For(CompleteRun run, Build build)
     {
+        ConductorWish wish = run.Wish;
+        ConductorSize? largest = run.Terminals.Select(terminal => terminal.Largest).MinBy(size => size.MetalAreaMm2);
         IReadOnlyList<ConductorSize> sizes = build.Sizing.Sizes.Count > 0 ? build.Sizing.Sizes : Usual(build.Units);
         IReadOnlyList<Material> materials = wish.Material is { } stated ? [stated]
             : build.Sizing.Materials.Count > 0 ? build.Sizing.Materials : [Material.Copper];

@@ -1,4 +1,4 @@
-using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Protection;
 
 namespace Cablewright.Engine.Sizing;

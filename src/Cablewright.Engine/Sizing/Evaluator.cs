@@ -1,5 +1,5 @@
-using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Protection;

@@ -1,5 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Protection;
 
@@ -27,6 +29,7 @@ internal sealed class Sizer
 
     private readonly CompleteBuild build;
     private readonly Evaluator evaluator;
+    private readonly IReadOnlyList<ConductorChoice>[] candidates;
     private readonly int[] open;
     private readonly int[] level;
     private readonly double[] goal;
@@ -38,6 +41,7 @@ internal sealed class Sizer
         this.build = build;
         this.evaluator = evaluator;
         open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
+        candidates = [.. build.Runs.Select(run => run.Given is null ? CandidateList.For(run, build.Stated) : [])];
         level = new int[build.Runs.Count];
         goal = new double[build.Draws.Count];
         this.workBudget = workBudget;
@@ -73,7 +77,7 @@ internal sealed class Sizer
     /// </summary>
     private SizedBuild ComeNear()
     {
-        for (int run = 0; run < level.Length; run++) level[run] = Math.Max(0, build.Runs[run].Candidates.Count - 1);
+        for (int run = 0; run < level.Length; run++) level[run] = Math.Max(0, candidates[run].Count - 1);
         if (evaluator.TryEvaluate(Present()) is not { } strongest)
         {
             Array.Clear(level);
@@ -92,7 +96,7 @@ internal sealed class Sizer
     {
         ConductorChoice[] conductors = [.. build.Runs.Select((run, index) => run.Given is { } given
             ? new ConductorChoice(given, run.GivenCount ?? 1)
-            : run.Candidates[level[index]])];
+            : candidates[index][level[index]])];
         return new Decision(conductors, decision?.Near ?? new FittedFuse?[conductors.Length], decision?.Far ?? new FittedFuse?[conductors.Length]);
     }
 
@@ -147,7 +151,7 @@ internal sealed class Sizer
 
     private bool Raise(int run)
     {
-        if (build.Runs[run].Given is not null || level[run] + 1 >= build.Runs[run].Candidates.Count) return false;
+        if (build.Runs[run].Given is not null || level[run] + 1 >= candidates[run].Count) return false;
         level[run]++;
         return true;
     }
@@ -156,7 +160,7 @@ internal sealed class Sizer
     {
         bool raised = false;
         while (build.Runs[run].Given is null
-            && Significant.Exceeds(amps, evaluator.Ampacities.OfAll(run, build.Runs[run].Candidates[level[run]]))
+            && Significant.Exceeds(amps, evaluator.Ampacities.OfAll(run, candidates[run][level[run]]))
             && Raise(run)) raised = true;
         return raised;
     }
@@ -212,14 +216,13 @@ internal sealed class Sizer
     /// <summary>Volts given back for each kilogram when a run becomes one step stronger.</summary>
     private double Worth(DropModel model, int amplifier, int run)
     {
-        IReadOnlyList<ConductorChoice> candidates = build.Runs[run].Candidates;
-        if (level[run] + 1 >= candidates.Count) return 0;
-        ConductorChoice now = candidates[level[run]], then = candidates[level[run] + 1];
+        if (level[run] + 1 >= candidates[run].Count) return 0;
+        ConductorChoice now = At(run), then = candidates[run][level[run] + 1];
         double kilograms = (then.KilogramsPerMetre - now.KilogramsPerMetre) * build.Runs[run].LengthMetres;
         return model.Gain(amplifier, run, now, then) / Math.Max(kilograms, LeastKilograms);
     }
 
-    private ConductorChoice At(int run) => build.Runs[run].Candidates[level[run]];
+    private ConductorChoice At(int run) => candidates[run][level[run]];
 
     private SizedBuild Weaken(Evaluation evaluation)
     {
@@ -246,7 +249,7 @@ internal sealed class Sizer
     private bool IsPromising(int run, WorstCurrents currents, DropModel model)
     {
         if (level[run] == 0) return false;
-        ConductorChoice now = At(run), then = build.Runs[run].Candidates[level[run] - 1];
+        ConductorChoice now = At(run), then = candidates[run][level[run] - 1];
         if (Significant.Exceeds(currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
         for (int amplifier = 0; amplifier < goal.Length; amplifier++)
         {
@@ -260,8 +263,7 @@ internal sealed class Sizer
     private double Saving(int run)
     {
         if (level[run] == 0) return 0;
-        IReadOnlyList<ConductorChoice> candidates = build.Runs[run].Candidates;
-        double metal = candidates[level[run]].KilogramsPerMetre - candidates[level[run] - 1].KilogramsPerMetre;
+        double metal = At(run).KilogramsPerMetre - candidates[run][level[run] - 1].KilogramsPerMetre;
         return Significant.Round(metal * build.Runs[run].LengthMetres);
     }
 

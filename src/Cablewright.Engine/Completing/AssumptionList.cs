@@ -2,7 +2,7 @@ using Cablewright.Engine.Answers;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Rulesets;
 
-namespace Cablewright.Engine.Builds;
+namespace Cablewright.Engine.Completing;
 
 /// <summary>Takes a value where it was stated, and where it was not, notes what is taken in its place.</summary>
 internal sealed class AssumptionList(Ruleset ruleset, Phrase phrase)

@@ -1,7 +1,8 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Rulesets;
 
-namespace Cablewright.Engine.Builds;
+namespace Cablewright.Engine.Completing;
 
 /// <summary>How the batteries reach the vehicle's body.</summary>
 /// <remarks>

@@ -1,10 +1,10 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Sizing;
 
-namespace Cablewright.Engine.Builds;
+namespace Cablewright.Engine.Completing;
 
 /// <summary>Fills in what is not stated of the runs, and adds a return for each load that has none.</summary>
 internal sealed class RunCompletion
@@ -63,7 +63,7 @@ internal sealed class RunCompletion
             JointOhms = assumptions.Take(run.JointOhms, pointer + "/jointResistance", "run.joint-resistance", "its joints are not stated"),
             Given = given,
             GivenCount = run.Conductor.Count ?? (given is null ? null : 1),
-            Candidates = given is null ? CandidateList.For(run.Conductor, build, terminals.LargestOn(run)) : [],
+            Wish = run.Conductor,
             Terminals = [.. terminals.On(run, pointer)],
             Near = SlotOf(run.Fuse, pointer + "/fuse"),
             Far = SlotOf(run.FarFuse, pointer + "/farFuse"),

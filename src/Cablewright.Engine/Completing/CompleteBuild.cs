@@ -1,11 +1,12 @@
 using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 
-namespace Cablewright.Engine.Builds;
+namespace Cablewright.Engine.Completing;
 
 /// <summary>A build with every value in its place: stated, or assumed and listed.</summary>
 internal sealed record CompleteBuild
@@ -95,8 +96,8 @@ internal sealed record CompleteRun
     /// <summary>How many in parallel, or <c>null</c> where that is to be chosen.</summary>
     public required int? GivenCount { get; init; }
 
-    /// <summary>The conductors to choose from, the weakest first; empty where it is given.</summary>
-    public required IReadOnlyList<ConductorChoice> Candidates { get; init; }
+    /// <summary>What is stated of the conductor, which restricts a choice.</summary>
+    public required ConductorWish Wish { get; init; }
 
     /// <summary>What its terminals accept, where that is stated.</summary>
     public required IReadOnlyList<TerminalLimit> Terminals { get; init; }
@@ -110,14 +111,6 @@ internal sealed record CompleteRun
 /// <param name="Largest">The size.</param>
 /// <param name="Pointer">Where that is stated.</param>
 internal readonly record struct TerminalLimit(ConductorSize Largest, string Pointer);
-
-/// <summary>A conductor and how many of it.</summary>
-internal readonly record struct ConductorChoice(Conductor Conductor, int Count)
-{
-    public double OhmsPerMetreAt20 => Conductor.OhmsPerMetreAt20 / Count;
-
-    public double KilogramsPerMetre => Conductor.KilogramsPerMetre * Count;
-}
 
 /// <summary>What is known of the place for a fuse at one end of a run.</summary>
 /// <param name="Pointer">Its JSON pointer.</param>

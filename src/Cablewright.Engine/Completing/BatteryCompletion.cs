@@ -1,7 +1,8 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Rulesets;
 
-namespace Cablewright.Engine.Builds;
+namespace Cablewright.Engine.Completing;
 
 /// <summary>Fills in what is not stated of the batteries.</summary>
 internal static class BatteryCompletion

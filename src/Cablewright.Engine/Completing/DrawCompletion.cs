@@ -1,9 +1,10 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Loads;
 using Cablewright.Engine.Rulesets;
 
-namespace Cablewright.Engine.Loads;
+namespace Cablewright.Engine.Completing;
 
 /// <summary>Works out what an amplifier draws from what is stated of it.</summary>
 /// <remarks>

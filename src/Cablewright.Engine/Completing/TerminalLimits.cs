@@ -1,6 +1,6 @@
-using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Builds;
 
-namespace Cablewright.Engine.Builds;
+namespace Cablewright.Engine.Completing;
 
 /// <summary>The largest conductor that the terminals of each place accept, where it is stated.</summary>
 internal sealed class TerminalLimits(Build build)
@@ -15,9 +15,6 @@ internal sealed class TerminalLimits(Build build)
         if (run.Fuse?.LargestConductor is { } near) yield return new TerminalLimit(near, pointer + "/fuse/largestConductor");
         if (run.FarFuse?.LargestConductor is { } far) yield return new TerminalLimit(far, pointer + "/farFuse/largestConductor");
     }
-
-    /// <summary>The smallest of those limits, or <c>null</c>.</summary>
-    public ConductorSize? LargestOn(Run run) => On(run, "").Select(limit => limit.Largest).MinBy(size => size.MetalAreaMm2);
 
     private static Dictionary<string, TerminalLimit> Read(Build build)
     {

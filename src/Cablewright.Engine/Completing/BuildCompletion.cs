@@ -1,11 +1,12 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Rulesets;
 
-namespace Cablewright.Engine.Builds;
+namespace Cablewright.Engine.Completing;
 
 /// <summary>Fills in what a build leaves out, and lists what it filled in.</summary>
-internal static class Completion
+internal static class BuildCompletion
 {
     public static CompleteBuild Complete(Build build, Ruleset ruleset)
     {

@@ -1,0 +1,9 @@
+namespace Cablewright.Engine.Conductors;
+
+/// <summary>A conductor and how many of it.</summary>
+internal readonly record struct ConductorChoice(Conductor Conductor, int Count)
+{
+    public double OhmsPerMetreAt20 => Conductor.OhmsPerMetreAt20 / Count;
+
+    public double KilogramsPerMetre => Conductor.KilogramsPerMetre * Count;
+}
