@@ -37,7 +37,7 @@ public static class FindingCodes
             [BreachKind.AverageAboveAlternator] = ("supply.average-above-alternator", "supply.average-of-available", "On its programme the system draws more than the alternator has left: the battery empties while driving."),
             [BreachKind.PeakAboveAlternator] = ("supply.peak-above-alternator", "supply.average-of-available", "At full output the system draws more than the alternator has left; the battery gives the rest for as long."),
             [BreachKind.AverageAboveIdle] = ("supply.average-above-idle", "supply.average-of-available", "At idle the system draws more than the alternator has left."),
-            [BreachKind.BudgetReached] = ("sizing.budget-reached", "sizing.work-budget", "The work budget ended before every open conductor was as small as the rules allow; the choice keeps the rules."),
+            [BreachKind.BudgetReached] = ("sizing.budget-reached", "sizing.work-budget", "The work budget ended before the choice of the open conductors was finished."),
         }.ToFrozenDictionary();
 
     /// <summary>All of them, by code.</summary>

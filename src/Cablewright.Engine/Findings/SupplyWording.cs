@@ -51,7 +51,7 @@ internal sealed class SupplyWording(CompleteBuild build, Evaluation evaluation)
 
     public Wording Budget() => new(
         "/sizing",
-        "The work budget ended before every open conductor was as small as the rules allow. The choice keeps the rules, but a smaller one may exist.",
+        "The work budget ended before the choice was finished: a smaller one may exist, and a rule that does not hold might with other conductors.",
         "state more of the conductors, or fewer sizes to choose from",
         $"work budget = {Phrase.Number(build.Ruleset["sizing.work-budget"].Value)} runs solved");
 

@@ -21,15 +21,17 @@ internal sealed class FusePlan
     private readonly Ampacities ampacities;
     private readonly Decision decision;
     private readonly double[] thermalAmps;
+    private readonly Decision? least;
     private readonly FittedFuse?[] near;
     private readonly FittedFuse?[] far;
 
-    private FusePlan(CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, double[] thermalAmps)
+    private FusePlan(CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, double[] thermalAmps, Decision? least)
     {
         this.build = build;
         this.shape = shape;
         this.ampacities = ampacities;
         this.thermalAmps = thermalAmps;
+        this.least = least;
         near = new FittedFuse?[build.Runs.Count];
         far = new FittedFuse?[build.Runs.Count];
         this.decision = decision.With(near, far);
@@ -41,9 +43,11 @@ internal sealed class FusePlan
     /// <param name="ampacities">What its conductors may carry.</param>
     /// <param name="decision">Its conductors.</param>
     /// <param name="thermalAmps">The lasting current of each run.</param>
-    public static Decision Place(CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, double[] thermalAmps)
+    /// <param name="least">Chosen fuses that must stand again, with at least their ratings; <c>null</c>: none.</param>
+    public static Decision Place(
+        CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, double[] thermalAmps, Decision? least)
     {
-        var plan = new FusePlan(build, shape, ampacities, decision, thermalAmps);
+        var plan = new FusePlan(build, shape, ampacities, decision, thermalAmps, least);
         foreach (int run in shape.Outwards)
         {
             plan.PlaceStatedOrAtBattery(run, far: false);
@@ -62,7 +66,7 @@ internal sealed class FusePlan
         FuseSlot slot = SlotOf(run, far);
         if (slot.Refused) return;
         if (slot.RatingAmps is { } rating) Set(run, far, Fitted(run, slot, rating, Decided.Given));
-        else if (slot.MustBeFitted || shape.IsAtBattery(run, far)) Set(run, far, Chosen(run, far));
+        else if (slot.MustBeFitted || shape.IsAtBattery(run, far) || Least(run, far) is not null) Set(run, far, Chosen(run, far));
     }
 
     private bool PlaceAtReductions()
@@ -109,8 +113,11 @@ internal sealed class FusePlan
             rating = Math.Max(rating, family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, bearing), rating));
         }
 
+        if (Least(run, far) is { } stood && stood.RatingAmps > rating) return stood;
         return Fitted(run, slot with { Family = family.Name }, rating, Decided.Chosen);
     }
+
+    private FittedFuse? Least(int run, bool atFarEnd) => atFarEnd ? least?.Far[run] : least?.Near[run];
 
     private FuseFamily FamilyFor(FuseSlot slot, double amps)
     {

@@ -9,7 +9,6 @@ namespace Cablewright.Engine.Sizing;
 /// <summary>Works out a decision: the circuit, the fuses it needs, the rules that do not hold.</summary>
 internal sealed class Evaluator
 {
-    private const int MostFuseRounds = 4;
     private const double SharePrecision = 1e-6;
     private const double FirstStep = 16;
 
@@ -71,15 +70,19 @@ internal sealed class Evaluator
         return new Evaluation(decision, currents, guards, breaches, share);
     }
 
-    /// <summary>Chooses fuses for the currents and currents for the fuses until both stay.</summary>
+    /// <summary>
+    /// Chooses fuses for the currents and currents for the fuses until both stay. A fuse changes the current a little by its own
+    /// resistance; so that two ratings cannot call for each other for ever, what was once chosen only grows.
+    /// </summary>
     private (Decision Decision, WorstCurrents Currents)? Settle(Decision decision, double share)
     {
-        for (int round = 0; ; round++)
+        Decision? grown = null;
+        while (true)
         {
             if (CurrentsOf(decision, share) is not { } currents) return null;
-            Decision placed = FusePlan.Place(build, Shape, Ampacities, decision, currents.ThermalAmps);
-            if (round == MostFuseRounds || placed.HasFusesOf(decision)) return (placed, currents);
-            decision = placed;
+            Decision placed = FusePlan.Place(build, Shape, Ampacities, decision, currents.ThermalAmps, grown);
+            if (placed.HasFusesOf(decision)) return (placed, currents);
+            decision = grown = placed;
         }
     }
 

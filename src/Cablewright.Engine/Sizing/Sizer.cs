@@ -82,7 +82,7 @@ internal sealed class Sizer
         {
             Array.Clear(level);
             BearEstimate();
-            return new SizedBuild(evaluator.Evaluate(Present()), true);
+            return new SizedBuild(evaluator.Evaluate(Present()), !IsOutOfWork);
         }
 
         double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
@@ -242,7 +242,7 @@ internal sealed class Sizer
             }
         }
 
-        return new SizedBuild(evaluation, true);
+        return new SizedBuild(evaluation, !IsOutOfWork);
     }
 
     /// <summary>Whether one step weaker may do: it bears the heat, and by prediction no drop ends far above its goal.</summary>
