@@ -24,6 +24,7 @@ internal sealed class Operation
     private readonly LoadDraw[] full;
     private readonly LoadDraw[] thermal;
     private readonly bool thermalIsPeak;
+    private readonly double[] lastChange;
     private double[] lastCelsius;
 
     public Operation(CompleteBuild build, Wiring wiring)
@@ -34,6 +35,7 @@ internal sealed class Operation
         for (int i = 0; i < wiring.FixedOhms.Count; i++) branchOhms[build.Runs.Count + i] = wiring.FixedOhms[i];
         full = new LoadDraw[build.Draws.Count];
         thermal = new LoadDraw[build.Draws.Count];
+        lastChange = new double[build.Runs.Count];
         lastCelsius = [.. build.Runs.Select(run => run.AirCelsius)];
         thermalIsPeak = build.Draws.All(draw => draw.ThermalShare >= 1);
     }
@@ -86,6 +88,7 @@ internal sealed class Operation
         SourceState[] sources = wiring.SourcesIn(operatingCase);
         double[] held = wiring.HeldVoltsIn(operatingCase);
 
+        Array.Clear(lastChange);
         for (int round = 0; round < MostRounds; round++)
         {
             Work += runs;
@@ -138,8 +141,11 @@ internal sealed class Operation
         }
     }
 
-    /// <summary>Sets the temperatures that the currents lead to.</summary>
-    /// <returns>The largest change, in kelvin.</returns>
+    /// <summary>
+    /// Moves the temperatures towards those that the currents lead to. In a loop a run that warms sheds current to the others and
+    /// may swing: half a step where it turns round makes it settle.
+    /// </summary>
+    /// <returns>The largest difference, in kelvin.</returns>
     private double Warm(Decision decision, double[] rms, double[] celsius)
     {
         double largest = 0;
@@ -148,9 +154,11 @@ internal sealed class Operation
             ConductorChoice choice = decision.Conductors[run];
             CompleteRun described = build.Runs[run];
             double amps = Math.Abs(rms[run]) / choice.Count / described.Bundling;
-            double warmed = HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius, celsius[run]);
-            largest = Math.Max(largest, Math.Abs(warmed - celsius[run]));
-            celsius[run] = warmed;
+            double change = HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius, celsius[run]) - celsius[run];
+            largest = Math.Max(largest, Math.Abs(change));
+            if (change * lastChange[run] < 0) change /= 2;
+            lastChange[run] = change;
+            celsius[run] += change;
         }
 
         return largest;
