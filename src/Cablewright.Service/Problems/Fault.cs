@@ -1,0 +1,11 @@
+using System.Text.Json.Nodes;
+
+namespace Cablewright.Service.Problems;
+
+/// <summary>One thing wrong with a request: where, what, and what would be right.</summary>
+/// <param name="Pointer">The member, as a JSON pointer (RFC 6901); empty for the whole body.</param>
+/// <param name="Code">A stable, dotted code for programs.</param>
+/// <param name="Detail">The reason, for people: plain and short.</param>
+/// <param name="Value">What was sent, shortened where it is long; <c>null</c> where nothing was.</param>
+/// <param name="Accepted">What would be right, where that can be said.</param>
+public sealed record Fault(string Pointer, string Code, string Detail, JsonNode? Value = null, string? Accepted = null);

@@ -1,0 +1,106 @@
+using Cablewright.Contract.Quantities;
+
+namespace Cablewright.Service.Quantities;
+
+/// <summary>What the scanner made of a text: a value, or a code and the place of the trouble.</summary>
+/// <param name="Kind">What it measures.</param>
+/// <param name="Value">In the unit that the kind is read into, exact wherever decimal places can be.</param>
+/// <param name="Code">One of <see cref="QuantityCodes"/>, or <c>null</c> where all is well.</param>
+/// <param name="At">The offending part of the text.</param>
+internal readonly record struct Scanned(QuantityKind Kind, decimal Value, string? Code, Range At);
+
+/// <summary>Reads <c>number unit</c>, and for lengths <c>number unit number unit</c>, in decimal arithmetic and without allocating.</summary>
+internal ref struct QuantityScanner
+{
+    public const int LongestText = 40;
+
+    /// <summary>As many as a double holds for certain, and few enough that no sum or product here can overflow a decimal.</summary>
+    public const int MostDigits = 15;
+
+    private readonly ReadOnlySpan<char> _text;
+    private int _at;
+
+    private QuantityScanner(ReadOnlySpan<char> text) => _text = text;
+
+    public static Scanned Scan(ReadOnlySpan<char> text)
+    {
+        if (text.Length > LongestText) return Fail(QuantityCodes.TooLong, ..);
+        int comma = text.IndexOf(',');
+        return comma >= 0 ? Fail(QuantityCodes.Comma, comma..(comma + 1)) : new QuantityScanner(text).Sum();
+    }
+
+    private Scanned Sum()
+    {
+        SkipBlanks();
+        if (_at == _text.Length) return Fail(QuantityCodes.Empty, ..);
+        Scanned sum = Part(out decimal lastSize);
+        while (sum.Code is null && _at < _text.Length)
+        {
+            int start = _at;
+            Scanned part = Part(out decimal size);
+            if (part.Code is not null) return part;
+            if (sum.Kind != QuantityKind.Length || part.Kind != QuantityKind.Length || size >= lastSize)
+                return Fail(QuantityCodes.NotASum, start.._at);
+            sum = sum with { Value = sum.Value + part.Value };
+            lastSize = size;
+        }
+
+        return sum;
+    }
+
+    private Scanned Part(out decimal unitSize)
+    {
+        unitSize = 0;
+        int start = _at;
+        bool negative = Skip('-') || Skip('\u2212');
+        if (!TryNumber(out decimal number)) return Fail(QuantityCodes.NotANumber, start..);
+        SkipBlanks();
+        int unitAt = _at;
+        while (_at < _text.Length && !char.IsWhiteSpace(_text[_at])) _at++;
+        ReadOnlySpan<char> spelling = _text[unitAt.._at];
+        if (spelling.IsEmpty) return Fail(QuantityCodes.UnitMissing, start..unitAt);
+        if (!UnitTable.TryFind(spelling, out Unit unit))
+            return BelongsToNumber(spelling) ? Fail(QuantityCodes.NotANumber, start.._at) : Fail(QuantityCodes.UnitUnknown, unitAt.._at);
+        SkipBlanks();
+        if (negative && unit.Kind != QuantityKind.Temperature) return Fail(QuantityCodes.Negative, start.._at);
+        unitSize = unit.Nine;
+        return new Scanned(unit.Kind, unit.Read(negative ? -number : number), null, ..);
+    }
+
+    /// <summary>Digits, and at most one point with a digit on each side: a point that stands alone is too easily overlooked.</summary>
+    private bool TryNumber(out decimal number)
+    {
+        long digits = 0;
+        int start = _at, point = -1;
+        for (; _at < _text.Length; _at++)
+        {
+            char c = _text[_at];
+            if (char.IsAsciiDigit(c)) digits = (digits * 10) + (c - '0');
+            else if (c == '.' && point < 0) point = _at;
+            else break;
+            if (_at - start - (point < 0 ? 0 : 1) >= MostDigits) break;
+        }
+
+        number = new decimal((int)digits, (int)(digits >> 32), 0, false, (byte)(point < 0 ? 0 : _at - point - 1));
+        return _at > start && point != start && point != _at - 1 && (_at == _text.Length || !char.IsAsciiDigit(_text[_at]));
+    }
+
+    /// <summary><c>e3</c> of 1e3, <c>/2</c> of 1/2, <c>.2</c> of 1.1.2, <c>-10</c> of 5-10, or the second number of 1 000.</summary>
+    private static bool BelongsToNumber(ReadOnlySpan<char> spelling) =>
+        spelling.ContainsAnyInRange('0', '9')
+        && (!char.IsLetter(spelling[0]) || (spelling.Length > 1 && spelling[0] is 'e' or 'E' && !char.IsLetter(spelling[1])));
+
+    private bool Skip(char c)
+    {
+        if (_at == _text.Length || _text[_at] != c) return false;
+        _at++;
+        return true;
+    }
+
+    private void SkipBlanks()
+    {
+        while (_at < _text.Length && char.IsWhiteSpace(_text[_at])) _at++;
+    }
+
+    private static Scanned Fail(string code, Range at) => new(default, 0, code, at);
+}

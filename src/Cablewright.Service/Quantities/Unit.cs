@@ -1,0 +1,12 @@
+using Cablewright.Contract.Quantities;
+
+namespace Cablewright.Service.Quantities;
+
+/// <summary>One unit and its way to the unit that its kind is read into.</summary>
+/// <param name="Kind">What it measures.</param>
+/// <param name="Zero">Where this unit's scale has the zero of the other: 32 for degrees Fahrenheit, 0 for every unit without an offset.</param>
+/// <param name="Nine">How much nine of this unit are: nine, so that a degree Fahrenheit, 5/9 °C, is exact too.</param>
+internal readonly record struct Unit(QuantityKind Kind, decimal Zero, decimal Nine)
+{
+    public decimal Read(decimal value) => (value - Zero) * Nine / 9;
+}

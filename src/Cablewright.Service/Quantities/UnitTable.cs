@@ -1,0 +1,87 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using Cablewright.Contract.Quantities;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace Cablewright.Service.Quantities;
+
+/// <summary>The units that callers may write: abbreviations and factors from UnitsNet, the choice of units ours.</summary>
+internal static class UnitTable
+{
+    /// <summary>For each kind the unit that it is read into, and the units in which it may be written.</summary>
+    private static readonly (QuantityKind Kind, Enum Into, Enum[] From)[] Chosen =
+    [
+        (QuantityKind.Length, LengthUnit.Meter,
+            [LengthUnit.Millimeter, LengthUnit.Centimeter, LengthUnit.Meter, LengthUnit.Inch, LengthUnit.Foot, LengthUnit.Yard]),
+        (QuantityKind.Mass, MassUnit.Kilogram, [MassUnit.Gram, MassUnit.Kilogram, MassUnit.Ounce, MassUnit.Pound]),
+        (QuantityKind.Voltage, ElectricPotentialUnit.Volt, [ElectricPotentialUnit.Millivolt, ElectricPotentialUnit.Volt]),
+        (QuantityKind.Current, ElectricCurrentUnit.Ampere,
+            [ElectricCurrentUnit.Milliampere, ElectricCurrentUnit.Ampere, ElectricCurrentUnit.Kiloampere]),
+        (QuantityKind.Power, PowerUnit.Watt, [PowerUnit.Milliwatt, PowerUnit.Watt, PowerUnit.Kilowatt]),
+        (QuantityKind.Resistance, ElectricResistanceUnit.Ohm,
+            [ElectricResistanceUnit.Microohm, ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm]),
+        (QuantityKind.Temperature, TemperatureUnit.DegreeCelsius,
+            [TemperatureUnit.DegreeCelsius, TemperatureUnit.DegreeFahrenheit, TemperatureUnit.Kelvin]),
+        (QuantityKind.Ratio, RatioUnit.DecimalFraction, [RatioUnit.Percent]),
+        (QuantityKind.Capacity, ElectricChargeUnit.AmpereHour, [ElectricChargeUnit.MilliampereHour, ElectricChargeUnit.AmpereHour]),
+        (QuantityKind.Level, LevelUnit.Decibel, [LevelUnit.Decibel]),
+    ];
+
+    /// <summary>Spellings for keyboards without the sign, and the second code point that Unicode has for µ and Ω.</summary>
+    private static readonly Dictionary<Enum, string[]> Spellings = new()
+    {
+        [TemperatureUnit.DegreeCelsius] = ["C", "°C", "℃"],
+        [TemperatureUnit.DegreeFahrenheit] = ["F", "°F", "℉"],
+        [ElectricResistanceUnit.Ohm] = ["Ohm", "ohm", "ohms", "Ohms", "Ω", "\u2126"],
+        [ElectricResistanceUnit.Milliohm] = ["mOhm", "mohm", "mΩ", "m\u2126"],
+        [ElectricResistanceUnit.Microohm] = ["uOhm", "uohm", "\u00b5Ω", "\u03bcΩ", "\u00b5\u2126", "\u03bc\u2126"],
+        [ElectricChargeUnit.AmpereHour] = ["Ah"],
+        [ElectricChargeUnit.MilliampereHour] = ["mAh"],
+    };
+
+    private static readonly FrozenDictionary<string, Unit> BySpelling = Chosen
+        .SelectMany(row => row.From.SelectMany(unit => Written(unit).Select(spelling => (spelling, unit: Convert(row.Kind, unit, row.Into)))))
+        .ToFrozenDictionary(entry => entry.spelling, entry => entry.unit, StringComparer.Ordinal);
+
+    private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> Lookup =
+        BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
+
+    private static readonly FrozenDictionary<string, string> Meant = Chosen
+        .SelectMany(row => row.From)
+        .SelectMany(unit => Loose(unit).Select(spelling => (spelling, right: Written(unit)[0])))
+        .DistinctBy(entry => entry.spelling, StringComparer.OrdinalIgnoreCase)
+        .ToFrozenDictionary(entry => entry.spelling, entry => entry.right, StringComparer.OrdinalIgnoreCase);
+
+    private static readonly FrozenDictionary<QuantityKind, string> Lists = Chosen.ToFrozenDictionary(
+        row => row.Kind, row => string.Join(", ", row.From.Select(unit => Written(unit)[0])));
+
+    /// <summary>The unit so written; capitals matter.</summary>
+    public static bool TryFind(ReadOnlySpan<char> spelling, out Unit unit) => Lookup.TryGetValue(spelling, out unit);
+
+    /// <summary>The right spelling for a unit written in wrong capitals or in full, such as <c>KW</c> or <c>feet</c>.</summary>
+    public static string? Nearest(string spelling) => Meant.GetValueOrDefault(spelling);
+
+    /// <summary>The units of a kind for an error's text, each in its first spelling.</summary>
+    public static string List(QuantityKind kind) => Lists[kind];
+
+    /// <summary>Every spelling of every unit.</summary>
+    public static IEnumerable<KeyValuePair<string, Unit>> All => BySpelling;
+
+    private static string[] Written(Enum unit) => Spellings.GetValueOrDefault(unit) ?? [Abbreviations(unit)[0]];
+
+    private static IEnumerable<string> Loose(Enum unit)
+    {
+        UnitInfo info = Quantity.GetUnitInfo(unit);
+        return [.. Written(unit), .. Abbreviations(unit), info.Name, info.PluralName];
+    }
+
+    private static string[] Abbreviations(Enum unit) => UnitAbbreviationsCache.Default.GetUnitAbbreviations(
+        unit.GetType(), System.Convert.ToInt32(unit, CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    /// <summary>The casts to decimal round to 15 digits, which strips the binary noise from UnitsNet's factors.</summary>
+    private static Unit Convert(QuantityKind kind, Enum unit, Enum into) => new(
+        kind,
+        (decimal)UnitConverter.Convert(0, into, unit),
+        (decimal)(UnitConverter.Convert(9, unit, into) - UnitConverter.Convert(0, unit, into)));
+}
