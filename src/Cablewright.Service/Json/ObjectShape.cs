@@ -1,0 +1,55 @@
+using System.Collections.Frozen;
+using System.Text.Json;
+
+namespace Cablewright.Service.Json;
+
+/// <summary>One member that an object may have.</summary>
+internal sealed record Member(string Name, bool IsRequired, Shape Shape, int Ordinal);
+
+/// <summary>An object whose members are all known.</summary>
+internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an object", JsonValueKind.Object)
+{
+    private readonly FrozenDictionary<string, Member> _byName = members.ToFrozenDictionary(member => member.Name, StringComparer.Ordinal);
+    private readonly string _names = string.Join(", ", members.Select(member => member.Name));
+
+    protected override void CheckContent(JsonElement value, Walk walk)
+    {
+        Span<bool> seen = stackalloc bool[members.Count];
+        foreach (JsonProperty sent in value.EnumerateObject())
+        {
+            string name = Excerpt.Name(sent);
+            if (_byName.TryGetValue(name, out Member? member)) CheckMember(member, sent.Value, ref seen[member.Ordinal], walk);
+            else Unknown(name, sent.Value, walk);
+        }
+
+        foreach (Member member in members)
+        {
+            if (!member.IsRequired || seen[member.Ordinal]) continue;
+            walk.Enter(member.Name);
+            walk.Add(ShapeCodes.MissingMember, $"\"{member.Name}\" is missing; expected {member.Shape.Expected}", null, member.Shape.Accepted);
+            walk.Leave();
+        }
+    }
+
+    private static void CheckMember(Member member, JsonElement value, ref bool seen, Walk walk)
+    {
+        walk.Enter(member.Name);
+        if (seen)
+            walk.Add(ShapeCodes.DuplicateMember, $"\"{member.Name}\" is given more than once; keep one", Excerpt.Of(value));
+        else if (value.ValueKind == JsonValueKind.Null && !member.IsRequired)
+            walk.Add(ShapeCodes.Null, "null is not accepted; leave the member out instead", null, member.Shape.Accepted);
+        else
+            member.Shape.Check(value, walk);
+        seen = true;
+        walk.Leave();
+    }
+
+    private void Unknown(string name, JsonElement value, Walk walk)
+    {
+        string shown = Excerpt.Of(name);
+        string hint = Nearest.To(name, _byName.Keys) is { } meant ? $"; did you mean \"{meant}\"?" : "";
+        walk.Enter(shown);
+        walk.Add(ShapeCodes.UnknownMember, $"\"{shown}\" is not a member here{hint}", Excerpt.Of(value), _names);
+        walk.Leave();
+    }
+}

@@ -1,0 +1,49 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using Cablewright.Service.Problems;
+
+namespace Cablewright.Service.Json;
+
+/// <summary>One pass over a body: where it stands, and what it has found wrong.</summary>
+/// <param name="readsQuantities">Whether the texts of quantities are read too; otherwise that is left to the validators.</param>
+internal sealed class Walk(bool readsQuantities)
+{
+    public const int MostListed = 100;
+
+    private readonly List<(string? Name, int Index)> _path = [];
+    private readonly List<Fault> _listed = [];
+    private int _unlisted;
+
+    public bool ReadsQuantities => readsQuantities;
+
+    /// <summary>Everything found, in order; beyond <see cref="MostListed"/> only how many more.</summary>
+    public IReadOnlyList<Fault> Faults => _unlisted == 0
+        ? _listed
+        : [.. _listed, new Fault("", ShapeCodes.More, $"{_unlisted} more faults are not listed")];
+
+    public void Enter(string member) => _path.Add((member, 0));
+
+    public void Enter(int item) => _path.Add((null, item));
+
+    public void Leave() => _path.RemoveAt(_path.Count - 1);
+
+    public void Add(string code, string detail, JsonNode? value = null, string? accepted = null)
+    {
+        if (_listed.Count == MostListed) _unlisted++;
+        else _listed.Add(new Fault(Pointer(), code, detail, value, accepted));
+    }
+
+    private string Pointer()
+    {
+        StringBuilder pointer = new();
+        foreach ((string? name, int index) in _path)
+        {
+            pointer.Append('/');
+            if (name is null) pointer.Append(CultureInfo.InvariantCulture, $"{index}");
+            else pointer.Append(name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal));
+        }
+
+        return pointer.ToString();
+    }
+}
