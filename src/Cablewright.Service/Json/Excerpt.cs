@@ -17,10 +17,11 @@ internal static class Excerpt
         JsonValueKind.True => JsonValue.Create(true),
         JsonValueKind.False => JsonValue.Create(false),
         JsonValueKind.Number when JsonMarshal.GetRawUtf8Value(value).Length <= LongestNumber => JsonValue.Create(value.Clone()),
-        JsonValueKind.String when TryText(value, out string text) => JsonValue.Create(Of(text)),
+        JsonValueKind.String when JsonText.TryRead(value, out string text) => JsonValue.Create(Of(text)),
         _ => JsonValue.Create(Of(JsonMarshal.GetRawUtf8Value(value))),
     };
 
+    /// <summary>Never cut through a surrogate pair.</summary>
     public static string Of(string text)
     {
         if (text.Length <= Longest) return text;
@@ -28,34 +29,7 @@ internal static class Excerpt
         return string.Concat(text.AsSpan(0, end), "…");
     }
 
-    /// <summary>The text, unless it holds half of a surrogate pair.</summary>
-    public static bool TryText(JsonElement value, out string text)
-    {
-        try
-        {
-            text = value.GetString()!;
-            return true;
-        }
-        catch (InvalidOperationException)
-        {
-            text = "";
-            return false;
-        }
-    }
-
-    /// <summary>The member's name; as it was sent, escapes and all, if it holds half of a surrogate pair.</summary>
-    public static string Name(JsonProperty member)
-    {
-        try
-        {
-            return member.Name;
-        }
-        catch (InvalidOperationException)
-        {
-            return Of(JsonMarshal.GetRawUtf8PropertyName(member));
-        }
-    }
-
     /// <summary>Decodes no more than can be shown: four bytes are the longest character.</summary>
-    private static string Of(ReadOnlySpan<byte> utf8) => Of(Encoding.UTF8.GetString(utf8[..Math.Min(utf8.Length, 4 * (Longest + 1))]));
+    public static string Of(ReadOnlySpan<byte> utf8) =>
+        Of(Encoding.UTF8.GetString(utf8[..Math.Min(utf8.Length, 4 * (Longest + 1))]));
 }

@@ -9,21 +9,20 @@ namespace Cablewright.Service.Json;
 /// <summary>Parses a text as JSON, or says where it stops being JSON, counting lines and columns from 1 as editors do.</summary>
 internal static class JsonSyntax
 {
-    public static Fault? Fault(ReadOnlyMemory<byte> text, JsonDocumentOptions options, out JsonDocument? document)
+    /// <summary>The document, or the one fault.</summary>
+    public static Fault? Fault(ReadOnlyMemory<byte> text, int mostDepth, out JsonDocument? document)
     {
         document = null;
-        if (text.Span.Trim(" \t\r\n"u8).IsEmpty)
-            return new Fault("", ShapeCodes.Empty, "the body is empty; expected JSON");
-        if (!Utf8.IsValid(text.Span))
-            return new Fault("", ShapeCodes.NotUtf8, $"{Position(text.Span, ValidBytes(text.Span))}: a byte that is not UTF-8", null, "JSON in UTF-8");
+        if (text.Span.Trim(" \t\r\n"u8).IsEmpty) return new Fault("", ShapeCodes.Empty, "the body is empty; expected JSON");
+        if (!Utf8.IsValid(text.Span)) return At(text.Span, ValidBytes(text.Span), ShapeCodes.NotUtf8, "a byte that is not UTF-8");
         try
         {
-            document = JsonDocument.Parse(text, options);
+            document = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = mostDepth });
             return null;
         }
         catch (JsonException exception)
         {
-            return Explain(text.Span, Offset(text.Span, exception), options.MaxDepth);
+            return Explain(text.Span, Offset(text.Span, exception), mostDepth);
         }
     }
 
@@ -31,17 +30,16 @@ internal static class JsonSyntax
     {
         JsonTrouble trouble = JsonTrouble.Find(text, offset, mostDepth);
         return trouble.IsDepth
-            ? new Fault("", ShapeCodes.TooDeep, $"{Position(text, trouble.At)}: more than {mostDepth} arrays and objects within one another", null,
-                $"at most {mostDepth} levels")
-            : new Fault("", ShapeCodes.Malformed, $"{Position(text, trouble.At)}: expected {trouble.Expected}, found {Found(text[trouble.At..])}");
+            ? At(text, trouble.At, ShapeCodes.TooDeep, $"more than {mostDepth} arrays and objects within one another")
+            : At(text, trouble.At, ShapeCodes.Malformed, $"expected {trouble.Expected}, found {Found(text[trouble.At..])}");
     }
 
-    private static string Position(ReadOnlySpan<byte> text, int at)
+    private static Fault At(ReadOnlySpan<byte> text, int at, string code, string trouble)
     {
         ReadOnlySpan<byte> before = text[..at];
         int line = before.Count((byte)'\n') + 1;
         int column = Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]) + 1;
-        return $"line {line}, column {column}";
+        return new Fault("", code, $"line {line}, column {column}: {trouble}");
     }
 
     private static string Found(ReadOnlySpan<byte> rest)

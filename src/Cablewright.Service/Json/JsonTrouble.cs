@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace Cablewright.Service.Json;
 
-/// <summary>Where a text stops being JSON and what was due there. The parser's own messages speak of its options, not to a caller.</summary>
+/// <summary>Where a text stops being JSON and what was due there. The parser's own messages do not speak to a caller.</summary>
 /// <param name="IsDepth">The nesting is the trouble, not the grammar.</param>
 /// <param name="At">The offending byte.</param>
 /// <param name="Expected">What was due.</param>
@@ -11,7 +11,7 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
     private const string Value = "a value: an object, an array, text in double quotes, a number, true or false";
     private const string Name = "a member name in double quotes";
 
-    /// <summary>Reads again, up to the last good token, and judges by what lies between that and the parser's complaint.</summary>
+    /// <summary>Reads again, to the last good token, and judges by what stands between it and the parser's complaint.</summary>
     public static JsonTrouble Find(ReadOnlySpan<byte> text, int complaint, int mostDepth)
     {
         Utf8JsonReader reader = new(text, new JsonReaderOptions { MaxDepth = mostDepth + 1 });
@@ -34,21 +34,27 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
             // The complaint itself, already known.
         }
 
-        return After(text, Blanks(text, end), complaint, last, open.TryPeek(out JsonTokenType inside) ? inside : JsonTokenType.None);
+        JsonTokenType inside = open.Count > 0 ? open.Peek() : JsonTokenType.None;
+        return After(text, Blanks(text, end), complaint, last, inside);
     }
 
     private static JsonTrouble After(ReadOnlySpan<byte> text, int at, int complaint, JsonTokenType last, JsonTokenType inside)
     {
         bool comma = !IsOpening(last) && inside != JsonTokenType.None && First(text, at) == ',';
-        if (comma) at = Blanks(text, at + 1);
-        bool nameDue = inside == JsonTokenType.StartObject && last != JsonTokenType.PropertyName;
         if (!comma && !IsOpening(last)) return new JsonTrouble(false, at, Due(last, inside, comma));
+        if (comma) at = Blanks(text, at + 1);
         if (First(text, at) == '"') return InText(text, at);
-        if (nameDue || !(First(text, at) == '-' || char.IsAsciiDigit(First(text, at))))
-            return new JsonTrouble(false, complaint >= text.Length ? text.Length : at, Due(last, inside, comma));
-        bool isWhole = complaint >= text.Length && char.IsAsciiDigit((char)text[^1]);
-        return new JsonTrouble(false, Math.Max(at, complaint), isWhole ? Due(JsonTokenType.Number, inside, false) : "a plain number like 12 or 0.5");
+        bool isNumber = First(text, at) == '-' || char.IsAsciiDigit(First(text, at));
+        if (isNumber && (inside != JsonTokenType.StartObject || last == JsonTokenType.PropertyName))
+            return InNumber(text, Math.Max(at, complaint), inside);
+        return new JsonTrouble(false, complaint >= text.Length ? text.Length : at, Due(last, inside, comma));
     }
+
+    /// <summary>The parser complains of a number that ends with the text, but it is the text that ends too early.</summary>
+    private static JsonTrouble InNumber(ReadOnlySpan<byte> text, int at, JsonTokenType inside) => new(
+        false,
+        at,
+        at >= text.Length && char.IsAsciiDigit((char)text[^1]) ? Due(JsonTokenType.Number, inside, false) : "a plain number like 12 or 0.5");
 
     private static bool IsOpening(JsonTokenType last) =>
         last is JsonTokenType.None or JsonTokenType.StartObject or JsonTokenType.StartArray or JsonTokenType.PropertyName;
@@ -65,7 +71,7 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
         _ => "',' or ']'",
     };
 
-    /// <summary>Text that starts here was refused: for a control character, an escape, its missing end, or, being a name, for its missing colon.</summary>
+    /// <summary>Text that starts here was refused: for a control character, an escape, its missing end, or a name's missing colon.</summary>
     private static JsonTrouble InText(ReadOnlySpan<byte> text, int start)
     {
         int at = start + 1;
@@ -74,8 +80,8 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
             if (text[at++] != '\\') continue;
             int length = First(text, at) == 'u' ? 5 : 1;
             if (at + length > text.Length) at = text.Length;
-            else if (!IsEscape(text.Slice(at, length))) return new JsonTrouble(false, at, "an escape such as \\n, \\\" or \\u00b0");
-            else at += length;
+            else if (IsEscape(text.Slice(at, length))) at += length;
+            else return new JsonTrouble(false, at, "an escape such as \\n, \\\" or \\u00b0");
         }
 
         return First(text, at) switch

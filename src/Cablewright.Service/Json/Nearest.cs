@@ -5,8 +5,12 @@ internal static class Nearest
 {
     private const int Longest = 40;
 
+    /// <summary>The sentence that asks for it, or nothing.</summary>
+    public static string Hint(string given, IEnumerable<string> known) =>
+        To(given, known) is { } meant ? $"; did you mean \"{meant}\"?" : "";
+
     /// <summary>The known name with the fewest edits from the one given, if those are few for its length.</summary>
-    public static string? To(string given, IEnumerable<string> known)
+    private static string? To(string given, IEnumerable<string> known)
     {
         if (given.Length > Longest) return null;
         string? nearest = null;
@@ -21,7 +25,7 @@ internal static class Nearest
         return nearest;
     }
 
-    /// <summary>Damerau's distance in its optimal string alignment form: insertions, deletions, replacements, swapped neighbours.</summary>
+    /// <summary>Optimal string alignment: insertions, deletions, replacements and swapped neighbours count one each.</summary>
     private static int Edits(string a, string b)
     {
         int[,] cost = new int[a.Length + 1, b.Length + 1];

@@ -9,7 +9,7 @@ internal sealed record Member(string Name, bool IsRequired, Shape Shape, int Ord
 /// <summary>An object whose members are all known.</summary>
 internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an object", JsonValueKind.Object)
 {
-    private readonly FrozenDictionary<string, Member> _byName = members.ToFrozenDictionary(member => member.Name, StringComparer.Ordinal);
+    private readonly FrozenDictionary<string, Member> _byName = members.ToFrozenDictionary(member => member.Name);
     private readonly string _names = string.Join(", ", members.Select(member => member.Name));
 
     protected override void CheckContent(JsonElement value, Walk walk)
@@ -17,18 +17,23 @@ internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an obj
         Span<bool> seen = stackalloc bool[members.Count];
         foreach (JsonProperty sent in value.EnumerateObject())
         {
-            string name = Excerpt.Name(sent);
+            string name = JsonText.Name(sent);
             if (_byName.TryGetValue(name, out Member? member)) CheckMember(member, sent.Value, ref seen[member.Ordinal], walk);
             else Unknown(name, sent.Value, walk);
         }
 
         foreach (Member member in members)
         {
-            if (!member.IsRequired || seen[member.Ordinal]) continue;
-            walk.Enter(member.Name);
-            walk.Add(ShapeCodes.MissingMember, $"\"{member.Name}\" is missing; expected {member.Shape.Expected}", null, member.Shape.Accepted);
-            walk.Leave();
+            if (member.IsRequired && !seen[member.Ordinal]) Missing(member, walk);
         }
+    }
+
+    private static void Missing(Member member, Walk walk)
+    {
+        string detail = $"\"{member.Name}\" is missing; expected {member.Shape.Expected}";
+        walk.Enter(member.Name);
+        walk.Add(ShapeCodes.MissingMember, detail, null, member.Shape.Accepted);
+        walk.Leave();
     }
 
     private static void CheckMember(Member member, JsonElement value, ref bool seen, Walk walk)
@@ -47,9 +52,8 @@ internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an obj
     private void Unknown(string name, JsonElement value, Walk walk)
     {
         string shown = Excerpt.Of(name);
-        string hint = Nearest.To(name, _byName.Keys) is { } meant ? $"; did you mean \"{meant}\"?" : "";
         walk.Enter(shown);
-        walk.Add(ShapeCodes.UnknownMember, $"\"{shown}\" is not a member here{hint}", Excerpt.Of(value), _names);
+        walk.Add(ShapeCodes.UnknownMember, $"\"{shown}\" is not a member here{Nearest.Hint(name, _byName.Keys)}", Excerpt.Of(value), _names);
         walk.Leave();
     }
 }

@@ -5,15 +5,15 @@ using Cablewright.Service.Quantities;
 
 namespace Cablewright.Service.Json;
 
-/// <summary>Text that holds a quantity with its unit. A bare number is the likeliest slip, so it is told which unit to add.</summary>
+/// <summary>Text that holds a quantity. A bare number is the likeliest slip, so that it is told which unit to add.</summary>
 internal sealed class QuantityShape(QuantityRule rule) : Shape("a quantity with its unit, as text", JsonValueKind.String)
 {
     public override string Accepted => rule.Accepted;
 
     protected override void CheckContent(JsonElement value, Walk walk)
     {
-        if (!Excerpt.TryText(value, out string text)) walk.Add(ShapeCodes.NotText, TextShape.NotUnicode, Excerpt.Of(value), Accepted);
-        else if (walk.ReadsQuantities && rule.Read(text).Fault is { } fault) Add(fault, value, walk);
+        if (!JsonText.IsText(value)) walk.Add(ShapeCodes.NotText, JsonText.NotUnicode, Excerpt.Of(value), Accepted);
+        else if (walk.ReadsQuantities && rule.Read(value.GetString()).Fault is { } fault) Add(fault, value, walk);
     }
 
     protected override void CheckOtherType(JsonElement value, Walk walk)

@@ -15,8 +15,9 @@ internal abstract class Shape(string expected, JsonValueKind due)
     /// <summary>Adds everything wrong with a value to the walk.</summary>
     public void Check(JsonElement value, Walk walk)
     {
-        if (value.ValueKind == due || (due == JsonValueKind.True && value.ValueKind == JsonValueKind.False)) CheckContent(value, walk);
-        else if (value.ValueKind == JsonValueKind.Null) walk.Add(ShapeCodes.Null, $"null is not accepted; expected {expected}", null, Accepted);
+        JsonValueKind sent = value.ValueKind == JsonValueKind.False ? JsonValueKind.True : value.ValueKind;
+        if (sent == due) CheckContent(value, walk);
+        else if (sent == JsonValueKind.Null) walk.Add(ShapeCodes.Null, $"null is not accepted; expected {expected}", null, Accepted);
         else CheckOtherType(value, walk);
     }
 

@@ -45,18 +45,6 @@ public static class ShapeCodes
     /// <summary>Text with half of a surrogate pair, which is no character.</summary>
     public const string NotText = "text.not-unicode";
 
-    /// <summary>Text shorter than the member allows.</summary>
-    public const string TextTooShort = "text.too-short";
-
-    /// <summary>Text longer than the member allows.</summary>
-    public const string TextTooLong = "text.too-long";
-
-    /// <summary>An array with fewer items than the member allows.</summary>
-    public const string TooFewItems = "items.too-few";
-
-    /// <summary>An array with more items than the member allows.</summary>
-    public const string TooManyItems = "items.too-many";
-
     /// <summary>Stands for the faults beyond those that are listed.</summary>
     public const string More = "errors.more";
 }

@@ -18,11 +18,11 @@ public static class ShapeReader
     public const int MostDepth = 16;
 
     private const int FirstBuffer = 16_384;
-    private static readonly JsonDocumentOptions Strict = new() { MaxDepth = MostDepth };
 
-    /// <summary>Reads a request's body. Its <c>Content-Type</c> is the endpoint's business: see <see cref="JsonMediaType"/>.</summary>
+    /// <summary>Reads a request's body. Its <c>Content-Type</c> is for the endpoint: see <see cref="JsonMediaType"/>.</summary>
     public static ValueTask<Shaped<T>> ReadAsync<T>(
-        HttpRequest request, JsonTypeInfo<T> type, int mostBytes = MostBytes, CancellationToken cancellation = default) where T : class =>
+        HttpRequest request, JsonTypeInfo<T> type, int mostBytes = MostBytes, CancellationToken cancellation = default)
+        where T : class =>
         request.ContentLength > mostBytes ? new(TooLarge<T>(mostBytes)) : ReadAsync(request.Body, type, mostBytes, cancellation);
 
     /// <summary>Reads a stream to its end, or to one byte more than allowed.</summary>
@@ -52,7 +52,8 @@ public static class ShapeReader
     public static Shaped<T> Read<T>(ReadOnlyMemory<byte> utf8, JsonTypeInfo<T> type) where T : class
     {
         ReadOnlyMemory<byte> text = utf8.Span.StartsWith("\ufeff"u8) ? utf8[3..] : utf8;
-        if (JsonSyntax.Fault(text, Strict, out JsonDocument? document) is { } fault) return new(ShapeOutcome.NotJson, null, [fault]);
+        if (JsonSyntax.Fault(text, MostDepth, out JsonDocument? document) is { } fault)
+            return new(ShapeOutcome.NotJson, null, [fault]);
         using (document)
         {
             IReadOnlyList<Fault> faults = Faults(document!.RootElement, Shapes.Of(type));
@@ -62,7 +63,7 @@ public static class ShapeReader
         }
     }
 
-    /// <summary>With a fault there will be no value for the validators, so that its quantities are read here and listed too.</summary>
+    /// <summary>With a fault there is no value for the validators, so that its quantities are read here and listed too.</summary>
     private static IReadOnlyList<Fault> Faults(JsonElement root, Shape shape)
     {
         Walk walk = new(readsQuantities: false);

@@ -6,7 +6,7 @@ using Cablewright.Service.Quantities;
 
 namespace Cablewright.Service.Json;
 
-/// <summary>Makes shapes from the serializer's own description of the contract's types, so that the two cannot disagree.</summary>
+/// <summary>Makes shapes from the serializer's own description of the contract's types: the two cannot disagree.</summary>
 internal static class Shapes
 {
     private static readonly ConditionalWeakTable<JsonTypeInfo, Shape> Known = [];
@@ -17,12 +17,11 @@ internal static class Shapes
 
     private static Shape Make(JsonTypeInfo type, PropertyInfo? member, int depth)
     {
-        if (depth > ShapeReader.MostDepth) throw new NotSupportedException($"{type.Type} holds itself, or nests too deeply to be sent.");
+        if (depth > ShapeReader.MostDepth) throw new NotSupportedException($"{type.Type} nests too deeply to be sent.");
         return type.Kind switch
         {
             JsonTypeInfoKind.Object when type.PolymorphismOptions is null => new ObjectShape(Members(type, depth)),
-            JsonTypeInfoKind.Enumerable => new ArrayShape(
-                Make(type.Options.GetTypeInfo(type.ElementType!), member, depth + 1), Size.OfItems(Attributes(member))),
+            JsonTypeInfoKind.Enumerable => new ArrayShape(Make(type.Options.GetTypeInfo(type.ElementType!), member, depth + 1)),
             JsonTypeInfoKind.None => Scalar(type, member, depth),
             _ => throw new NotSupportedException($"{type.Type} is no shape for a request."),
         };
@@ -43,15 +42,12 @@ internal static class Shapes
     {
         if (Nullable.GetUnderlyingType(type.Type) is { } inner) return Make(type.Options.GetTypeInfo(inner), member, depth);
         if (type.Type.IsEnum) return new WordShape(Words(type));
-        if (type.Type == typeof(string)) return Text(member);
+        if (type.Type == typeof(string)) return member is null || QuantityRule.Of(member) is not { } rule ? new TextShape() : new QuantityShape(rule);
         if (type.Type == typeof(bool)) return new FlagShape();
         if (type.Type == typeof(int)) return new WholeNumberShape();
         if (type.Type == typeof(double)) return new NumberShape();
         throw new NotSupportedException($"{type.Type} is no shape for a request.");
     }
-
-    private static Shape Text(PropertyInfo? member) =>
-        member is not null && QuantityRule.Of(member) is { } rule ? new QuantityShape(rule) : new TextShape(Size.OfText(Attributes(member)));
 
     /// <summary>Asked of the serializer itself: only it knows which converter and naming the enumeration has.</summary>
     private static string[] Words(JsonTypeInfo type) =>
@@ -62,6 +58,4 @@ internal static class Shapes
                 ? word.GetString()!
                 : throw new NotSupportedException($"{type.Type} is sent as a number; requests send words.")),
     ];
-
-    private static Attribute[] Attributes(PropertyInfo? member) => member?.GetCustomAttributes().ToArray() ?? [];
 }

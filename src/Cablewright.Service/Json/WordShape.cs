@@ -12,14 +12,9 @@ internal sealed class WordShape(IReadOnlyList<string> words) : Shape("one of the
 
     protected override void CheckContent(JsonElement value, Walk walk)
     {
-        if (!Excerpt.TryText(value, out string word))
-        {
-            walk.Add(ShapeCodes.NotText, TextShape.NotUnicode, Excerpt.Of(value), Accepted);
-            return;
-        }
-
-        if (_words.Contains(word)) return;
-        string hint = Nearest.To(word, words) is { } meant ? $"; did you mean \"{meant}\"?" : "";
-        walk.Add(ShapeCodes.UnknownWord, $"\"{Excerpt.Of(word)}\" is not one of the words accepted{hint}", Excerpt.Of(value), Accepted);
+        if (!JsonText.TryRead(value, out string word))
+            walk.Add(ShapeCodes.NotText, JsonText.NotUnicode, Excerpt.Of(value), Accepted);
+        else if (!_words.Contains(word))
+            walk.Add(ShapeCodes.UnknownWord, $"\"{Excerpt.Of(word)}\" is not a word accepted here{Nearest.Hint(word, words)}", Excerpt.Of(value), Accepted);
     }
 }

@@ -16,7 +16,7 @@ internal static class QuantityFaults
         return new QuantityFault(code, Reason(code, part, rule), rule.Accepted);
     }
 
-    /// <summary>A bare number, as text or as a JSON number: shows it with the unit of the member's example where that is in range.</summary>
+    /// <summary>A bare number, as text or from JSON: shows it with the unit of the member's example where that is in range.</summary>
     public static QuantityFault UnitMissing(ReadOnlySpan<char> number, QuantityRule rule)
     {
         string example = rule.Ranges[0].Example;
@@ -29,10 +29,10 @@ internal static class QuantityFaults
         QuantityCodes.WrongUnit, $"\"{text.Trim()}\" is {Name(given)}; expected {Wanted(rule)}", rule.Accepted);
 
     public static QuantityFault TooSmall(ReadOnlySpan<char> text, QuantityRange range, QuantityRule rule) => new(
-        QuantityCodes.TooSmall, $"\"{text.Trim()}\" is less than the smallest accepted here, {range.SmallestText}", rule.Accepted);
+        QuantityCodes.TooSmall, $"\"{text.Trim()}\" is less than {range.SmallestText}, the smallest accepted here", rule.Accepted);
 
     public static QuantityFault TooLarge(ReadOnlySpan<char> text, QuantityRange range, QuantityRule rule) => new(
-        QuantityCodes.TooLarge, $"\"{text.Trim()}\" is more than the largest accepted here, {range.LargestText}", rule.Accepted);
+        QuantityCodes.TooLarge, $"\"{text.Trim()}\" is more than {range.LargestText}, the largest accepted here", rule.Accepted);
 
     private static string Reason(string code, string part, QuantityRule rule) => code switch
     {
@@ -42,7 +42,8 @@ internal static class QuantityFaults
             + "write thousands without a separator and decimals with a point, like \"1000 W\" or \"4.9 m\"",
         QuantityCodes.Negative => $"\"{part}\": only a temperature may be negative",
         QuantityCodes.UnitUnknown => UnknownUnit(part, rule),
-        QuantityCodes.NotASum => $"\"{part}\" cannot be added: only lengths are read in parts, the larger unit first, like \"16 ft 6 in\"",
+        QuantityCodes.NotASum => $"\"{part}\" cannot be added: only lengths are read in parts, "
+            + "the larger unit first, like \"16 ft 6 in\"",
         _ => $"\"{part}\" does not start with a plain number: write at most {QuantityScanner.MostDigits} digits, "
             + "a decimal point with a digit on each side, and no exponent, fraction or thousands separator",
     };
@@ -50,9 +51,9 @@ internal static class QuantityFaults
     private static string UnknownUnit(string unit, QuantityRule rule)
     {
         string start = $"\"{unit}\" is not a unit known here";
-        return UnitTable.Nearest(unit) is { } right
-            ? $"{start}; did you mean \"{right}\"? Capitals matter"
-            : $"{start}; write {string.Join(", or ", rule.Ranges.Select(range => $"{Name(range.Kind)} in {UnitTable.List(range.Kind)}"))}";
+        if (UnitTable.Nearest(unit) is { } right) return $"{start}; did you mean \"{right}\"? Capitals matter";
+        IEnumerable<string> known = rule.Ranges.Select(range => $"{Name(range.Kind)} in {UnitTable.List(range.Kind)}");
+        return $"{start}; write {string.Join(", or ", known)}";
     }
 
     private static string Wanted(QuantityRule rule) => string.Join(" or ", rule.Ranges.Select(range => Name(range.Kind)));

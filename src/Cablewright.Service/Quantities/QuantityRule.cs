@@ -21,7 +21,7 @@ public sealed class QuantityRule
 
     internal IReadOnlyList<QuantityRange> Ranges => _ranges;
 
-    /// <summary>The rule that a property's <see cref="QuantityAttribute"/> states, or <c>null</c> where it carries none.</summary>
+    /// <summary>The rule that a property's <see cref="QuantityAttribute"/> states, or <c>null</c> without one.</summary>
     /// <exception cref="ArgumentException">The attribute's own texts are no quantities of its kind.</exception>
     public static QuantityRule? Of(PropertyInfo property) => Known.GetOrAdd(property, static property =>
         property.GetCustomAttributes<QuantityAttribute>().ToArray() is { Length: > 0 } stated ? new QuantityRule(stated) : null);

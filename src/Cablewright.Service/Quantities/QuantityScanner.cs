@@ -9,7 +9,7 @@ namespace Cablewright.Service.Quantities;
 /// <param name="At">The offending part of the text.</param>
 internal readonly record struct Scanned(QuantityKind Kind, decimal Value, string? Code, Range At);
 
-/// <summary>Reads <c>number unit</c>, and for lengths <c>number unit number unit</c>, in decimal arithmetic and without allocating.</summary>
+/// <summary>Reads <c>number unit</c>, and for lengths several of them, in decimal arithmetic and without allocating.</summary>
 internal ref struct QuantityScanner
 {
     public const int LongestText = 40;
@@ -60,14 +60,19 @@ internal ref struct QuantityScanner
         ReadOnlySpan<char> spelling = _text[unitAt.._at];
         if (spelling.IsEmpty) return Fail(QuantityCodes.UnitMissing, start..unitAt);
         if (!UnitTable.TryFind(spelling, out Unit unit))
-            return BelongsToNumber(spelling) ? Fail(QuantityCodes.NotANumber, start.._at) : Fail(QuantityCodes.UnitUnknown, unitAt.._at);
+        {
+            return BelongsToNumber(spelling)
+                ? Fail(QuantityCodes.NotANumber, start.._at)
+                : Fail(QuantityCodes.UnitUnknown, unitAt.._at);
+        }
+
         SkipBlanks();
         if (negative && unit.Kind != QuantityKind.Temperature) return Fail(QuantityCodes.Negative, start.._at);
         unitSize = unit.Nine;
         return new Scanned(unit.Kind, unit.Read(negative ? -number : number), null, ..);
     }
 
-    /// <summary>Digits, and at most one point with a digit on each side: a point that stands alone is too easily overlooked.</summary>
+    /// <summary>Digits, and at most one point with a digit on each side: a point at an end is too easily overlooked.</summary>
     private bool TryNumber(out decimal number)
     {
         long digits = 0;
@@ -82,7 +87,8 @@ internal ref struct QuantityScanner
         }
 
         number = new decimal((int)digits, (int)(digits >> 32), 0, false, (byte)(point < 0 ? 0 : _at - point - 1));
-        return _at > start && point != start && point != _at - 1 && (_at == _text.Length || !char.IsAsciiDigit(_text[_at]));
+        bool goesOn = _at < _text.Length && char.IsAsciiDigit(_text[_at]);
+        return _at > start && point != start && point != _at - 1 && !goesOn;
     }
 
     /// <summary><c>e3</c> of 1e3, <c>/2</c> of 1/2, <c>.2</c> of 1.1.2, <c>-10</c> of 5-10, or the second number of 1 000.</summary>

@@ -4,7 +4,7 @@ namespace Cablewright.Service.Quantities;
 
 /// <summary>One unit and its way to the unit that its kind is read into.</summary>
 /// <param name="Kind">What it measures.</param>
-/// <param name="Zero">Where this unit's scale has the zero of the other: 32 for degrees Fahrenheit, 0 for every unit without an offset.</param>
+/// <param name="Zero">The other's zero on this unit's scale: 32 for degrees Fahrenheit, 0 for a unit without an offset.</param>
 /// <param name="Nine">How much nine of this unit are: nine, so that a degree Fahrenheit, 5/9 °C, is exact too.</param>
 internal readonly record struct Unit(QuantityKind Kind, decimal Zero, decimal Nine)
 {

@@ -24,7 +24,8 @@ internal static class UnitTable
         (QuantityKind.Temperature, TemperatureUnit.DegreeCelsius,
             [TemperatureUnit.DegreeCelsius, TemperatureUnit.DegreeFahrenheit, TemperatureUnit.Kelvin]),
         (QuantityKind.Ratio, RatioUnit.DecimalFraction, [RatioUnit.Percent]),
-        (QuantityKind.Capacity, ElectricChargeUnit.AmpereHour, [ElectricChargeUnit.MilliampereHour, ElectricChargeUnit.AmpereHour]),
+        (QuantityKind.Capacity, ElectricChargeUnit.AmpereHour,
+            [ElectricChargeUnit.MilliampereHour, ElectricChargeUnit.AmpereHour]),
         (QuantityKind.Level, LevelUnit.Decibel, [LevelUnit.Decibel]),
     ];
 
@@ -41,17 +42,18 @@ internal static class UnitTable
     };
 
     private static readonly FrozenDictionary<string, Unit> BySpelling = Chosen
-        .SelectMany(row => row.From.SelectMany(unit => Written(unit).Select(spelling => (spelling, unit: Convert(row.Kind, unit, row.Into)))))
-        .ToFrozenDictionary(entry => entry.spelling, entry => entry.unit, StringComparer.Ordinal);
+        .SelectMany(row => row.From, (row, from) => (From: from, Unit: Convert(row.Kind, from, row.Into)))
+        .SelectMany(entry => Written(entry.From), (entry, spelling) => (Spelling: spelling, entry.Unit))
+        .ToFrozenDictionary(entry => entry.Spelling, entry => entry.Unit, StringComparer.Ordinal);
 
     private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> Lookup =
         BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
 
     private static readonly FrozenDictionary<string, string> Meant = Chosen
         .SelectMany(row => row.From)
-        .SelectMany(unit => Loose(unit).Select(spelling => (spelling, right: Written(unit)[0])))
-        .DistinctBy(entry => entry.spelling, StringComparer.OrdinalIgnoreCase)
-        .ToFrozenDictionary(entry => entry.spelling, entry => entry.right, StringComparer.OrdinalIgnoreCase);
+        .SelectMany(Loose, (unit, spelling) => (Spelling: spelling, Right: Written(unit)[0]))
+        .DistinctBy(entry => entry.Spelling, StringComparer.OrdinalIgnoreCase)
+        .ToFrozenDictionary(entry => entry.Spelling, entry => entry.Right, StringComparer.OrdinalIgnoreCase);
 
     private static readonly FrozenDictionary<QuantityKind, string> Lists = Chosen.ToFrozenDictionary(
         row => row.Kind, row => string.Join(", ", row.From.Select(unit => Written(unit)[0])));

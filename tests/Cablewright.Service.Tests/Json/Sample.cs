@@ -1,4 +1,3 @@
-using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using Cablewright.Contract.Quantities;
 
@@ -7,12 +6,10 @@ namespace Cablewright.Service.Tests.Json;
 /// <summary>A small contract with every sort of member that requests have.</summary>
 internal sealed record Sample
 {
-    [StringLength(12, MinimumLength = 1)]
     public string? Name { get; init; }
 
     public required SampleVehicle Vehicle { get; init; }
 
-    [Length(1, 3)]
     public IReadOnlyList<SampleRun> Runs { get; init; } = [];
 
     public IReadOnlyList<SampleWord>? Include { get; init; }

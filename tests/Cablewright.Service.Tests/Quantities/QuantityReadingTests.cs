@@ -65,9 +65,9 @@ public sealed class QuantityReadingTests
     [InlineData("-5 m", QuantityCodes.Negative, "\"-5 m\": only a temperature may be negative")]
     [InlineData("6 in 16 ft", QuantityCodes.NotASum, "\"16 ft\" cannot be added")]
     [InlineData("16 ft 6 V", QuantityCodes.NotASum, "\"6 V\" cannot be added")]
-    [InlineData("0.0999 m", QuantityCodes.TooSmall, "\"0.0999 m\" is less than the smallest accepted here, 0.1 m")]
-    [InlineData("30.001 m", QuantityCodes.TooLarge, "\"30.001 m\" is more than the largest accepted here, 30 m")]
-    [InlineData("999999999999999 m", QuantityCodes.TooLarge, "more than the largest")]
+    [InlineData("0.0999 m", QuantityCodes.TooSmall, "\"0.0999 m\" is less than 0.1 m, the smallest accepted here")]
+    [InlineData("30.001 m", QuantityCodes.TooLarge, "\"30.001 m\" is more than 30 m, the largest accepted here")]
+    [InlineData("999999999999999 m", QuantityCodes.TooLarge, "more than 30 m")]
     [InlineData("5 m                                      x", QuantityCodes.TooLong, "longer than 40 characters")]
     public void A_refusal_says_why_and_what_is_right(string text, string code, string detail)
     {
