@@ -10,6 +10,7 @@ internal sealed class ArrayShape(Shape item) : Shape("an array", JsonValueKind.A
         int index = 0;
         foreach (JsonElement sent in value.EnumerateArray())
         {
+            if (walk.IsOver) return;
             walk.Enter(index++);
             item.Check(sent, walk);
             walk.Leave();

@@ -6,7 +6,7 @@ namespace Cablewright.Service.Json;
 /// <summary>Which <c>Content-Type</c> headers announce a body that <see cref="ShapeReader"/> can read.</summary>
 public static class JsonMediaType
 {
-    /// <summary>Whether it is <c>application/json</c> or <c>application/*+json</c>, in UTF-8 if it names a character set.</summary>
+    /// <summary>Whether it is <c>application/json</c> or <c>application/*+json</c>, with no character set but UTF-8.</summary>
     public static bool Announces(string? contentType) =>
         MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? type)
         && Is(type.Type, "application")

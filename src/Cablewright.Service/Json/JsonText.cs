@@ -9,7 +9,8 @@ internal static class JsonText
     public const string NotUnicode = "the text holds half of a surrogate pair, which is no character";
 
     /// <summary>Whether it is text; without an escape it cannot be anything else, UTF-8 having been checked before.</summary>
-    public static bool IsText(JsonElement value) => !JsonMarshal.GetRawUtf8Value(value).Contains((byte)'\\') || TryRead(value, out _);
+    public static bool IsText(JsonElement value) =>
+        !JsonMarshal.GetRawUtf8Value(value).Contains((byte)'\\') || TryRead(value, out _);
 
     /// <summary>The text, if it is one.</summary>
     public static bool TryRead(JsonElement value, out string text)

@@ -51,10 +51,11 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
     }
 
     /// <summary>The parser complains of a number that ends with the text, but it is the text that ends too early.</summary>
-    private static JsonTrouble InNumber(ReadOnlySpan<byte> text, int at, JsonTokenType inside) => new(
-        false,
-        at,
-        at >= text.Length && char.IsAsciiDigit((char)text[^1]) ? Due(JsonTokenType.Number, inside, false) : "a plain number like 12 or 0.5");
+    private static JsonTrouble InNumber(ReadOnlySpan<byte> text, int at, JsonTokenType inside)
+    {
+        bool isComplete = at >= text.Length && char.IsAsciiDigit((char)text[^1]);
+        return new(false, at, isComplete ? Due(JsonTokenType.Number, inside, false) : "a plain number like 12 or 0.5");
+    }
 
     private static bool IsOpening(JsonTokenType last) =>
         last is JsonTokenType.None or JsonTokenType.StartObject or JsonTokenType.StartArray or JsonTokenType.PropertyName;
@@ -71,7 +72,7 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
         _ => "',' or ']'",
     };
 
-    /// <summary>Text that starts here was refused: for a control character, an escape, its missing end, or a name's missing colon.</summary>
+    /// <summary>Text that starts here was refused: a control character, an escape, no end, or a name without its colon.</summary>
     private static JsonTrouble InText(ReadOnlySpan<byte> text, int start)
     {
         int at = start + 1;

@@ -17,6 +17,7 @@ internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an obj
         Span<bool> seen = stackalloc bool[members.Count];
         foreach (JsonProperty sent in value.EnumerateObject())
         {
+            if (walk.IsOver) return;
             string name = JsonText.Name(sent);
             if (_byName.TryGetValue(name, out Member? member)) CheckMember(member, sent.Value, ref seen[member.Ordinal], walk);
             else Unknown(name, sent.Value, walk);
@@ -52,8 +53,9 @@ internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an obj
     private void Unknown(string name, JsonElement value, Walk walk)
     {
         string shown = Excerpt.Of(name);
+        string detail = $"\"{shown}\" is not a member here{Nearest.Hint(name, _byName.Keys)}";
         walk.Enter(shown);
-        walk.Add(ShapeCodes.UnknownMember, $"\"{shown}\" is not a member here{Nearest.Hint(name, _byName.Keys)}", Excerpt.Of(value), _names);
+        walk.Add(ShapeCodes.UnknownMember, detail, Excerpt.Of(value), _names);
         walk.Leave();
     }
 }

@@ -45,6 +45,6 @@ public static class ShapeCodes
     /// <summary>Text with half of a surrogate pair, which is no character.</summary>
     public const string NotText = "text.not-unicode";
 
-    /// <summary>Stands for the faults beyond those that are listed.</summary>
+    /// <summary>Stands for the faults beyond the <see cref="ShapeReader.MostFaults"/> that are listed.</summary>
     public const string More = "errors.more";
 }

@@ -17,6 +17,9 @@ public static class ShapeReader
     /// <summary>The most arrays and objects within one another.</summary>
     public const int MostDepth = 16;
 
+    /// <summary>The most faults that are listed.</summary>
+    public const int MostFaults = 100;
+
     private const int FirstBuffer = 16_384;
 
     /// <summary>Reads a request's body. Its <c>Content-Type</c> is for the endpoint: see <see cref="JsonMediaType"/>.</summary>
@@ -66,12 +69,12 @@ public static class ShapeReader
     /// <summary>With a fault there is no value for the validators, so that its quantities are read here and listed too.</summary>
     private static IReadOnlyList<Fault> Faults(JsonElement root, Shape shape)
     {
-        Walk walk = new(readsQuantities: false);
-        shape.Check(root, walk);
-        if (walk.Faults.Count == 0) return walk.Faults;
-        walk = new(readsQuantities: true);
-        shape.Check(root, walk);
-        return walk.Faults;
+        Walk search = new(most: 0, readsQuantities: false);
+        shape.Check(root, search);
+        if (!search.IsOver) return [];
+        Walk listing = new(MostFaults, readsQuantities: true);
+        shape.Check(root, listing);
+        return listing.Faults;
     }
 
     private static byte[] Grow(byte[] buffer)

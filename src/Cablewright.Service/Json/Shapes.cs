@@ -42,12 +42,15 @@ internal static class Shapes
     {
         if (Nullable.GetUnderlyingType(type.Type) is { } inner) return Make(type.Options.GetTypeInfo(inner), member, depth);
         if (type.Type.IsEnum) return new WordShape(Words(type));
-        if (type.Type == typeof(string)) return member is null || QuantityRule.Of(member) is not { } rule ? new TextShape() : new QuantityShape(rule);
+        if (type.Type == typeof(string)) return Text(member);
         if (type.Type == typeof(bool)) return new FlagShape();
         if (type.Type == typeof(int)) return new WholeNumberShape();
         if (type.Type == typeof(double)) return new NumberShape();
         throw new NotSupportedException($"{type.Type} is no shape for a request.");
     }
+
+    private static Shape Text(PropertyInfo? member) =>
+        member is not null && QuantityRule.Of(member) is { } rule ? new QuantityShape(rule) : new TextShape();
 
     /// <summary>Asked of the serializer itself: only it knows which converter and naming the enumeration has.</summary>
     private static string[] Words(JsonTypeInfo type) =>

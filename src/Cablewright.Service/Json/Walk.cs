@@ -6,21 +6,21 @@ using Cablewright.Service.Problems;
 namespace Cablewright.Service.Json;
 
 /// <summary>One pass over a body: where it stands, and what it has found wrong.</summary>
+/// <param name="most">How many faults to list; finding one more ends the walk, so that a hostile body costs no more than this.</param>
 /// <param name="readsQuantities">Whether the texts of quantities are read too; otherwise that is left to the validators.</param>
-internal sealed class Walk(bool readsQuantities)
+internal sealed class Walk(int most, bool readsQuantities)
 {
-    public const int MostListed = 100;
-
     private readonly List<(string? Name, int Index)> _path = [];
     private readonly List<Fault> _listed = [];
-    private int _unlisted;
 
     public bool ReadsQuantities => readsQuantities;
 
-    /// <summary>Everything found, in order; beyond <see cref="MostListed"/> only how many more.</summary>
-    public IReadOnlyList<Fault> Faults => _unlisted == 0
-        ? _listed
-        : [.. _listed, new Fault("", ShapeCodes.More, $"{_unlisted} more faults are not listed")];
+    /// <summary>More was found than is to be listed: there is no use in walking on.</summary>
+    public bool IsOver { get; private set; }
+
+    /// <summary>Everything found, in order; at the end a word on what is not listed.</summary>
+    public IReadOnlyList<Fault> Faults =>
+        IsOver ? [.. _listed, new Fault("", ShapeCodes.More, $"there are more faults than the {most} listed")] : _listed;
 
     public void Enter(string member) => _path.Add((member, 0));
 
@@ -30,7 +30,7 @@ internal sealed class Walk(bool readsQuantities)
 
     public void Add(string code, string detail, JsonNode? value = null, string? accepted = null)
     {
-        if (_listed.Count == MostListed) _unlisted++;
+        if (_listed.Count == most) IsOver = true;
         else _listed.Add(new Fault(Pointer(), code, detail, value, accepted));
     }
 

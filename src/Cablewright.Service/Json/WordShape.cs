@@ -15,6 +15,8 @@ internal sealed class WordShape(IReadOnlyList<string> words) : Shape("one of the
         if (!JsonText.TryRead(value, out string word))
             walk.Add(ShapeCodes.NotText, JsonText.NotUnicode, Excerpt.Of(value), Accepted);
         else if (!_words.Contains(word))
-            walk.Add(ShapeCodes.UnknownWord, $"\"{Excerpt.Of(word)}\" is not a word accepted here{Nearest.Hint(word, words)}", Excerpt.Of(value), Accepted);
+            walk.Add(ShapeCodes.UnknownWord, Detail(word), Excerpt.Of(value), Accepted);
     }
+
+    private string Detail(string word) => $"\"{Excerpt.Of(word)}\" is not a word accepted here{Nearest.Hint(word, words)}";
 }
