@@ -143,7 +143,7 @@ public sealed class ShapeReaderTests
 
     [Fact]
     public void A_type_that_sends_enumerations_as_numbers_is_refused_before_any_body_is() =>
-        Assert.Throws<NotSupportedException>(() => ShapeReader.Read("{}"u8.ToArray(), SampleJson.Default.Unfit));
+        Assert.Throws<NotSupportedException>(() => ShapeReader.Prepare(SampleJson.Default.Unfit));
 
     private static string Faulty(int faults) => $$"""{ "vehicle": {}, "include": [{{string.Join(',', Enumerable.Repeat("7", faults))}}] }""";
 
