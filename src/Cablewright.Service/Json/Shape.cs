@@ -17,8 +17,8 @@ internal abstract class Shape(string expected, JsonValueKind due)
     {
         JsonValueKind sent = value.ValueKind == JsonValueKind.False ? JsonValueKind.True : value.ValueKind;
         if (sent == due) CheckContent(value, walk);
-        else if (sent == JsonValueKind.Null) walk.Add(ShapeCodes.Null, $"null is not accepted; expected {expected}", null, Accepted);
-        else CheckOtherType(value, walk);
+        else if (sent != JsonValueKind.Null) CheckOtherType(value, walk);
+        else walk.Add(ShapeCodes.Null, $"null is not accepted; expected {expected}", null, Accepted);
     }
 
     /// <summary>The value has the JSON type due.</summary>

@@ -6,7 +6,7 @@ using Cablewright.Service.Problems;
 namespace Cablewright.Service.Json;
 
 /// <summary>One pass over a body: where it stands, and what it has found wrong.</summary>
-/// <param name="most">How many faults to list; finding one more ends the walk, so that a hostile body costs no more than this.</param>
+/// <param name="most">How many faults to list; one more ends the walk, so that a hostile body costs little.</param>
 /// <param name="readsQuantities">Whether the texts of quantities are read too; otherwise that is left to the validators.</param>
 internal sealed class Walk(int most, bool readsQuantities)
 {

@@ -16,7 +16,7 @@ internal static class QuantityFaults
         return new QuantityFault(code, Reason(code, part, rule), rule.Accepted);
     }
 
-    /// <summary>A bare number, as text or from JSON: shows it with the unit of the member's example where that is in range.</summary>
+    /// <summary>A bare number, as text or from JSON: shows it with the example's unit where that is in range.</summary>
     public static QuantityFault UnitMissing(ReadOnlySpan<char> number, QuantityRule rule)
     {
         string example = rule.Ranges[0].Example;
@@ -29,10 +29,14 @@ internal static class QuantityFaults
         QuantityCodes.WrongUnit, $"\"{text.Trim()}\" is {Name(given)}; expected {Wanted(rule)}", rule.Accepted);
 
     public static QuantityFault TooSmall(ReadOnlySpan<char> text, QuantityRange range, QuantityRule rule) => new(
-        QuantityCodes.TooSmall, $"\"{text.Trim()}\" is less than {range.SmallestText}, the smallest accepted here", rule.Accepted);
+        QuantityCodes.TooSmall,
+        $"\"{text.Trim()}\" is less than {range.SmallestText}, the smallest accepted here",
+        rule.Accepted);
 
     public static QuantityFault TooLarge(ReadOnlySpan<char> text, QuantityRange range, QuantityRule rule) => new(
-        QuantityCodes.TooLarge, $"\"{text.Trim()}\" is more than {range.LargestText}, the largest accepted here", rule.Accepted);
+        QuantityCodes.TooLarge,
+        $"\"{text.Trim()}\" is more than {range.LargestText}, the largest accepted here",
+        rule.Accepted);
 
     private static string Reason(string code, string part, QuantityRule rule) => code switch
     {

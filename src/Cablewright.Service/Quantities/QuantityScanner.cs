@@ -14,7 +14,7 @@ internal ref struct QuantityScanner
 {
     public const int LongestText = 40;
 
-    /// <summary>As many as a double holds for certain, and few enough that no sum or product here can overflow a decimal.</summary>
+    /// <summary>As many as a double is sure to hold, and few enough that no sum or product overflows a decimal.</summary>
     public const int MostDigits = 15;
 
     private readonly ReadOnlySpan<char> _text;
@@ -91,7 +91,7 @@ internal ref struct QuantityScanner
         return _at > start && point != start && point != _at - 1 && !goesOn;
     }
 
-    /// <summary><c>e3</c> of 1e3, <c>/2</c> of 1/2, <c>.2</c> of 1.1.2, <c>-10</c> of 5-10, or the second number of 1 000.</summary>
+    /// <summary><c>e3</c> of 1e3, <c>/2</c> of 1/2, <c>.2</c> of 1.1.2, <c>-10</c> of 5-10, or <c>000</c> of 1 000.</summary>
     private static bool BelongsToNumber(ReadOnlySpan<char> spelling) =>
         spelling.ContainsAnyInRange('0', '9')
         && (!char.IsLetter(spelling[0]) || (spelling.Length > 1 && spelling[0] is 'e' or 'E' && !char.IsLetter(spelling[1])));
