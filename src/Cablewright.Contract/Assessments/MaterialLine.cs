@@ -1,0 +1,34 @@
+using Cablewright.Contract.Schema;
+using Cablewright.Contract.Words;
+
+namespace Cablewright.Contract.Assessments;
+
+/// <summary>One line of what the job needs.</summary>
+public sealed record MaterialLine
+{
+    /// <summary>What it is, in words of the trade.</summary>
+    [Example("power wire")]
+    public required string Item { get; init; }
+
+    /// <summary>Conductor size, where it has one.</summary>
+    [Example("1/0 AWG")]
+    public string? Size { get; init; }
+
+    /// <summary>Metal, where it has one.</summary>
+    public Material? Material { get; init; }
+
+    /// <summary>Total length, in metres, where it has one.</summary>
+    [Figure("m", 4.8768)]
+    public double? LengthMetres { get; init; }
+
+    /// <summary>Rated current, in amperes, where it has one.</summary>
+    [Figure("A", 150)]
+    public double? RatingAmps { get; init; }
+
+    /// <summary>Fuse family, where it has one.</summary>
+    public FuseFamilyName? Family { get; init; }
+
+    /// <summary>How many pieces.</summary>
+    [Figure("1", 1, Smallest = 1)]
+    public required int Count { get; init; }
+}

@@ -1,0 +1,17 @@
+using System.Text.Json.Serialization;
+using Cablewright.Contract.Schema;
+
+namespace Cablewright.Contract.Builds;
+
+/// <summary>A distribution block or bus bar about which something is known.</summary>
+[JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
+public sealed record Junction
+{
+    /// <summary>Its place name, as the runs use it.</summary>
+    [Identifier("block", NamesPlace = true)]
+    public required string Id { get; init; }
+
+    /// <summary>The largest conductor that its terminals accept.</summary>
+    [ConductorSize]
+    public string? LargestConductor { get; init; }
+}

@@ -1,0 +1,46 @@
+using System.Text.Json.Serialization;
+using Cablewright.Contract.Quantities;
+using Cablewright.Contract.Schema;
+using Cablewright.Contract.Words;
+
+namespace Cablewright.Contract.Builds;
+
+/// <summary>A conductor, or several in parallel, between two places.</summary>
+[JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
+public sealed record Run
+{
+    /// <summary>Its own name, unique among the runs. 1 to 40 letters, digits, <c>-</c> and <c>_</c>.</summary>
+    [Identifier("main")]
+    public required string Id { get; init; }
+
+    /// <summary>The place where it starts and where its fuse stands: a battery, an amplifier, a junction or <c>body</c>.</summary>
+    [Identifier("starter")]
+    public required string From { get; init; }
+
+    /// <summary>The place where it ends.</summary>
+    [Identifier("block")]
+    public required string To { get; init; }
+
+    /// <summary>Supply or return, where the places do not tell.</summary>
+    public Side? Side { get; init; }
+
+    /// <summary>Length of the conductor.</summary>
+    [Quantity(QuantityKind.Length, "0.01 m", "100 m", "16 ft")]
+    public required string Length { get; init; }
+
+    /// <summary>Where it lies.</summary>
+    public Route? Route { get; init; }
+
+    /// <summary>Resistance of its joints and terminals together.</summary>
+    [Quantity(QuantityKind.Resistance, "0 mOhm", "0.1 ohm", "0.2 mOhm")]
+    public string? JointResistance { get; init; }
+
+    /// <summary>What is known of its conductor; chosen where left out.</summary>
+    public Conductor? Conductor { get; init; }
+
+    /// <summary>The fuse at its start; where left out, one is chosen if one is needed.</summary>
+    public Fuse? Fuse { get; init; }
+
+    /// <summary>The fuse at its end, for a run fed from both ends.</summary>
+    public Fuse? FarFuse { get; init; }
+}

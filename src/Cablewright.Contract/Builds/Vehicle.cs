@@ -1,0 +1,28 @@
+using System.Text.Json.Serialization;
+using Cablewright.Contract.Quantities;
+using Cablewright.Contract.Schema;
+
+namespace Cablewright.Contract.Builds;
+
+/// <summary>The vehicle's electrical supply.</summary>
+[JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
+public sealed record Vehicle
+{
+    /// <summary>The voltage at the battery that the alternator charges, engine running.</summary>
+    [Quantity(QuantityKind.Voltage, "6 V", "60 V", "13.8 V")]
+    public string? ChargingVoltage { get; init; }
+
+    /// <summary>The alternator.</summary>
+    public Alternator? Alternator { get; init; }
+
+    /// <summary>The current that the vehicle itself draws.</summary>
+    [Quantity(QuantityKind.Current, "0 A", "1000 A", "45 A")]
+    public string? BaseLoad { get; init; }
+
+    /// <summary>The batteries, at most 16. The first stands at the alternator unless the alternator says otherwise; left out, one is assumed.</summary>
+    [Items(0, ContractLimits.Batteries)]
+    public IReadOnlyList<Battery>? Batteries { get; init; }
+
+    /// <summary>The vehicle's body as a conductor.</summary>
+    public Body? Body { get; init; }
+}

@@ -1,0 +1,28 @@
+using System.Text.Json.Serialization;
+using Cablewright.Contract.Assessments;
+using Cablewright.Contract.Builds;
+using Cablewright.Contract.Health;
+using Cablewright.Contract.Problems;
+using Cablewright.Contract.Reference;
+using Cablewright.Contract.Rulesets;
+
+namespace Cablewright.Contract;
+
+/// <summary>How the shapes of the contract are written as JSON.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    NumberHandling = JsonNumberHandling.Strict,
+    RespectNullableAnnotations = true,
+    AllowDuplicateProperties = false,
+    MaxDepth = ContractLimits.JsonDepth)]
+[JsonSerializable(typeof(Build))]
+[JsonSerializable(typeof(Assessment))]
+[JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(ConductorReference))]
+[JsonSerializable(typeof(FuseReference))]
+[JsonSerializable(typeof(SourceReference))]
+[JsonSerializable(typeof(RulesetList))]
+[JsonSerializable(typeof(RulesetDetail))]
+[JsonSerializable(typeof(HealthReport))]
+public sealed partial class ContractJson : JsonSerializerContext;

@@ -1,0 +1,50 @@
+namespace Cablewright.Contract;
+
+/// <summary>How much one request may hold. Each limit is named in the error that it causes.</summary>
+public static class ContractLimits
+{
+    /// <summary>Largest request body, in bytes.</summary>
+    public const int BodyBytes = 256 * 1024;
+
+    /// <summary>Deepest nesting of objects and arrays in a request body.</summary>
+    public const int JsonDepth = 16;
+
+    /// <summary>Most amplifiers in one build.</summary>
+    public const int Amplifiers = 64;
+
+    /// <summary>Most runs in one build.</summary>
+    public const int Runs = 512;
+
+    /// <summary>Most batteries in one build.</summary>
+    public const int Batteries = 16;
+
+    /// <summary>Most junctions described in one build.</summary>
+    public const int Junctions = 64;
+
+    /// <summary>Most conductors in parallel in one run.</summary>
+    public const int ParallelConductors = 8;
+
+    /// <summary>Most sizes to choose from.</summary>
+    public const int Sizes = 64;
+
+    /// <summary>Most metals to choose from: all of them.</summary>
+    public const int Materials = 4;
+
+    /// <summary>Longest name of a build, in characters.</summary>
+    public const int NameLength = 100;
+
+    /// <summary>Longest id, in characters.</summary>
+    public const int IdLength = 40;
+
+    /// <summary>Longest text of a quantity or a conductor size, in characters.</summary>
+    public const int QuantityLength = 40;
+
+    /// <summary>Longest id of a ruleset, in characters.</summary>
+    public const int RulesetIdLength = 20;
+
+    /// <summary>What an id is made of, as a regular expression (ECMA-262).</summary>
+    public const string IdPattern = "^[A-Za-z0-9_-]{1,40}$";
+
+    /// <summary>The place that is always there and that no id may take: the vehicle's body.</summary>
+    public const string BodyPlace = "body";
+}

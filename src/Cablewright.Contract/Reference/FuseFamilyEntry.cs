@@ -1,0 +1,27 @@
+using Cablewright.Contract.Schema;
+using Cablewright.Contract.Words;
+
+namespace Cablewright.Contract.Reference;
+
+/// <summary>What all fuses of one family have in common.</summary>
+public sealed record FuseFamilyEntry
+{
+    /// <summary>The family.</summary>
+    public required FuseFamilyName Family { get; init; }
+
+    /// <summary>The standard or pattern that it follows.</summary>
+    [Example("ISO 8820-3 type C")]
+    public required string Standard { get; init; }
+
+    /// <summary>The rated currents it is made in, in amperes.</summary>
+    public required SourcedFigures RatingsAmps { get; init; }
+
+    /// <summary>Rated voltage, in volts.</summary>
+    public required SourcedFigure VoltageRatingVolts { get; init; }
+
+    /// <summary>Share of the rated current that it carries without end.</summary>
+    public required SourcedFigure ContinuousUseFactor { get; init; }
+
+    /// <summary>Drop across it at its rated current, in volts.</summary>
+    public required SourcedFigure DropAtRatingVolts { get; init; }
+}

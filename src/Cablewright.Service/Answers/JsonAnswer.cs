@@ -1,0 +1,35 @@
+using Microsoft.Extensions.Primitives;
+using Microsoft.Net.Http.Headers;
+
+namespace Cablewright.Service.Answers;
+
+/// <summary>A JSON answer with a strong entity tag; a caller that already has it is told so.</summary>
+/// <param name="body">The answer as UTF-8.</param>
+/// <param name="tag">What identifies these very bytes.</param>
+/// <param name="cacheControl">How long it may be kept.</param>
+internal sealed class JsonAnswer(byte[] body, string tag, string cacheControl) : IResult
+{
+    public const string ContentType = "application/json";
+
+    /// <inheritdoc/>
+    public Task ExecuteAsync(HttpContext httpContext)
+    {
+        HttpResponse response = httpContext.Response;
+        var entityTag = new EntityTagHeaderValue('"' + tag + '"');
+        response.Headers.ETag = entityTag.ToString();
+        response.Headers.CacheControl = cacheControl;
+        if (HttpMethods.IsGet(httpContext.Request.Method) && IsKnown(httpContext.Request.Headers.IfNoneMatch, entityTag))
+        {
+            response.StatusCode = StatusCodes.Status304NotModified;
+            return Task.CompletedTask;
+        }
+
+        response.ContentType = ContentType;
+        response.ContentLength = body.Length;
+        return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();
+    }
+
+    private static bool IsKnown(StringValues offered, EntityTagHeaderValue tag) =>
+        EntityTagHeaderValue.TryParseList(offered, out IList<EntityTagHeaderValue>? tags)
+        && tags.Any(candidate => candidate.Equals(EntityTagHeaderValue.Any) || candidate.Compare(tag, useStrongComparison: false));
+}

@@ -1,0 +1,58 @@
+using Cablewright.Contract.Builds;
+using Cablewright.Contract.Quantities;
+using Cablewright.Service.Quantities;
+
+namespace Cablewright.Service.Assessments;
+
+/// <summary>From the contract's build to the engine's.</summary>
+internal static class BuildMapping
+{
+    /// <summary>The same build in SI units.</summary>
+    public static Engine.Builds.Build ToEngine(Build build) => new()
+    {
+        Name = build.Name,
+        Units = (Engine.Builds.UnitSystem)(build.Units ?? default),
+        Vehicle = build.Vehicle is null ? new Engine.Builds.Vehicle() : VehicleMapping.ToEngine(build.Vehicle),
+        Amplifiers = [.. build.Amplifiers.Select(LoadOf)],
+        Junctions = [.. (build.Junctions ?? []).Select(JunctionOf)],
+        Runs = [.. build.Runs.Select(RunMapping.ToEngine)],
+        Limits = LimitsOf(build.Limits ?? new Limits()),
+        Sizing = SizingOf(build.Sizing ?? new Sizing()),
+    };
+
+    private static Engine.Builds.Amplifier LoadOf(Amplifier amplifier) => new()
+    {
+        Id = amplifier.Id,
+        RatedOutputWatts = Stated<Amplifier>.Value(amplifier.RatedOutput, nameof(amplifier.RatedOutput)),
+        RatedInputAmps = Stated<Amplifier>.Value(amplifier.RatedInputCurrent, nameof(amplifier.RatedInputCurrent)),
+        OnBoardFuseAmps = Stated<Amplifier>.Value(amplifier.Fuse, nameof(amplifier.Fuse)),
+        Class = (Engine.Builds.AmplifierClass?)amplifier.AmplifierClass,
+        Efficiency = Stated<Amplifier>.Value(amplifier.Efficiency, nameof(amplifier.Efficiency)),
+        PowerSupply = (Engine.Builds.PowerSupply?)amplifier.PowerSupply,
+        Programme = (Engine.Builds.Programme?)amplifier.Programme,
+        CrestFactorDecibels = Stated<Amplifier>.Value(amplifier.CrestFactor, nameof(amplifier.CrestFactor)),
+        LargestConductor = StatedSize.Of(amplifier.LargestConductor),
+    };
+
+    private static Engine.Builds.Junction JunctionOf(Junction junction) =>
+        new() { Id = junction.Id, LargestConductor = StatedSize.Of(junction.LargestConductor) };
+
+    private static Engine.Builds.Limits LimitsOf(Limits limits)
+    {
+        QuantityReading drop = limits.MaxDrop is null ? default : Stated<Limits>.Read(limits.MaxDrop, nameof(limits.MaxDrop));
+        return new Engine.Builds.Limits
+        {
+            MaxDropVolts = limits.MaxDrop is not null && drop.Kind == QuantityKind.Voltage ? drop.Value : null,
+            MaxDropFraction = limits.MaxDrop is not null && drop.Kind == QuantityKind.Ratio ? drop.Value : null,
+            EngineBayCelsius = Stated<Limits>.Value(limits.EngineBayTemperature, nameof(limits.EngineBayTemperature)),
+            CabinCelsius = Stated<Limits>.Value(limits.CabinTemperature, nameof(limits.CabinTemperature)),
+            UnderbodyCelsius = Stated<Limits>.Value(limits.UnderbodyTemperature, nameof(limits.UnderbodyTemperature)),
+        };
+    }
+
+    private static Engine.Builds.SizingWishes SizingOf(Sizing sizing) => new()
+    {
+        Materials = [.. (sizing.Materials ?? []).Select(material => (Engine.Conductors.Material)material)],
+        Sizes = [.. (sizing.Sizes ?? []).Select(size => StatedSize.Of(size)!)],
+    };
+}

@@ -1,0 +1,41 @@
+using Cablewright.Contract.Builds;
+
+namespace Cablewright.Service.Assessments;
+
+/// <summary>From the contract's run to the engine's.</summary>
+internal static class RunMapping
+{
+    /// <summary>The same run in SI units.</summary>
+    public static Engine.Builds.Run ToEngine(Run run) => new()
+    {
+        Id = run.Id,
+        From = run.From,
+        To = run.To,
+        Side = (Engine.Builds.Side?)run.Side,
+        LengthMetres = Stated<Run>.Read(run.Length, nameof(run.Length)).Value,
+        Route = (Engine.Builds.Route?)run.Route,
+        Conductor = run.Conductor is null ? new Engine.Builds.ConductorWish() : ConductorOf(run.Conductor),
+        Fuse = run.Fuse is null ? null : FuseOf(run.Fuse),
+        FarFuse = run.FarFuse is null ? null : FuseOf(run.FarFuse),
+        JointOhms = Stated<Run>.Value(run.JointResistance, nameof(run.JointResistance)),
+    };
+
+    private static Engine.Builds.ConductorWish ConductorOf(Conductor conductor) => new()
+    {
+        Size = StatedSize.Of(conductor.Size),
+        Material = (Engine.Conductors.Material?)conductor.Material,
+        InsulationCelsius = Stated<Conductor>.Value(conductor.InsulationRating, nameof(conductor.InsulationRating)),
+        Count = conductor.Count,
+    };
+
+    private static Engine.Builds.FuseWish FuseOf(Fuse fuse) => new()
+    {
+        Fitted = fuse.Fitted ?? true,
+        RatingAmps = Stated<Fuse>.Value(fuse.Rating, nameof(fuse.Rating)),
+        Family = (Engine.Protection.FuseFamilyName?)fuse.Family,
+        DistanceMetres = Stated<Fuse>.Value(fuse.DistanceFromSource, nameof(fuse.DistanceFromSource)),
+        VoltageRatingVolts = Stated<Fuse>.Value(fuse.VoltageRating, nameof(fuse.VoltageRating)),
+        PerConductor = fuse.PerConductor,
+        LargestConductor = StatedSize.Of(fuse.LargestConductor),
+    };
+}

@@ -1,0 +1,41 @@
+using Serilog;
+using Serilog.AspNetCore;
+using Serilog.Events;
+using Serilog.Formatting.Compact;
+
+namespace Cablewright.Service.Hosting;
+
+/// <summary>One line of compact JSON a request on standard output: what was asked of which route, how it ended, how long it took.</summary>
+internal static class RequestLog
+{
+    private const string Line = "{Method} {Route} answered {StatusCode} in {Elapsed:0.000} ms";
+
+    /// <summary>Sets up the log of one host; hosts in one process do not share it.</summary>
+    public static void Configure(HostBuilderContext context, IServiceProvider services, LoggerConfiguration log) => log
+        .MinimumLevel.Information()
+        .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
+        .MinimumLevel.Override("System", LogEventLevel.Warning)
+        .Enrich.FromLogContext()
+        .WriteTo.Console(new CompactJsonFormatter());
+
+    /// <summary>Keeps out of the line whatever a caller typed: paths, queries, ids.</summary>
+    public static void Configure(RequestLoggingOptions options)
+    {
+        options.MessageTemplate = Line;
+        options.IncludeQueryInRequestPath = false;
+        options.GetMessageTemplateProperties = (context, _, elapsed, status) =>
+        [
+            new LogEventProperty("Method", new ScalarValue(KnownMethod(context.Request.Method))),
+            new LogEventProperty("Route", new ScalarValue(RouteOf(context))),
+            new LogEventProperty("StatusCode", new ScalarValue(status)),
+            new LogEventProperty("Elapsed", new ScalarValue(elapsed)),
+        ];
+    }
+
+    private static string RouteOf(HttpContext context) =>
+        (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText ?? "(no route)";
+
+    private static string KnownMethod(string method) =>
+        HttpMethods.IsGet(method) || HttpMethods.IsPost(method) || HttpMethods.IsHead(method) || HttpMethods.IsPut(method)
+        || HttpMethods.IsDelete(method) || HttpMethods.IsOptions(method) || HttpMethods.IsPatch(method) ? method : "(other)";
+}

@@ -1,0 +1,37 @@
+using Cablewright.Contract.Problems;
+using Cablewright.Service.Answers;
+
+namespace Cablewright.Service.Problems;
+
+/// <summary>An answer that says why there is none, as RFC 9457 has it.</summary>
+internal sealed class ProblemAnswer(ProblemKind kind, string detail, IReadOnlyList<ProblemError> errors) : IResult
+{
+    public const string ContentType = "application/problem+json";
+
+    public ProblemAnswer(ProblemKind kind)
+        : this(kind, kind.Meaning, [])
+    {
+    }
+
+    /// <inheritdoc/>
+    public Task ExecuteAsync(HttpContext httpContext)
+    {
+        var problem = new Problem
+        {
+            Type = kind.Type,
+            Title = kind.Title,
+            Status = kind.Status,
+            Detail = detail,
+            Code = kind.Code,
+            TraceId = httpContext.TraceIdentifier,
+            Errors = errors,
+        };
+        HttpResponse response = httpContext.Response;
+        response.StatusCode = kind.Status;
+        response.ContentType = ContentType;
+        response.Headers.CacheControl = "no-store";
+        byte[] body = AnswerJson.Write(problem, AnswerJson.Shapes.Problem);
+        response.ContentLength = body.Length;
+        return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();
+    }
+}

@@ -1,0 +1,32 @@
+using System.Net;
+using System.Text;
+
+namespace Cablewright.Service.Problems;
+
+/// <summary>The page that each problem's <c>type</c> leads to.</summary>
+internal static class ProblemPages
+{
+    public const string Path = "/docs/problems/";
+
+    /// <summary>Answers with the page of one kind of problem.</summary>
+    public static IResult Answer(string code)
+    {
+        ProblemKind? kind = ProblemKinds.All.FirstOrDefault(candidate => candidate.Code == code);
+        return kind is null ? new ProblemAnswer(ProblemKinds.NotFound) : Results.Content(Page(kind), "text/html; charset=utf-8");
+    }
+
+    private static string Page(ProblemKind kind)
+    {
+        var page = new StringBuilder();
+        page.Append("<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><title>").Append(Text(kind.Title)).Append("</title>");
+        page.Append("<h1>").Append(Text(kind.Title)).Append("</h1><p>").Append(Text(kind.Meaning)).Append("</p>");
+        page.Append($"<p>Status {kind.Status}, code <code>{Text(kind.Code)}</code>.</p>");
+        page.Append("<h2>Codes of single faults</h2><dl>");
+        foreach (FaultKind fault in FaultKinds.All)
+            page.Append("<dt><code>").Append(Text(fault.Code)).Append("</code><dd>").Append(Text(fault.Meaning));
+        page.Append("</dl><p><a href=\"/docs\">Documentation</a></p></html>");
+        return page.ToString();
+    }
+
+    private static string Text(string text) => WebUtility.HtmlEncode(text);
+}

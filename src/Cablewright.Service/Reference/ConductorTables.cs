@@ -1,0 +1,69 @@
+using Cablewright.Contract.Reference;
+using Cablewright.Engine;
+using Cablewright.Engine.Conductors;
+using Cablewright.Service.Answers;
+
+namespace Cablewright.Service.Reference;
+
+/// <summary><c>GET /v1/reference/conductors</c>.</summary>
+internal static class ConductorTables
+{
+    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.ConductorReference);
+
+    /// <summary>Answers with the tables behind every figure about conductors.</summary>
+    public static IResult Answer() => Table.Answer();
+
+    internal static ConductorReference Read() => new()
+    {
+        Sizes = [.. ConductorSize.All.Select(Size)],
+        Materials = [.. MaterialProperties.All.Select(Metal)],
+        Ampacity = [.. ReferenceTables.Ampacity.Select(row => new AmpacityEntry
+        {
+            Size = row.Size,
+            InsulationCelsius = row.InsulationCelsius,
+            CurrentAmps = row.Amps,
+            Source = row.Source,
+            Provenance = row.Provenance,
+        })],
+        Figures = [.. ReferenceTables.Figures.Select(figure => new ReferenceFigure
+        {
+            Name = figure.Name,
+            Value = figure.Value,
+            Unit = figure.Unit,
+            Meaning = figure.Meaning,
+            Source = figure.Source,
+            Provenance = figure.Provenance,
+        })],
+    };
+
+    private static SizeEntry Size(ConductorSize size)
+    {
+        (string source, string provenance) = ReferenceTables.SourceOf(size);
+        return new SizeEntry
+        {
+            Size = size.Label,
+            NominalAreaMm2 = Significant.Round(size.NominalAreaMm2),
+            MetalAreaMm2 = Significant.Round(size.MetalAreaMm2),
+            Conductors = [.. MaterialProperties.All.Select(metal => Entry(Conductor.Of(size, metal.Material)))],
+            Source = source,
+            Provenance = provenance,
+        };
+    }
+
+    private static ConductorEntry Entry(Conductor conductor) => new()
+    {
+        Material = (Contract.Words.Material)conductor.Material,
+        ResistanceMilliohmsPerMetre = Significant.Round(conductor.OhmsPerMetreAt20 * 1000),
+        MassGramsPerMetre = Significant.Round(conductor.KilogramsPerMetre * 1000),
+    };
+
+    private static MaterialEntry Metal(MaterialProperties metal) => new()
+    {
+        Material = (Contract.Words.Material)metal.Material,
+        ResistivityOhmMm2PerMetre = Significant.Round(metal.ResistivityOhmMm2PerMetre),
+        TemperatureCoefficientPerKelvin = metal.TemperatureCoefficientPerKelvin,
+        DensityKilogramsPerCubicMetre = metal.DensityKilogramsPerCubicMetre,
+        Source = metal.Source,
+        Provenance = metal.Provenance,
+    };
+}

@@ -1,0 +1,35 @@
+using Cablewright.Contract.Reference;
+using Cablewright.Engine;
+using Cablewright.Engine.Protection;
+using Cablewright.Service.Answers;
+
+namespace Cablewright.Service.Reference;
+
+/// <summary><c>GET /v1/reference/fuses</c>.</summary>
+internal static class FuseTables
+{
+    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.FuseReference);
+
+    /// <summary>Answers with the fuse families and their figures.</summary>
+    public static IResult Answer() => Table.Answer();
+
+    internal static FuseReference Read() => new() { Families = [.. FuseFamily.All.Select(Family)] };
+
+    private static FuseFamilyEntry Family(FuseFamily family) => new()
+    {
+        Family = (Contract.Words.FuseFamilyName)family.Name,
+        Standard = family.Standard,
+        RatingsAmps = new SourcedFigures
+        {
+            Values = family.RatingsAmps.Values,
+            Source = family.RatingsAmps.Source,
+            Provenance = family.RatingsAmps.Provenance,
+        },
+        VoltageRatingVolts = Figure(family.VoltageRatingVolts),
+        ContinuousUseFactor = Figure(family.ContinuousUseFactor),
+        DropAtRatingVolts = Figure(family.DropAtRatingVolts),
+    };
+
+    private static SourcedFigure Figure(SourcedNumber number) =>
+        new() { Value = number.Value, Source = number.Source, Provenance = number.Provenance };
+}

@@ -1,0 +1,66 @@
+using Cablewright.Contract.Reference;
+using Cablewright.Contract.Words;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Service.Answers;
+
+namespace Cablewright.Service.Reference;
+
+/// <summary><c>GET /v1/reference/sources</c>.</summary>
+internal static class SourceTables
+{
+    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.SourceReference);
+
+    /// <summary>Answers with every source and what rests on it.</summary>
+    public static IResult Answer() => Table.Answer();
+
+    private static SourceReference Read() => new()
+    {
+        Sources = [.. OfRulesets().Concat(OfConductors()).Concat(OfFuses())
+            .GroupBy(use => (use.Source, use.Provenance))
+            .OrderBy(source => source.Key.Source, StringComparer.Ordinal)
+            .ThenBy(source => source.Key.Provenance, StringComparer.Ordinal)
+            .Select(source => new SourceEntry
+            {
+                Source = source.Key.Source,
+                Provenance = source.Key.Provenance,
+                Figures = [.. source.Select(use => use.Figure)],
+            })],
+    };
+
+    private static IEnumerable<Use> OfRulesets() =>
+        from ruleset in RulesetLibrary.All
+        from figure in ruleset.Figures
+        select new Use(figure.Source, figure.Provenance, $"ruleset {ruleset.Id}: {figure.Id}");
+
+    private static IEnumerable<Use> OfConductors()
+    {
+        ConductorReference table = ConductorTables.Read();
+        return
+        [
+            .. table.Sizes.Select(row => new Use(row.Source, row.Provenance, $"size: {row.Size}")),
+            .. table.Materials.Select(row => new Use(row.Source, row.Provenance, $"material: {Word(row.Material)}")),
+            .. table.Ampacity.Select(row => new Use(
+                row.Source, row.Provenance, FormattableString.Invariant($"ampacity: {row.Size}, {row.InsulationCelsius} C"))),
+            .. table.Figures.Select(row => new Use(row.Source, row.Provenance, $"figure: {row.Name}")),
+        ];
+    }
+
+    private static IEnumerable<Use> OfFuses() =>
+        from row in FuseTables.Read().Families
+        let name = Engine.TradeWords.Word((Engine.Protection.FuseFamilyName)row.Family)
+        from use in new[]
+        {
+            new Use(row.RatingsAmps.Source, row.RatingsAmps.Provenance, $"fuse family {name}: ratings"),
+            Of(row.VoltageRatingVolts, name, "voltage rating"),
+            Of(row.ContinuousUseFactor, name, "continuous-use factor"),
+            Of(row.DropAtRatingVolts, name, "drop at rating"),
+        }
+        select use;
+
+    private static Use Of(SourcedFigure figure, string family, string what) =>
+        new(figure.Source, figure.Provenance, $"fuse family {family}: {what}");
+
+    private static string Word(Material material) => Engine.TradeWords.Word((Engine.Conductors.Material)material);
+
+    private sealed record Use(string Source, string Provenance, string Figure);
+}

@@ -1,0 +1,27 @@
+using Cablewright.Contract.Builds;
+using Cablewright.Engine.Rulesets;
+using FluentValidation;
+
+namespace Cablewright.Service.Validation;
+
+/// <summary>Checks what a build says, apart from its circuit, which the engine checks.</summary>
+internal sealed class BuildValidator : ContractValidator<Build>
+{
+    public BuildValidator()
+    {
+        RuleFor(build => build.Ruleset).Custom(CheckRuleset);
+        RuleFor(build => build.Vehicle!).SetValidator(new VehicleValidator());
+        RuleForEach(build => build.Amplifiers).SetValidator(new AmplifierValidator());
+        RuleForEach(build => build.Junctions).SetValidator(new ContractValidator<Junction>());
+        RuleForEach(build => build.Runs).SetValidator(new RunValidator());
+        RuleFor(build => build.Limits!).SetValidator(new ContractValidator<Limits>());
+        RuleFor(build => build.Sizing!).SetValidator(new ContractValidator<Sizing>());
+    }
+
+    private static void CheckRuleset(string? id, ValidationContext<Build> context)
+    {
+        if (id is null || RulesetLibrary.Find(id) is not null) return;
+        string known = string.Join(", ", RulesetLibrary.All.Select(ruleset => ruleset.Id));
+        context.AddFault(null, ContentCodes.RulesetUnknown, "this release does not carry that ruleset", known, Shown.Text(id));
+    }
+}

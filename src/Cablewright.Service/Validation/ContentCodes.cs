@@ -1,0 +1,35 @@
+namespace Cablewright.Service.Validation;
+
+/// <summary>What can be wrong with the content of a build that has the right shape, besides its quantities and its circuit.</summary>
+public static class ContentCodes
+{
+    /// <summary>Text that is no conductor size.</summary>
+    public const string SizeUnreadable = "size.unreadable";
+
+    /// <summary>Text that is no id.</summary>
+    public const string IdMalformed = "id.malformed";
+
+    /// <summary>The id <c>body</c>, which the vehicle's body has.</summary>
+    public const string IdReserved = "id.reserved";
+
+    /// <summary>Too few items in a list.</summary>
+    public const string TooFewItems = "items.too-few";
+
+    /// <summary>Too many items in a list.</summary>
+    public const string TooManyItems = "items.too-many";
+
+    /// <summary>Too long a text.</summary>
+    public const string TextTooLong = "text.too-long";
+
+    /// <summary>A number outside its range.</summary>
+    public const string OutOfRange = "number.out-of-range";
+
+    /// <summary>A ruleset that this release does not carry.</summary>
+    public const string RulesetUnknown = "ruleset.unknown";
+
+    /// <summary>Both a programme and a crest factor.</summary>
+    public const string ProgrammeTwice = "amplifier.programme-twice";
+
+    /// <summary>A fuse that is not there and yet has figures.</summary>
+    public const string FuseNotFitted = "fuse.not-fitted";
+}

@@ -1,0 +1,76 @@
+using System.Collections;
+using System.Reflection;
+using System.Text.RegularExpressions;
+using Cablewright.Contract;
+using Cablewright.Contract.Schema;
+using Cablewright.Engine.Conductors;
+using Cablewright.Service.Problems;
+using Cablewright.Service.Quantities;
+
+namespace Cablewright.Service.Validation;
+
+/// <summary>What one attribute states of one member.</summary>
+/// <param name="Member">The member.</param>
+/// <param name="Check">The faults of a value that is there.</param>
+internal sealed record MemberRule(PropertyInfo Member, Func<object, IEnumerable<Fault>> Check);
+
+/// <summary>Reads the attributes of a contract type's members as rules.</summary>
+internal static partial class MemberRules
+{
+    /// <summary>Every rule that a member's attributes state.</summary>
+    public static IEnumerable<MemberRule> Of(PropertyInfo member)
+    {
+        if (QuantityRule.Of(member) is { } quantity) yield return new(member, value => CheckQuantity((string)value, quantity));
+        if (member.GetCustomAttribute<ConductorSizeAttribute>() is not null) yield return new(member, CheckSizes);
+        if (member.GetCustomAttribute<IdentifierAttribute>() is { } id) yield return new(member, value => CheckId((string)value, id));
+        if (member.GetCustomAttribute<ItemsAttribute>() is { } items) yield return new(member, value => CheckCount((ICollection)value, items));
+        if (member.GetCustomAttribute<TextAttribute>() is { } text) yield return new(member, value => CheckLength((string)value, text));
+        if (member.GetCustomAttribute<FigureAttribute>() is { } figure) yield return new(member, value => CheckRange((int)value, figure));
+    }
+
+    private static IEnumerable<Fault> CheckQuantity(string text, QuantityRule rule)
+    {
+        if (rule.Read(text).Fault is { } fault) yield return new Fault("", fault.Code, fault.Detail, Shown.Text(text), fault.Accepted);
+    }
+
+    private static IEnumerable<Fault> CheckSizes(object value) => value is string text
+        ? CheckSize(text, "")
+        : ((IEnumerable<string>)value).SelectMany((item, index) => CheckSize(item, $"/{index}"));
+
+    private static IEnumerable<Fault> CheckSize(string text, string pointer)
+    {
+        if (ConductorSize.Parse(text).Problem is { } problem)
+            yield return new Fault(pointer, ContentCodes.SizeUnreadable, Shown.Shorten(problem), Shown.Text(text), ConductorSizeAttribute.Accepted);
+    }
+
+    private static IEnumerable<Fault> CheckId(string id, IdentifierAttribute rule)
+    {
+        if (!Identifier().IsMatch(id))
+            yield return new Fault("", ContentCodes.IdMalformed, "this is not an id", Shown.Text(id), IdentifierAttribute.Accepted);
+        else if (rule.NamesPlace && id == ContractLimits.BodyPlace)
+            yield return new Fault("", ContentCodes.IdReserved, "body is the vehicle's body; choose another id", Shown.Text(id), IdentifierAttribute.Accepted);
+    }
+
+    private static IEnumerable<Fault> CheckCount(ICollection items, ItemsAttribute rule)
+    {
+        if (items.Count < rule.Fewest)
+            yield return new Fault("", ContentCodes.TooFewItems, $"at least {rule.Fewest} must be here", null, $"{rule.Fewest} to {rule.Most}");
+        else if (items.Count > rule.Most)
+            yield return new Fault("", ContentCodes.TooManyItems, $"{items.Count} are too many; the limit is {rule.Most}", null, $"{rule.Fewest} to {rule.Most}");
+    }
+
+    private static IEnumerable<Fault> CheckLength(string text, TextAttribute rule)
+    {
+        if (text.Length > rule.Longest)
+            yield return new Fault("", ContentCodes.TextTooLong, $"{text.Length} characters are too many", Shown.Text(text), $"at most {rule.Longest} characters");
+    }
+
+    private static IEnumerable<Fault> CheckRange(int number, FigureAttribute rule)
+    {
+        if (number < rule.Smallest || number > rule.Largest)
+            yield return new Fault("", ContentCodes.OutOfRange, $"{number} is out of range", number, $"{rule.Smallest} to {rule.Largest}");
+    }
+
+    [GeneratedRegex("^[A-Za-z0-9_-]{1,40}\\z", RegexOptions.CultureInvariant)]
+    private static partial Regex Identifier();
+}
