@@ -1,2 +1,29 @@
-var app = WebApplication.CreateSlimBuilder(args).Build();
+using Cablewright.Contract.Assessments;
+using Cablewright.Contract.Health;
+using Cablewright.Contract.Reference;
+using Cablewright.Contract.Rulesets;
+using Cablewright.Service.Assessments;
+using Cablewright.Service.Documents;
+using Cablewright.Service.Health;
+using Cablewright.Service.Hosting;
+using Cablewright.Service.Problems;
+using Cablewright.Service.Reference;
+using Cablewright.Service.Rulesets;
+
+WebApplication app = ServiceHost.Build(args);
+
+RouteGroupBuilder v1 = app.MapGroup("/v1");
+v1.MapPost("/assessments", PostAssessment.Answer).DescribedAs<Assessment>(Operations.Assess);
+v1.MapGet("/assessments/quick", QuickAssessment.Answer).DescribedAs<Assessment>(Operations.AssessQuick);
+v1.MapGet("/reference/conductors", ConductorTables.Answer).DescribedAs<ConductorReference>(Operations.ReadConductors);
+v1.MapGet("/reference/fuses", FuseTables.Answer).DescribedAs<FuseReference>(Operations.ReadFuses);
+v1.MapGet("/reference/sources", SourceTables.Answer).DescribedAs<SourceReference>(Operations.ReadSources);
+v1.MapGet("/rulesets", RulesetAnswers.All).DescribedAs<RulesetList>(Operations.ListRulesets);
+v1.MapGet("/rulesets/{id}", RulesetAnswers.One).DescribedAs<RulesetDetail>(Operations.ReadRuleset);
+
+app.MapGet("/health/live", HealthAnswers.Live).DescribedAs<HealthReport>(Operations.AskLive);
+app.MapGet("/health/ready", HealthAnswers.Ready).DescribedAs<HealthReport>(Operations.AskReady);
+app.MapGet(ProblemPages.Path + "{code}", ProblemPages.Answer).ExcludeFromDescription();
+app.MapContract();
+
 app.Run();

@@ -1,0 +1,97 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Contract.Words;
+using Cablewright.Engine;
+
+namespace Cablewright.Service.Assessments;
+
+/// <summary>From the engine's assessment to the contract's; numbers at six significant digits.</summary>
+internal static class AssessmentMapping
+{
+    /// <summary>The answer to a build.</summary>
+    public static Assessment ToContract(Engine.Answers.Assessment assessment, string id) => new()
+    {
+        Id = id,
+        Verdict = (Verdict)assessment.Verdict,
+        Summary = assessment.Summary,
+        Ruleset = assessment.Ruleset,
+        EngineVersion = Assessor.EngineVersion,
+        Assumptions = [.. assessment.Assumptions.Select(AssumptionOf)],
+        AskNext = [.. assessment.AskNext.Select(question => new FollowUp
+        {
+            Pointer = question.Pointer,
+            Question = question.Text,
+            Why = question.Why,
+        })],
+        Supply = SupplyOf(assessment.Supply),
+        Amplifiers = [.. assessment.Amplifiers.Select(AmplifierOf)],
+        Runs = [.. assessment.Runs.Select(RunAnswerMapping.ToContract)],
+        Findings = [.. assessment.Findings.Select(FindingOf)],
+        Sizing = assessment.Sizing is { } sizing
+            ? new SizingResult { Complete = sizing.Complete, MassGrams = Shown(sizing.MassGrams) }
+            : null,
+        Materials = [.. assessment.Materials.Select(MaterialOf)],
+        SafetyNotes = assessment.SafetyNotes,
+    };
+
+    /// <summary>A number as an answer shows it: six significant digits, and no zero below zero.</summary>
+    public static double Shown(double value) => Significant.Round(value) + 0.0;
+
+    /// <summary>The same, where there is one.</summary>
+    public static double? Shown(double? value) => value is { } number ? Shown(number) : null;
+
+    private static Assumption AssumptionOf(Engine.Answers.Assumption assumption) => new()
+    {
+        Pointer = assumption.Pointer,
+        Value = assumption.Value,
+        Reason = assumption.Reason,
+        Source = assumption.Source,
+    };
+
+    private static Supply SupplyOf(Engine.Answers.SupplyResult supply) => new()
+    {
+        OperatingVolts = Shown(supply.OperatingVolts),
+        LowestVolts = Shown(supply.LowestVolts),
+        PeakCurrentAmps = Shown(supply.PeakCurrentAmps),
+        AverageCurrentAmps = Shown(supply.AverageCurrentAmps),
+        AlternatorAvailableAmps = Shown(supply.AlternatorAvailableAmps),
+        IdleAvailableAmps = Shown(supply.IdleAvailableAmps),
+    };
+
+    private static AmplifierResult AmplifierOf(Engine.Answers.AmplifierResult amplifier) => new()
+    {
+        Id = amplifier.Id,
+        PeakCurrentAmps = Shown(amplifier.PeakCurrentAmps),
+        ThermalCurrentAmps = Shown(amplifier.ThermalCurrentAmps),
+        TerminalVolts = Shown(amplifier.TerminalVolts),
+        DropVolts = Shown(amplifier.DropVolts),
+        DropPercent = Shown(amplifier.DropPercent),
+        LostInWireWatts = Shown(amplifier.LostInWireWatts),
+        OutputShortfallWatts = Shown(amplifier.OutputShortfallWatts),
+    };
+
+    private static Finding FindingOf(Engine.Findings.Finding finding) => new()
+    {
+        Code = finding.Code,
+        Severity = (Severity)finding.Severity,
+        Pointer = finding.Pointer,
+        Message = finding.Message,
+        Measured = Shown(finding.Measured),
+        Limit = Shown(finding.Limit),
+        Unit = finding.Unit,
+        Rule = finding.Rule,
+        Source = finding.Source,
+        Remedy = finding.Remedy,
+        Workings = finding.Workings,
+    };
+
+    private static MaterialLine MaterialOf(Engine.Answers.MaterialLine line) => new()
+    {
+        Item = line.Item,
+        Size = line.Size?.Label,
+        Material = (Material?)line.Material,
+        LengthMetres = Shown(line.LengthMetres),
+        RatingAmps = Shown(line.RatingAmps),
+        Family = (FuseFamilyName?)line.Family,
+        Count = line.Count,
+    };
+}

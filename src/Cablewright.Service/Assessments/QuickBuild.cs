@@ -1,0 +1,50 @@
+using Cablewright.Contract.Builds;
+using Cablewright.Contract.Words;
+using Cablewright.Engine;
+
+namespace Cablewright.Service.Assessments;
+
+/// <summary>The build that a quick query stands for: one battery, one amplifier, one run between them.</summary>
+internal static class QuickBuild
+{
+    private const string BatteryId = "battery";
+    private const string AmplifierId = "amplifier";
+    private const string RunId = "supply";
+
+    /// <summary>The build of a query without faults.</summary>
+    public static Build Of(IReadOnlyDictionary<string, string> values) => new()
+    {
+        Units = (UnitSystem?)Word<Engine.Builds.UnitSystem>(values, QuickQuery.Units),
+        Vehicle = new Vehicle
+        {
+            ChargingVoltage = values.GetValueOrDefault(QuickQuery.ChargingVoltage),
+            Batteries = [new Battery { Id = BatteryId }],
+        },
+        Amplifiers =
+        [
+            new Amplifier
+            {
+                Id = AmplifierId,
+                RatedOutput = values[QuickQuery.RatedOutput],
+                Efficiency = values.GetValueOrDefault(QuickQuery.Efficiency),
+            },
+        ],
+        Runs =
+        [
+            new Run { Id = RunId, From = BatteryId, To = AmplifierId, Length = values[QuickQuery.Length], Conductor = ConductorOf(values) },
+        ],
+    };
+
+    private static Conductor? ConductorOf(IReadOnlyDictionary<string, string> values)
+    {
+        var conductor = new Conductor
+        {
+            Size = values.GetValueOrDefault(QuickQuery.Size),
+            Material = (Material?)Word<Engine.Conductors.Material>(values, QuickQuery.MaterialName),
+        };
+        return conductor == new Conductor() ? null : conductor;
+    }
+
+    private static T? Word<T>(IReadOnlyDictionary<string, string> values, string name) where T : struct, Enum =>
+        values.TryGetValue(name, out string? word) && TradeWords.TryParse(word, out T value) ? value : null;
+}

@@ -1,0 +1,79 @@
+using Cablewright.Contract.Builds;
+using Cablewright.Contract.Words;
+using Cablewright.Engine;
+using Cablewright.Service.Documents;
+using Cablewright.Service.Json;
+using Cablewright.Service.Problems;
+using Cablewright.Service.Validation;
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace Cablewright.Service.Assessments;
+
+/// <summary>Reads the query of the quick call: each parameter known, at most once, the required ones there.</summary>
+internal static class QuickQuery
+{
+    public const string RatedOutput = "ratedOutput";
+    public const string Length = "length";
+    public const string Size = "size";
+    public const string MaterialName = "material";
+    public const string ChargingVoltage = "chargingVoltage";
+    public const string Efficiency = "efficiency";
+    public const string Units = "units";
+
+    /// <summary>The parameters, and which member of the build each stands for.</summary>
+    public static IReadOnlyList<QueryParameter> Parameters { get; } =
+    [
+        QueryParameter.Of<Amplifier>(RatedOutput, nameof(Amplifier.RatedOutput), "/amplifiers/0/ratedOutput", isRequired: true),
+        QueryParameter.Of<Run>(Length, nameof(Run.Length), "/runs/0/length", isRequired: true),
+        QueryParameter.Of<Conductor>(Size, nameof(Conductor.Size), "/runs/0/conductor/size"),
+        QueryParameter.Of<Conductor>(MaterialName, nameof(Conductor.Material), "/runs/0/conductor/material"),
+        QueryParameter.Of<Vehicle>(ChargingVoltage, nameof(Vehicle.ChargingVoltage), "/vehicle/chargingVoltage"),
+        QueryParameter.Of<Amplifier>(Efficiency, nameof(Amplifier.Efficiency), "/amplifiers/0/efficiency"),
+        QueryParameter.Of<Build>(Units, nameof(Build.Units), "/units"),
+    ];
+
+    private static readonly string[] Names = [.. Parameters.Select(parameter => parameter.Name)];
+
+    /// <summary>The values by name, and what is wrong with the query.</summary>
+    public static (IReadOnlyDictionary<string, string> Values, IReadOnlyList<Fault> Faults) Read(QueryString query)
+    {
+        var values = new Dictionary<string, string>(StringComparer.Ordinal);
+        var faults = new List<Fault>();
+        foreach (QueryStringEnumerable.EncodedNameValuePair pair in new QueryStringEnumerable(query.Value))
+        {
+            string name = pair.DecodeName().ToString(), value = pair.DecodeValue().ToString();
+            if (!Names.Contains(name)) faults.Add(Unknown(name, value));
+            else if (!values.TryAdd(name, value)) faults.Add(Repeated(name, value));
+        }
+
+        faults.AddRange(Parameters.Where(parameter => parameter.IsRequired && !values.ContainsKey(parameter.Name)).Select(Missing));
+        CheckWord<Engine.Conductors.Material>(MaterialName, values, faults);
+        CheckWord<Engine.Builds.UnitSystem>(Units, values, faults);
+        return (values, faults);
+    }
+
+    private static Fault Unknown(string name, string value)
+    {
+        string hint = Nearest.To(name, Names) is { } meant ? $"; did you mean \"{meant}\"?" : "";
+        string shown = Shown.Shorten(name);
+        return new Fault(
+            PointerOf(shown), QueryCodes.Unknown, $"\"{shown}\" is not a parameter of this call{hint}", Shown.Text(value), string.Join(", ", Names));
+    }
+
+    private static Fault Repeated(string name, string value) =>
+        new(PointerOf(name), QueryCodes.Repeated, $"\"{name}\" is given more than once", Shown.Text(value), "each parameter once");
+
+    private static Fault Missing(QueryParameter parameter) =>
+        new(PointerOf(parameter.Name), QueryCodes.Missing, $"\"{parameter.Name}\" must be given");
+
+    private static void CheckWord<T>(string name, Dictionary<string, string> values, List<Fault> faults) where T : struct, Enum
+    {
+        if (!values.TryGetValue(name, out string? word) || TradeWords.TryParse(word, out T _)) return;
+        IReadOnlyList<string> words = TradeWords.All<T>();
+        string hint = Nearest.To(word, words) is { } meant ? $"; did you mean \"{meant}\"?" : "";
+        faults.Add(new Fault(
+            PointerOf(name), ShapeCodes.UnknownWord, $"\"{Shown.Shorten(word)}\" is not one of the words accepted{hint}", Shown.Text(word), string.Join(", ", words)));
+    }
+
+    private static string PointerOf(string name) => "/" + name.Replace("~", "~0").Replace("/", "~1");
+}

@@ -1,0 +1,54 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Contract.Words;
+using static Cablewright.Service.Assessments.AssessmentMapping;
+
+namespace Cablewright.Service.Assessments;
+
+/// <summary>From the engine's figures of a run to the contract's.</summary>
+internal static class RunAnswerMapping
+{
+    /// <summary>The figures of one run.</summary>
+    public static RunResult ToContract(Engine.Answers.RunResult run) => new()
+    {
+        Id = run.Id,
+        Side = (Side)run.Side,
+        From = run.From,
+        To = run.To,
+        LengthMetres = Shown(run.LengthMetres),
+        Route = (Route)run.Route,
+        Conductor = ConductorOf(run.Conductor),
+        PeakCurrentAmps = Shown(run.PeakCurrentAmps),
+        ThermalCurrentAmps = Shown(run.ThermalCurrentAmps),
+        ResistanceMilliohms = Shown(run.ResistanceMilliohms),
+        DropVolts = Shown(run.DropVolts),
+        LossWatts = Shown(run.LossWatts),
+        TemperatureCelsius = Shown(run.TemperatureCelsius),
+        AmpacityAmps = Shown(run.AmpacityAmps),
+        AmpacityTableAmps = Shown(run.AmpacityTableAmps),
+        AmpacityHeatBalanceAmps = Shown(run.AmpacityHeatBalanceAmps),
+        Utilisation = Shown(run.Utilisation),
+        GuardedBy = run.GuardedBy,
+        Fuse = FuseOf(run.Fuse),
+        FarFuse = FuseOf(run.FarFuse),
+    };
+
+    private static ConductorResult ConductorOf(Engine.Answers.ConductorResult conductor) => new()
+    {
+        Decided = (Decided)conductor.Decided,
+        Size = conductor.Size.Label,
+        AreaMm2 = Shown(conductor.Size.MetalAreaMm2),
+        Material = (Material)conductor.Material,
+        Count = conductor.Count,
+        InsulationCelsius = Shown(conductor.InsulationCelsius),
+        MassGrams = Shown(conductor.MassGrams),
+    };
+
+    private static FuseResult? FuseOf(Engine.Answers.FuseResult? fuse) => fuse is null ? null : new FuseResult
+    {
+        Decided = (Decided)fuse.Decided,
+        RatingAmps = Shown(fuse.RatingAmps),
+        Family = (FuseFamilyName)fuse.Family,
+        DistanceMetres = Shown(fuse.DistanceMetres),
+        PerConductor = fuse.PerConductor,
+    };
+}

@@ -1,0 +1,42 @@
+using Cablewright.Contract;
+using Cablewright.Service.Documents.Transformers;
+using Microsoft.OpenApi;
+
+namespace Cablewright.Service.Documents;
+
+/// <summary>Publishes the contract: <c>/openapi/v1.json</c>, and <c>/docs</c> to browse it.</summary>
+internal static class ContractRoutes
+{
+    private const string DocumentName = "v1";
+    private const string DocumentPath = "/openapi/v1.json";
+
+    /// <summary>Sets up the generation of the contract from the routes and the contract's types.</summary>
+    public static void AddContract(this IServiceCollection services)
+    {
+        services.ConfigureHttpJsonOptions(http =>
+        {
+            http.SerializerOptions.TypeInfoResolverChain.Insert(0, ContractJson.Default);
+            http.SerializerOptions.NumberHandling = ContractJson.Default.Options.NumberHandling;
+            http.SerializerOptions.RespectNullableAnnotations = true;
+        });
+        services.AddOpenApi(DocumentName, document =>
+        {
+            document.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+            document.AddSchemaTransformer<MemberSchemas>();
+            document.AddOperationTransformer<OperationDetails>();
+            document.AddDocumentTransformer<Overview>();
+            document.AddDocumentTransformer<NothingIsNull>();
+        });
+    }
+
+    /// <summary>Serves the pages that show the contract; their files are part of the service.</summary>
+    public static void UseContractPages(this WebApplication app) => app.UseSwaggerUI(pages =>
+    {
+        pages.RoutePrefix = "docs";
+        pages.DocumentTitle = "Cablewright";
+        pages.SwaggerEndpoint(DocumentPath, "Cablewright v1");
+    });
+
+    /// <summary>Serves the contract itself.</summary>
+    public static void MapContract(this WebApplication app) => app.MapOpenApi("/openapi/{documentName}.json");
+}

@@ -1,0 +1,68 @@
+using Cablewright.Contract.Builds;
+using Cablewright.Service.Assessments;
+using Cablewright.Service.Problems;
+
+namespace Cablewright.Service.Documents;
+
+/// <summary>The operations of the contract.</summary>
+internal static class Operations
+{
+    private const string Assessments = "assessments";
+    private const string Reference = "reference";
+    private const string Rulesets = "rulesets";
+    private const string Health = "health";
+
+    /// <summary>The tags, with what stands under them.</summary>
+    public static IReadOnlyList<(string Name, string Description)> Tags { get; } =
+    [
+        (Assessments, "A build in, an assessment with its reasons out."),
+        (Reference, "The tables behind the answers, each figure with its source."),
+        (Rulesets, "The limits that verdicts rest on, versioned and never changed once published."),
+        (Health, "How the service is."),
+    ];
+
+    public static readonly Operation Assess = new(
+        "assessBuild", Assessments, "Assess a build",
+        "Checks every conductor and fuse that is given and chooses every one that is left out. A failing build is answered with 200: the question "
+        + "was answered. Quantities are text with a unit; an answer's numbers carry their unit in the member's name. The same build, ruleset and "
+        + "release always give the same bytes. All faults of a request are listed at once.")
+    {
+        Body = typeof(Build),
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge, ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
+    };
+
+    public static readonly Operation AssessQuick = new(
+        "assessQuick", Assessments, "Assess one amplifier at one distance",
+        "The same computation for one amplifier, fed from one battery over one run. The answer also carries the full build that it stood for, "
+        + "ready to edit and post.")
+    {
+        IsCacheable = true,
+        Query = QuickQuery.Parameters,
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.FaultyBuild],
+    };
+
+    public static readonly Operation ReadConductors = Table("readConductors", "Read the conductor tables", "Sizes, metals, ampacity, with sources.");
+
+    public static readonly Operation ReadFuses = Table("readFuses", "Read the fuse tables", "Fuse families with their ratings and figures, with sources.");
+
+    public static readonly Operation ReadSources = Table("readSources", "Read the sources", "Every source, and which figures rest on it.");
+
+    public static readonly Operation ListRulesets = new(
+        "listRulesets", Rulesets, "List the rulesets", "All rulesets of this release, the newest first.") { IsCacheable = true };
+
+    public static readonly Operation ReadRuleset = new(
+        "readRuleset", Rulesets, "Read one ruleset", "Every limit and default that a verdict rests on, with its source, and every finding code.")
+    {
+        IsCacheable = true,
+        Problems = [ProblemKinds.NotFound],
+    };
+
+    public static readonly Operation AskLive = new("askLive", Health, "Ask whether the process answers", "Answers as long as the process runs.");
+
+    public static readonly Operation AskReady = new(
+        "askReady", Health, "Ask whether the service computes correctly",
+        "Answers 200 if a built-in reference build gave its known answer when the process started.") { Problems = [ProblemKinds.NotReady] };
+
+    private static Operation Table(string id, string summary, string description) =>
+        new(id, Reference, summary, description) { IsCacheable = true };
+}

@@ -1,0 +1,38 @@
+using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
+using Cablewright.Service.Health;
+using Cablewright.Service.Problems;
+using Serilog;
+
+namespace Cablewright.Service.Hosting;
+
+/// <summary>Puts the service together, up to the routes.</summary>
+internal static class ServiceHost
+{
+    /// <summary>A host whose pipeline names, logs and checks every request and turns every failure into a problem.</summary>
+    public static WebApplication Build(string[] args)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
+        Addresses.UseDefault(builder);
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+        builder.Host.UseSerilog(RequestLog.Configure);
+        builder.Services.AddContract();
+
+        WebApplication app = builder.Build();
+        app.Use(Correlation.Apply);
+        app.Use(SecurityHeaders.Apply);
+        app.UseSerilogRequestLogging(RequestLog.Configure);
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            ExceptionHandler = UnansweredRequests.OnException,
+            AllowStatusCode404Response = true,
+        });
+        app.UseStatusCodePages(UnansweredRequests.OnEmptyAnswer);
+        app.UseContractPages();
+        app.UseRouting();
+        app.Use(AcceptGate.Apply);
+        Addresses.AnnounceWhenStarted(app);
+        app.Lifetime.ApplicationStarted.Register(() => _ = ReferenceBuild.GivesItsKnownAnswer.Value);
+        return app;
+    }
+}

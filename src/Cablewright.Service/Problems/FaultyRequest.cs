@@ -1,0 +1,23 @@
+using Cablewright.Contract.Problems;
+
+namespace Cablewright.Service.Problems;
+
+/// <summary>The problem that lists the faults of a request.</summary>
+internal static class FaultyRequest
+{
+    /// <summary>Answers with all of them.</summary>
+    public static IResult Answer(ProblemKind kind, IReadOnlyList<Fault> faults) => new ProblemAnswer(kind, Detail(faults), [.. faults.Select(Error)]);
+
+    private static string Detail(IReadOnlyList<Fault> faults) => faults.Count == 1
+        ? $"There is 1 fault in the request: {faults[0].Detail}"
+        : $"There are {faults.Count} faults in the request; the first: {faults[0].Detail}";
+
+    private static ProblemError Error(Fault fault) => new()
+    {
+        Pointer = fault.Pointer,
+        Code = fault.Code,
+        Detail = fault.Detail,
+        Value = fault.Value,
+        Accepted = fault.Accepted,
+    };
+}
