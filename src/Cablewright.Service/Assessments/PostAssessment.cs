@@ -12,10 +12,10 @@ internal static class PostAssessment
     private const string AskAgain = "no-cache";
 
     /// <summary>Reads, checks and assesses the build.</summary>
-    public static async Task<IResult> Answer(HttpContext context)
+    public static async Task<IResult> Answer(HttpRequest request, CancellationToken cancellation)
     {
-        if (!IsPlainJson(context.Request)) return new ProblemAnswer(ProblemKinds.UnsupportedMediaType);
-        Shaped<Build> body = await ShapeReader.ReadAsync(context.Request, AnswerJson.Shapes.Build, cancellation: context.RequestAborted);
+        if (!IsPlainJson(request)) return new ProblemAnswer(ProblemKinds.UnsupportedMediaType);
+        Shaped<Build> body = await ShapeReader.ReadAsync(request, AnswerJson.Shapes.Build, cancellation: cancellation);
         return body.Outcome switch
         {
             ShapeOutcome.Read => Answer(body.Value!),

@@ -11,9 +11,9 @@ internal static class QuickAssessment
     private const string KeepForAnHour = "public, max-age=3600";
 
     /// <summary>Reads the query, makes the build it stands for and assesses that.</summary>
-    public static IResult Answer(HttpContext context)
+    public static IResult Answer(HttpRequest request)
     {
-        (IReadOnlyDictionary<string, string> values, IReadOnlyList<Fault> unread) = QuickQuery.Read(context.Request.QueryString);
+        (IReadOnlyDictionary<string, string> values, IReadOnlyList<Fault> unread) = QuickQuery.Read(request.QueryString);
         if (unread.Count > 0) return FaultyRequest.Answer(ProblemKinds.NotUnderstood, unread);
 
         Build build = QuickBuild.Of(values);

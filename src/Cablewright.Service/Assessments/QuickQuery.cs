@@ -1,5 +1,4 @@
 using Cablewright.Contract.Builds;
-using Cablewright.Contract.Words;
 using Cablewright.Engine;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Json;

@@ -1,5 +1,6 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Words;
+using Route = Cablewright.Contract.Words.Route;
 using static Cablewright.Service.Assessments.AssessmentMapping;
 
 namespace Cablewright.Service.Assessments;

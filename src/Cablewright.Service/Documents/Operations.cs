@@ -48,7 +48,10 @@ internal static class Operations
     public static readonly Operation ReadSources = Table("readSources", "Read the sources", "Every source, and which figures rest on it.");
 
     public static readonly Operation ListRulesets = new(
-        "listRulesets", Rulesets, "List the rulesets", "All rulesets of this release, the newest first.") { IsCacheable = true };
+        "listRulesets", Rulesets, "List the rulesets", "All rulesets of this release, the newest first.")
+    {
+        IsCacheable = true,
+    };
 
     public static readonly Operation ReadRuleset = new(
         "readRuleset", Rulesets, "Read one ruleset", "Every limit and default that a verdict rests on, with its source, and every finding code.")
@@ -61,7 +64,10 @@ internal static class Operations
 
     public static readonly Operation AskReady = new(
         "askReady", Health, "Ask whether the service computes correctly",
-        "Answers 200 if a built-in reference build gave its known answer when the process started.") { Problems = [ProblemKinds.NotReady] };
+        "Answers 200 if a built-in reference build gave its known answer when the process started.")
+    {
+        Problems = [ProblemKinds.NotReady],
+    };
 
     private static Operation Table(string id, string summary, string description) =>
         new(id, Reference, summary, description) { IsCacheable = true };
