@@ -1,13 +1,12 @@
-using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
 namespace Cablewright.Service.Answers;
 
 /// <summary>A JSON answer with a strong entity tag; a caller that already has it is told so.</summary>
 /// <param name="body">The answer as UTF-8.</param>
-/// <param name="tag">What identifies these very bytes.</param>
+/// <param name="tag">What identifies these very bytes, where that is worth knowing.</param>
 /// <param name="cacheControl">How long it may be kept.</param>
-internal sealed class JsonAnswer(byte[] body, string tag, string cacheControl) : IResult
+internal sealed class JsonAnswer(byte[] body, string? tag, string cacheControl) : IResult
 {
     public const string ContentType = "application/json";
 
@@ -15,10 +14,8 @@ internal sealed class JsonAnswer(byte[] body, string tag, string cacheControl) :
     public Task ExecuteAsync(HttpContext httpContext)
     {
         HttpResponse response = httpContext.Response;
-        var entityTag = new EntityTagHeaderValue('"' + tag + '"');
-        response.Headers.ETag = entityTag.ToString();
         response.Headers.CacheControl = cacheControl;
-        if (HttpMethods.IsGet(httpContext.Request.Method) && IsKnown(httpContext.Request.Headers.IfNoneMatch, entityTag))
+        if (tag is not null && IsKnown(httpContext.Request, response, tag))
         {
             response.StatusCode = StatusCodes.Status304NotModified;
             return Task.CompletedTask;
@@ -29,7 +26,12 @@ internal sealed class JsonAnswer(byte[] body, string tag, string cacheControl) :
         return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();
     }
 
-    private static bool IsKnown(StringValues offered, EntityTagHeaderValue tag) =>
-        EntityTagHeaderValue.TryParseList(offered, out IList<EntityTagHeaderValue>? tags)
-        && tags.Any(candidate => candidate.Equals(EntityTagHeaderValue.Any) || candidate.Compare(tag, useStrongComparison: false));
+    private static bool IsKnown(HttpRequest request, HttpResponse response, string tag)
+    {
+        var entityTag = new EntityTagHeaderValue('"' + tag + '"');
+        response.Headers.ETag = entityTag.ToString();
+        return HttpMethods.IsGet(request.Method)
+            && EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out IList<EntityTagHeaderValue>? tags)
+            && tags.Any(candidate => candidate.Equals(EntityTagHeaderValue.Any) || candidate.Compare(entityTag, useStrongComparison: false));
+    }
 }

@@ -12,8 +12,11 @@ internal static class HealthAnswers
     public static IResult Live() => Report("live");
 
     /// <summary>The process computes what it should; found out once, at the start.</summary>
-    public static IResult Ready() => ReferenceBuild.GivesItsKnownAnswer.Value ? Report("ready") : new ProblemAnswer(ProblemKinds.NotReady);
+    public static IResult Ready() =>
+        ReferenceBuild.GivesItsKnownAnswer.Value ? Report("ready") : new ProblemAnswer(ProblemKinds.NotReady);
 
-    private static IResult Report(string status) => Results.Json(
-        new HealthReport { Status = status, EngineVersion = Assessor.EngineVersion }, AnswerJson.Shapes.HealthReport);
+    private static JsonAnswer Report(string status) => new JsonAnswer(
+        AnswerJson.Write(new HealthReport { Status = status, EngineVersion = Assessor.EngineVersion }, AnswerJson.Shapes.HealthReport),
+        tag: null,
+        cacheControl: "no-store");
 }

@@ -16,7 +16,11 @@ internal static partial class Correlation
         string? offered = context.Request.Headers[HeaderName];
         string id = offered is not null && Harmless().IsMatch(offered) ? offered : Guid.NewGuid().ToString("n");
         context.TraceIdentifier = id;
-        context.Response.Headers[HeaderName] = id;
+        context.Response.OnStarting(() =>
+        {
+            context.Response.Headers[HeaderName] = id;
+            return Task.CompletedTask;
+        });
         using (LogContext.PushProperty(LogProperty, id)) await next(context);
     }
 

@@ -1,5 +1,6 @@
 using Serilog;
 using Serilog.AspNetCore;
+using Serilog.Core;
 using Serilog.Events;
 using Serilog.Formatting.Compact;
 
@@ -16,6 +17,7 @@ internal static class RequestLog
         .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
         .MinimumLevel.Override("System", LogEventLevel.Warning)
         .Enrich.FromLogContext()
+        .Enrich.With<WithoutPath>()
         .WriteTo.Console(new CompactJsonFormatter());
 
     /// <summary>Keeps out of the line whatever a caller typed: paths, queries, ids.</summary>
@@ -30,6 +32,12 @@ internal static class RequestLog
             new LogEventProperty("StatusCode", new ScalarValue(status)),
             new LogEventProperty("Elapsed", new ScalarValue(elapsed)),
         ];
+    }
+
+    /// <summary>The framework adds the path to every event of a request; a path is what the caller typed.</summary>
+    private sealed class WithoutPath : ILogEventEnricher
+    {
+        public void Enrich(LogEvent logEvent, ILogEventPropertyFactory propertyFactory) => logEvent.RemovePropertyIfPresent("RequestPath");
     }
 
     private static string RouteOf(HttpContext context) =>

@@ -6,18 +6,22 @@ namespace Cablewright.Service.Documents.Transformers;
 /// <summary>Takes null out of every schema: a request that leaves something open leaves the member out, and so does an answer.</summary>
 internal sealed class NothingIsNull : IOpenApiDocumentTransformer
 {
+    private const string AnyJson = nameof(System.Text.Json.Nodes.JsonNode);
+
     /// <inheritdoc/>
     public Task TransformAsync(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)
     {
+        document.Components?.Schemas?.Remove(AnyJson);
         foreach (IOpenApiSchema schema in document.Components?.Schemas?.Values ?? []) Clean(schema as OpenApiSchema);
         return Task.CompletedTask;
     }
 
-    private static void Clean(OpenApiSchema? schema)
+    /// <summary>Takes it out of one schema and its members.</summary>
+    public static void Clean(OpenApiSchema? schema)
     {
         if (schema is null) return;
         schema.Type &= ~JsonSchemaType.Null;
-        if (schema.Enum is { } words) schema.Enum = [.. words.Where(word => word is not null)];
+        if (schema.Enum is { } words) NameWords(schema, words);
         Clean(schema.Items as OpenApiSchema);
         foreach ((string name, IOpenApiSchema member) in schema.Properties?.ToArray() ?? [])
         {
@@ -26,12 +30,18 @@ internal sealed class NothingIsNull : IOpenApiDocumentTransformer
         }
     }
 
+    private static void NameWords(OpenApiSchema schema, IList<System.Text.Json.Nodes.JsonNode> words)
+    {
+        schema.Enum = [.. words.Where(word => word is not null)];
+        schema.Type = JsonSchemaType.String;
+        schema.Examples = [schema.Enum[0].DeepClone()];
+    }
+
     /// <summary>The schema itself of one that is "null or that schema".</summary>
     private static IOpenApiSchema Unwrapped(IOpenApiSchema schema)
     {
         if (schema is not OpenApiSchema { OneOf: { Count: 2 } choices } choice) return schema;
         IOpenApiSchema kept = choices.Single(candidate => candidate.Type != JsonSchemaType.Null);
-        if (kept is OpenApiSchemaReference reference) reference.Description = choice.Description;
-        return kept;
+        return kept is OpenApiSchemaReference { Reference.Id: AnyJson } any ? new OpenApiSchema { Description = any.Description } : kept;
     }
 }

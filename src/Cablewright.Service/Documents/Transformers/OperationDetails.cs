@@ -13,6 +13,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
     {
         Operation described = context.Description.ActionDescriptor.EndpointMetadata.OfType<Operation>().Single();
+        operation.Summary = described.Summary;
         foreach (QueryParameter parameter in described.Query)
             (operation.Parameters ??= []).Add(await Parameter(parameter, context, cancellationToken));
         foreach (IOpenApiParameter parameter in operation.Parameters ?? [])
@@ -27,7 +28,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         QueryParameter parameter, OpenApiOperationTransformerContext context, CancellationToken cancellation)
     {
         OpenApiSchema schema = await context.GetOrCreateSchemaAsync(parameter.Member.PropertyType, null, cancellation);
-        schema.Type &= ~JsonSchemaType.Null;
+        NothingIsNull.Clean(schema);
         MemberSchemas.Describe(schema, parameter.Member);
         return new OpenApiParameter
         {
@@ -48,7 +49,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         switch (status)
         {
             case "200":
-                response.Description = described.Summary + ": done.";
+                response.Description = described.Summary + ".";
                 if (described.IsCacheable || described.Body is not null)
                     response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
                 break;
