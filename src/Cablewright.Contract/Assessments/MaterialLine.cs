@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Cablewright.Contract.Schema;
 using Cablewright.Contract.Words;
 
@@ -7,8 +8,9 @@ namespace Cablewright.Contract.Assessments;
 public sealed record MaterialLine
 {
     /// <summary>What it is, in words of the trade.</summary>
+    [JsonPropertyName("item")]
     [Example("power wire")]
-    public required string Item { get; init; }
+    public required string ItemName { get; init; }
 
     /// <summary>Conductor size, where it has one.</summary>
     [Example("1/0 AWG")]

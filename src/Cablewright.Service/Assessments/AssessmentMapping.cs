@@ -86,7 +86,7 @@ internal static class AssessmentMapping
 
     private static MaterialLine MaterialOf(Engine.Answers.MaterialLine line) => new()
     {
-        Item = line.Item,
+        ItemName = line.Item,
         Size = line.Size?.Label,
         Material = (Material?)line.Material,
         LengthMetres = Shown(line.LengthMetres),

@@ -3,7 +3,6 @@ using Cablewright.Engine;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
-using Cablewright.Service.Validation;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace Cablewright.Service.Assessments;
@@ -53,14 +52,13 @@ internal static class QuickQuery
 
     private static Fault Unknown(string name, string value)
     {
-        string hint = Nearest.To(name, Names) is { } meant ? $"; did you mean \"{meant}\"?" : "";
-        string shown = Shown.Shorten(name);
+        string shown = Excerpt.Of(name);
         return new Fault(
-            PointerOf(shown), QueryCodes.Unknown, $"\"{shown}\" is not a parameter of this call{hint}", Shown.Text(value), string.Join(", ", Names));
+            PointerOf(shown), QueryCodes.Unknown, $"\"{shown}\" is not a parameter of this call{Nearest.Hint(name, Names)}", Excerpt.Of(value), string.Join(", ", Names));
     }
 
     private static Fault Repeated(string name, string value) =>
-        new(PointerOf(name), QueryCodes.Repeated, $"\"{name}\" is given more than once", Shown.Text(value), "each parameter once");
+        new(PointerOf(name), QueryCodes.Repeated, $"\"{name}\" is given more than once", Excerpt.Of(value), "each parameter once");
 
     private static Fault Missing(QueryParameter parameter) =>
         new(PointerOf(parameter.Name), QueryCodes.Missing, $"\"{parameter.Name}\" must be given");
@@ -69,9 +67,12 @@ internal static class QuickQuery
     {
         if (!values.TryGetValue(name, out string? word) || TradeWords.TryParse(word, out T _)) return;
         IReadOnlyList<string> words = TradeWords.All<T>();
-        string hint = Nearest.To(word, words) is { } meant ? $"; did you mean \"{meant}\"?" : "";
         faults.Add(new Fault(
-            PointerOf(name), ShapeCodes.UnknownWord, $"\"{Shown.Shorten(word)}\" is not one of the words accepted{hint}", Shown.Text(word), string.Join(", ", words)));
+            PointerOf(name),
+            ShapeCodes.UnknownWord,
+            $"\"{Excerpt.Of(word)}\" is not one of the words accepted{Nearest.Hint(word, words)}",
+            Excerpt.Of(word),
+            string.Join(", ", words)));
     }
 
     private static string PointerOf(string name) => "/" + name.Replace("~", "~0").Replace("/", "~1");

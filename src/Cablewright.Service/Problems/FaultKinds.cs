@@ -1,3 +1,8 @@
+using Cablewright.Service.Assessments;
+using Cablewright.Service.Json;
+using Cablewright.Service.Quantities;
+using Cablewright.Service.Validation;
+
 namespace Cablewright.Service.Problems;
 
 /// <summary>One kind of fault in a request.</summary>
@@ -8,6 +13,77 @@ internal sealed record FaultKind(string Code, string Meaning);
 /// <summary>Every code that a problem's <c>errors</c> can carry.</summary>
 internal static class FaultKinds
 {
+    private static readonly FaultKind[] OfBodies =
+    [
+        new(ShapeCodes.TooLarge, "More bytes than a body may have."),
+        new(ShapeCodes.Empty, "No bytes, or only blanks."),
+        new(ShapeCodes.NotUtf8, "Bytes that are not UTF-8."),
+        new(ShapeCodes.Malformed, "Not JSON (RFC 8259); the detail names line and column."),
+        new(ShapeCodes.TooDeep, "Arrays and objects nested too deeply."),
+        new(ShapeCodes.UnknownMember, "A member that the contract does not know; the detail names the nearest known one."),
+        new(ShapeCodes.DuplicateMember, "A member given twice."),
+        new(ShapeCodes.MissingMember, "A member that must be there and is not."),
+        new(ShapeCodes.Null, "A null; what is open is left out."),
+        new(ShapeCodes.WrongType, "A value of another JSON type than the contract's."),
+        new(ShapeCodes.NotWhole, "A number with a fraction or an exponent, or beyond 32 bits, where a whole number is due."),
+        new(ShapeCodes.NumberTooLarge, "A number beyond what a 64-bit float holds."),
+        new(ShapeCodes.UnknownWord, "A word outside the member's list."),
+        new(ShapeCodes.NotText, "Text with half of a surrogate pair, which is no character."),
+        new(ShapeCodes.More, "Stands for the faults beyond those that are listed."),
+    ];
+
+    private static readonly FaultKind[] OfQueries =
+    [
+        new(QueryCodes.Unknown, "A query parameter that the call does not know; the detail names the nearest known one."),
+        new(QueryCodes.Repeated, "A query parameter given more than once."),
+        new(QueryCodes.Missing, "A query parameter that must be there and is not."),
+    ];
+
+    private static readonly FaultKind[] OfQuantities =
+    [
+        new(QuantityCodes.Empty, "No text, or only blanks, where a quantity is due."),
+        new(QuantityCodes.TooLong, "More text than a quantity may have."),
+        new(QuantityCodes.Comma, "A comma, which stands for thousands in one country and for decimals in the next."),
+        new(QuantityCodes.NotANumber, "No plain decimal number where one is due."),
+        new(QuantityCodes.Negative, "A minus sign on something other than a temperature."),
+        new(QuantityCodes.UnitMissing, "A number without a unit."),
+        new(QuantityCodes.UnitUnknown, "A unit that is not known here, or is written in wrong capitals."),
+        new(QuantityCodes.WrongUnit, "The unit of another kind, such as a voltage where a length is due."),
+        new(QuantityCodes.NotASum, "Several parts that are not lengths, or not the larger unit first."),
+        new(QuantityCodes.TooSmall, "Below the smallest value accepted."),
+        new(QuantityCodes.TooLarge, "Above the largest value accepted."),
+    ];
+
+    private static readonly FaultKind[] OfContent =
+    [
+        new(ContentCodes.SizeUnreadable, "Text that is no conductor size known here."),
+        new(ContentCodes.IdMalformed, "Text that is no id."),
+        new(ContentCodes.IdReserved, "The id body, which the vehicle's body has."),
+        new(ContentCodes.TooFewItems, "Too few items in a list."),
+        new(ContentCodes.TooManyItems, "Too many items in a list."),
+        new(ContentCodes.TextTooLong, "Too long a text."),
+        new(ContentCodes.OutOfRange, "A number outside its range."),
+        new(ContentCodes.RulesetUnknown, "A ruleset that this release does not carry."),
+        new(ContentCodes.ProgrammeTwice, "Both a programme and a crest factor."),
+        new(ContentCodes.FuseNotFitted, "A fuse that is not fitted and yet has figures."),
+    ];
+
+    /// <summary>The engine's own codes.</summary>
+    private static readonly FaultKind[] OfCircuits =
+    [
+        new("id.taken", "An id that something else has."),
+        new("run.ends-equal", "A run that starts and ends at the same place."),
+        new("run.not-connected", "A run that no battery reaches."),
+        new("run.side-contradicts", "A run marked supply that meets a return run."),
+        new("run.side-unclear", "A run whose places do not tell whether it is supply or return."),
+        new("place.joins-nothing", "A junction that only one run names; the detail names the nearest known place."),
+        new("amplifier.draw-unknown", "An amplifier of which nothing says what it draws."),
+        new("amplifier.no-supply", "An amplifier that no supply run reaches."),
+        new("amplifier.no-return", "An amplifier whose return runs lead nowhere."),
+        new("alternator.place-unknown", "An alternator that stands at something that is no battery."),
+        new("battery.not-connected", "A battery that no run touches."),
+    ];
+
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<FaultKind> All { get; } = [];
+    public static IReadOnlyList<FaultKind> All { get; } = [.. OfBodies, .. OfQueries, .. OfQuantities, .. OfContent, .. OfCircuits];
 }

@@ -1,4 +1,5 @@
 using Cablewright.Contract.Builds;
+using Cablewright.Service.Json;
 using FluentValidation;
 
 namespace Cablewright.Service.Validation;
@@ -16,6 +17,6 @@ internal sealed class AmplifierValidator : ContractValidator<Amplifier>
             ContentCodes.ProgrammeTwice,
             "programme and crestFactor both say what the music is like",
             "one of them",
-            Shown.Text(amplifier.CrestFactor));
+            Excerpt.Of(amplifier.CrestFactor));
     }
 }

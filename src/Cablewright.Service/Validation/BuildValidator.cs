@@ -1,5 +1,6 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Service.Json;
 using FluentValidation;
 
 namespace Cablewright.Service.Validation;
@@ -22,6 +23,6 @@ internal sealed class BuildValidator : ContractValidator<Build>
     {
         if (id is null || RulesetLibrary.Find(id) is not null) return;
         string known = string.Join(", ", RulesetLibrary.All.Select(ruleset => ruleset.Id));
-        context.AddFault(null, ContentCodes.RulesetUnknown, "this release does not carry that ruleset", known, Shown.Text(id));
+        context.AddFault(null, ContentCodes.RulesetUnknown, "this release does not carry that ruleset", known, Excerpt.Of(id));
     }
 }

@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using Cablewright.Contract;
 using Cablewright.Contract.Schema;
 using Cablewright.Engine.Conductors;
+using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Quantities;
 
@@ -30,7 +31,7 @@ internal static partial class MemberRules
 
     private static IEnumerable<Fault> CheckQuantity(string text, QuantityRule rule)
     {
-        if (rule.Read(text).Fault is { } fault) yield return new Fault("", fault.Code, fault.Detail, Shown.Text(text), fault.Accepted);
+        if (rule.Read(text).Fault is { } fault) yield return new Fault("", fault.Code, fault.Detail, Excerpt.Of(text), fault.Accepted);
     }
 
     private static IEnumerable<Fault> CheckSizes(object value) => value is string text
@@ -40,15 +41,15 @@ internal static partial class MemberRules
     private static IEnumerable<Fault> CheckSize(string text, string pointer)
     {
         if (ConductorSize.Parse(text).Problem is { } problem)
-            yield return new Fault(pointer, ContentCodes.SizeUnreadable, Shown.Shorten(problem), Shown.Text(text), ConductorSizeAttribute.Accepted);
+            yield return new Fault(pointer, ContentCodes.SizeUnreadable, Excerpt.Of(problem), Excerpt.Of(text), ConductorSizeAttribute.Accepted);
     }
 
     private static IEnumerable<Fault> CheckId(string id, IdentifierAttribute rule)
     {
         if (!Identifier().IsMatch(id))
-            yield return new Fault("", ContentCodes.IdMalformed, "this is not an id", Shown.Text(id), IdentifierAttribute.Accepted);
+            yield return new Fault("", ContentCodes.IdMalformed, "this is not an id", Excerpt.Of(id), IdentifierAttribute.Accepted);
         else if (rule.NamesPlace && id == ContractLimits.BodyPlace)
-            yield return new Fault("", ContentCodes.IdReserved, "body is the vehicle's body; choose another id", Shown.Text(id), IdentifierAttribute.Accepted);
+            yield return new Fault("", ContentCodes.IdReserved, "body is the vehicle's body; choose another id", Excerpt.Of(id), IdentifierAttribute.Accepted);
     }
 
     private static IEnumerable<Fault> CheckCount(ICollection items, ItemsAttribute rule)
@@ -62,7 +63,7 @@ internal static partial class MemberRules
     private static IEnumerable<Fault> CheckLength(string text, TextAttribute rule)
     {
         if (text.Length > rule.Longest)
-            yield return new Fault("", ContentCodes.TextTooLong, $"{text.Length} characters are too many", Shown.Text(text), $"at most {rule.Longest} characters");
+            yield return new Fault("", ContentCodes.TextTooLong, $"{text.Length} characters are too many", Excerpt.Of(text), $"at most {rule.Longest} characters");
     }
 
     private static IEnumerable<Fault> CheckRange(int number, FigureAttribute rule)

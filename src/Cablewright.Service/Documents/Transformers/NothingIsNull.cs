@@ -1,3 +1,4 @@
+using Cablewright.Contract.Words;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -9,11 +10,25 @@ internal sealed class NothingIsNull : IOpenApiDocumentTransformer
     private const string AnyJson = nameof(System.Text.Json.Nodes.JsonNode);
 
     /// <inheritdoc/>
-    public Task TransformAsync(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)
+    public async Task TransformAsync(
+        OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)
     {
-        document.Components?.Schemas?.Remove(AnyJson);
-        foreach (IOpenApiSchema schema in document.Components?.Schemas?.Values ?? []) Clean(schema as OpenApiSchema);
-        return Task.CompletedTask;
+        IDictionary<string, IOpenApiSchema> shapes = document.Components!.Schemas!;
+        shapes.Remove(AnyJson);
+        foreach ((string name, IOpenApiSchema shape) in shapes)
+        {
+            var schema = (OpenApiSchema)shape;
+            Clean(schema);
+            schema.Description ??= await DescriptionOf(name, context, cancellationToken);
+        }
+    }
+
+    /// <summary>The framework describes a list of words only where a member of that very type is never null.</summary>
+    private static async Task<string?> DescriptionOf(
+        string words, OpenApiDocumentTransformerContext context, CancellationToken cancellation)
+    {
+        Type type = typeof(Side).Assembly.GetType($"{typeof(Side).Namespace}.{words}", throwOnError: true)!;
+        return (await context.GetOrCreateSchemaAsync(type, null, cancellation)).Description;
     }
 
     /// <summary>Takes it out of one schema and its members.</summary>
@@ -30,6 +45,8 @@ internal sealed class NothingIsNull : IOpenApiDocumentTransformer
         }
     }
 
+    private static OpenApiSchema AnyValue(string? description) => new() { Description = description, Examples = [16] };
+
     private static void NameWords(OpenApiSchema schema, IList<System.Text.Json.Nodes.JsonNode> words)
     {
         schema.Enum = [.. words.Where(word => word is not null)];
@@ -42,6 +59,6 @@ internal sealed class NothingIsNull : IOpenApiDocumentTransformer
     {
         if (schema is not OpenApiSchema { OneOf: { Count: 2 } choices } choice) return schema;
         IOpenApiSchema kept = choices.Single(candidate => candidate.Type != JsonSchemaType.Null);
-        return kept is OpenApiSchemaReference { Reference.Id: AnyJson } any ? new OpenApiSchema { Description = any.Description } : kept;
+        return kept is OpenApiSchemaReference { Reference.Id: AnyJson } any ? AnyValue(any.Description) : kept;
     }
 }
