@@ -21,8 +21,9 @@ internal static class RequestLog
         .WriteTo.Console(new CompactJsonFormatter());
 
     /// <summary>Keeps out of the line whatever a caller typed: paths, queries, ids.</summary>
-    public static void Configure(RequestLoggingOptions options)
+    public static void Configure(RequestLoggingOptions options, Serilog.ILogger logger)
     {
+        options.Logger = logger;
         options.MessageTemplate = Line;
         options.IncludeQueryInRequestPath = false;
         options.GetMessageTemplateProperties = (context, _, elapsed, status) =>

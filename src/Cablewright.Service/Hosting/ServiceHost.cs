@@ -15,13 +15,13 @@ internal static class ServiceHost
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
         Addresses.UseDefault(builder);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
-        builder.Host.UseSerilog(RequestLog.Configure);
+        builder.Host.UseSerilog(RequestLog.Configure, preserveStaticLogger: true);
         builder.Services.AddContract();
 
         WebApplication app = builder.Build();
         app.Use(Correlation.Apply);
         app.Use(SecurityHeaders.Apply);
-        app.UseSerilogRequestLogging(RequestLog.Configure);
+        app.UseSerilogRequestLogging(log => RequestLog.Configure(log, app.Services.GetRequiredService<Serilog.ILogger>()));
         app.UseExceptionHandler(new ExceptionHandlerOptions
         {
             ExceptionHandler = UnansweredRequests.OnException,

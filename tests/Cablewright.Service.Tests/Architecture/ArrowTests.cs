@@ -1,0 +1,28 @@
+using System.Reflection;
+
+namespace Cablewright.Service.Tests.Architecture;
+
+/// <summary>Arrows point one way: service to contract and engine, and those two to nothing of ours.</summary>
+public class ArrowTests
+{
+    [Fact]
+    public void The_service_uses_the_contract_and_the_engine() =>
+        Assert.Equal(["Cablewright.Contract", "Cablewright.Engine"], Ours(typeof(Program).Assembly));
+
+    [Fact]
+    public void The_contract_uses_nothing_of_ours() => Assert.Empty(Ours(typeof(Contract.ContractJson).Assembly));
+
+    [Fact]
+    public void The_engine_uses_nothing_of_ours_and_nothing_of_the_web()
+    {
+        Assembly engine = typeof(Engine.Assessor).Assembly;
+        Assert.Empty(Ours(engine));
+        Assert.All(engine.GetReferencedAssemblies(), used => Assert.StartsWith("System", used.Name));
+        Assert.DoesNotContain(engine.GetReferencedAssemblies(), used => used.Name!.StartsWith("System.Net", StringComparison.Ordinal));
+    }
+
+    private static IEnumerable<string> Ours(Assembly assembly) => assembly.GetReferencedAssemblies()
+        .Select(used => used.Name!)
+        .Where(name => name.StartsWith("Cablewright", StringComparison.Ordinal))
+        .Order();
+}

@@ -1,0 +1,46 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.Mvc.Testing;
+
+namespace Cablewright.Service.Tests.Support;
+
+/// <summary>The service in this process, and short ways to ask it.</summary>
+public sealed class ServiceFixture : WebApplicationFactory<Program>
+{
+    public async Task<Answer> Get(string address, params (string Name, string Value)[] headers) =>
+        await Send(new HttpRequestMessage(HttpMethod.Get, address), headers);
+
+    public async Task<Answer> Post(string body, string contentType = "application/json", params (string Name, string Value)[] headers)
+    {
+        var content = new ByteArrayContent(Encoding.UTF8.GetBytes(body));
+        if (contentType.Length > 0) content.Headers.TryAddWithoutValidation("Content-Type", contentType);
+        return await Send(new HttpRequestMessage(HttpMethod.Post, "/v1/assessments") { Content = content }, headers);
+    }
+
+    public async Task<Answer> Send(HttpRequestMessage request, params (string Name, string Value)[] headers)
+    {
+        foreach ((string name, string value) in headers) request.Headers.TryAddWithoutValidation(name, value);
+        using HttpClient client = CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
+        using HttpResponseMessage response = await client.SendAsync(request);
+        return await Answer.Of(response);
+    }
+}
+
+/// <summary>What came back.</summary>
+public sealed record Answer(int Status, string ContentType, byte[] Body, IReadOnlyDictionary<string, string> Headers)
+{
+    public string Text => Encoding.UTF8.GetString(Body);
+
+    public JsonNode Json => JsonNode.Parse(Body)!;
+
+    /// <summary>The codes and places of a problem's faults.</summary>
+    public IEnumerable<(string Pointer, string Code)> Faults =>
+        Json["errors"]!.AsArray().Select(error => ((string)error!["pointer"]!, (string)error["code"]!));
+
+    public static async Task<Answer> Of(HttpResponseMessage response) => new(
+        (int)response.StatusCode,
+        response.Content.Headers.ContentType?.ToString() ?? "",
+        await response.Content.ReadAsByteArrayAsync(),
+        response.Headers.Concat(response.Content.Headers)
+            .ToDictionary(header => header.Key, header => string.Join(", ", header.Value), StringComparer.OrdinalIgnoreCase));
+}
