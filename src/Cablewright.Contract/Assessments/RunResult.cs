@@ -67,9 +67,9 @@ public sealed record RunResult
     [Figure("A", 188)]
     public required double AmpacityHeatBalanceAmps { get; init; }
 
-    /// <summary>Thermal current over ampacity; above 1 is too much.</summary>
+    /// <summary>Thermal current over ampacity; above 1 is too much. Absent where the surroundings leave no ampacity.</summary>
     [Figure("1", 0.79)]
-    public required double Utilisation { get; init; }
+    public double? Utilisation { get; init; }
 
     /// <summary>The ids of the runs whose fuses guard it; empty for a return run or an unguarded one.</summary>
     [Example("main")]

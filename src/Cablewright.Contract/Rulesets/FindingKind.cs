@@ -6,10 +6,10 @@ namespace Cablewright.Contract.Rulesets;
 public sealed record FindingKind
 {
     /// <summary>Its stable code.</summary>
-    [Example("run.drop.over-limit")]
+    [Example("amplifier.drop-over-limit")]
     public required string Code { get; init; }
 
     /// <summary>What it says.</summary>
-    [Example("The drop from battery to amplifier and back is above the limit.")]
+    [Example("More voltage is lost on the way to the amplifier and back than the limit allows.")]
     public required string Meaning { get; init; }
 }
