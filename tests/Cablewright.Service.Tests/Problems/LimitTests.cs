@@ -14,7 +14,7 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
         string padding = new(' ', ContractLimits.BodyBytes + over - Builds.Small.Length);
         Answer answer = await service.Post(Builds.Small + padding);
         Assert.Equal(status, answer.Status);
-        if (status != 200) ProblemTests.AssertProblem(answer, 413, "body.too-large");
+        if (status != 200) ProblemAssertions.IsProblem(answer, 413, "body.too-large");
     }
 
     [Theory]
@@ -23,7 +23,7 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     public async Task A_body_nests_16_deep_and_no_deeper(int depth, string code)
     {
         Answer answer = await service.Post(new string('[', depth) + new string(']', depth));
-        ProblemTests.AssertProblem(answer, 400, "request.not-understood");
+        ProblemAssertions.IsProblem(answer, 400, "request.not-understood");
         Assert.Contains(answer.Faults, fault => fault.Code == code);
     }
 
@@ -37,7 +37,7 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     {
         Assert.DoesNotContain((pointer, "items.too-many"), (await PostList(pointer, most)).Faults);
         Answer tooMany = await PostList(pointer, most + 1);
-        ProblemTests.AssertProblem(tooMany, 422, "build.faulty");
+        ProblemAssertions.IsProblem(tooMany, 422, "build.faulty");
         Assert.Contains((pointer, "items.too-many"), tooMany.Faults);
         Assert.Contains($"{most}", tooMany.Json["errors"]!.AsArray().First(error => (string)error!["pointer"]! == pointer)!["accepted"]!.ToString());
     }

@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Tests.Support;
 
@@ -20,7 +19,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
     public async Task An_address_or_method_that_is_not_served_is_a_problem(string method, string address, int status, string code)
     {
         Answer answer = await service.Send(new HttpRequestMessage(new HttpMethod(method), address));
-        AssertProblem(answer, status, code);
+        ProblemAssertions.IsProblem(answer, status, code);
         if (status == 405) Assert.Contains(method == "POST" ? "GET" : address == "/v1/assessments" ? "POST" : "GET", answer.Headers["Allow"]);
     }
 
@@ -31,7 +30,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
     [InlineData("application/json; charset=utf-16")]
     [InlineData("nonsense")]
     public async Task A_body_of_another_type_is_a_problem(string contentType) =>
-        AssertProblem(await service.Post(Builds.Small, contentType), 415, "body.unsupported-media-type");
+        ProblemAssertions.IsProblem(await service.Post(Builds.Small, contentType), 415, "body.unsupported-media-type");
 
     [Fact]
     public async Task A_compressed_body_is_a_problem()
@@ -39,7 +38,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
         var request = new HttpRequestMessage(HttpMethod.Post, "/v1/assessments") { Content = new StringContent(Builds.Small) };
         request.Content.Headers.ContentType = new("application/json");
         request.Content.Headers.ContentEncoding.Add("gzip");
-        AssertProblem(await service.Send(request), 415, "body.unsupported-media-type");
+        ProblemAssertions.IsProblem(await service.Send(request), 415, "body.unsupported-media-type");
     }
 
     [Theory]
@@ -62,7 +61,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
         })
         {
             Assert.Equal(status, answer.Status);
-            if (status == 406) AssertProblem(answer, 406, "answer.not-acceptable");
+            if (status == 406) ProblemAssertions.IsProblem(answer, 406, "answer.not-acceptable");
         }
     }
 
@@ -75,7 +74,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
     public async Task A_body_that_is_no_build_is_a_problem(string body, string code)
     {
         Answer answer = await service.Post(body);
-        AssertProblem(answer, 400, "request.not-understood");
+        ProblemAssertions.IsProblem(answer, 400, "request.not-understood");
         Assert.Contains(answer.Faults, fault => fault.Code == code);
     }
 
@@ -83,7 +82,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
     public async Task A_misspelt_member_is_refused_with_the_name_that_was_meant()
     {
         Answer answer = await service.Post(Builds.With(build => build["runs"]![0]!["lenght"] = "3 ft"));
-        AssertProblem(answer, 400, "request.not-understood");
+        ProblemAssertions.IsProblem(answer, 400, "request.not-understood");
         Assert.Equal([("/runs/0/lenght", "member.unknown")], answer.Faults);
         Assert.Contains("\"length\"", (string)answer.Json["errors"]![0]!["detail"]!);
     }
@@ -98,7 +97,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
             build["units"] = "imperial";
             build["vehicle"] = null;
         }));
-        AssertProblem(answer, 400, "request.not-understood");
+        ProblemAssertions.IsProblem(answer, 400, "request.not-understood");
         Assert.Equal(
             [("/runs/0/length", "quantity.unit-missing"), ("/runs/1/length", "quantity.unit-missing"), ("/units", "word.unknown"), ("/vehicle", "value.null")],
             answer.Faults.Order());
@@ -127,7 +126,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
               "sizing": { "sizes": ["4 AWG", "26 mm2"], "materials": [] }
             }
             """);
-        AssertProblem(answer, 422, "build.faulty");
+        ProblemAssertions.IsProblem(answer, 422, "build.faulty");
         foreach ((string, string) fault in new[]
         {
             ("/ruleset", "ruleset.unknown"),
@@ -178,18 +177,5 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
         Answer answer = await service.Get("/nowhere", ("X-Correlation-Id", offered));
         Assert.Equal(taken, answer.Headers["X-Correlation-Id"] == offered);
         Assert.Equal(answer.Headers["X-Correlation-Id"], (string)answer.Json["traceId"]!);
-    }
-
-    public static void AssertProblem(Answer answer, int status, string code)
-    {
-        Assert.Equal(status, answer.Status);
-        Assert.Equal("application/problem+json", answer.ContentType);
-        JsonNode problem = answer.Json;
-        Assert.Equal(["type", "title", "status", "detail", "code", "traceId", "errors"], problem.AsObject().Select(member => member.Key));
-        Assert.Equal((status, code, "/docs/problems/" + code), ((int)problem["status"]!, (string)problem["code"]!, (string)problem["type"]!));
-        Assert.Equal(answer.Headers["X-Correlation-Id"], (string)problem["traceId"]!);
-        Assert.Equal("nosniff", answer.Headers["X-Content-Type-Options"]);
-        Assert.All(answer.Faults, fault => Assert.Contains(FaultKinds.All, kind => kind.Code == fault.Code));
-        Assert.DoesNotContain("   at ", answer.Text);
     }
 }

@@ -1,0 +1,33 @@
+using System.Text.Json.Nodes;
+using Cablewright.Service.Tests.Support;
+using Json.Schema;
+
+namespace Cablewright.Service.Tests.Documents;
+
+/// <summary>The shapes of the committed contract as JSON schemas (2020-12), as OpenAPI 3.1 says they are.</summary>
+public static class ContractSchemas
+{
+    private static readonly EvaluationOptions Strict = new() { OutputFormat = OutputFormat.List };
+
+    private static readonly Dictionary<string, JsonSchema> Known = Read();
+
+    /// <summary>What the schema of a shape finds wrong with a document; empty where it is valid.</summary>
+    public static IReadOnlyList<string> Faults(string shape, JsonNode? document)
+    {
+        EvaluationResults results = Known[shape].Evaluate(document, Strict);
+        return results.IsValid
+            ? []
+            : [.. results.Details.Where(detail => detail.HasErrors).Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}"), "invalid"];
+    }
+
+    private static Dictionary<string, JsonSchema> Read()
+    {
+        JsonNode shapes = JsonNode.Parse(File.ReadAllText(Repository.Contract))!["components"]!["schemas"]!;
+        string definitions = shapes.ToJsonString().Replace("#/components/schemas/", "#/$defs/");
+        return shapes.AsObject().ToDictionary(
+            shape => shape.Key,
+            shape => JsonSchema.FromText($$"""
+                { "$schema": "https://json-schema.org/draft/2020-12/schema", "$ref": "#/$defs/{{shape.Key}}", "$defs": {{definitions}} }
+                """));
+    }
+}

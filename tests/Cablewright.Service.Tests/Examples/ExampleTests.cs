@@ -1,0 +1,37 @@
+using Cablewright.Service.Tests.Support;
+
+namespace Cablewright.Service.Tests.Examples;
+
+/// <summary>
+/// The committed answers are the service's, byte for byte but for the blanks that make them readable.
+/// <c>CABLEWRIGHT_REFRESH=1 dotnet test tests/Cablewright.Service.Tests</c> writes them anew.
+/// </summary>
+public class ExampleTests(ServiceFixture service) : IClassFixture<ServiceFixture>
+{
+    private static readonly bool Refreshes = Environment.GetEnvironmentVariable("CABLEWRIGHT_REFRESH") == "1";
+
+    public static TheoryData<string> Names => [.. ExampleFiles.Names];
+
+    [Fact]
+    public void There_are_five() => Assert.Equal(5, ExampleFiles.Names.Count);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public async Task The_service_gives_the_committed_answer(string name)
+    {
+        Answer answer = await service.Post(ExampleFiles.Request(name));
+        Assert.Equal(200, answer.Status);
+        byte[] readable = ExampleFiles.Indented(answer.Body);
+        if (Refreshes) await File.WriteAllBytesAsync(ExampleFiles.AnswerPath(name), readable);
+        Assert.Equal(await File.ReadAllTextAsync(ExampleFiles.AnswerPath(name)), System.Text.Encoding.UTF8.GetString(readable));
+    }
+
+    [Fact]
+    public async Task The_copper_clad_run_fails_and_the_small_run_passes()
+    {
+        Assert.Equal("fail", await Verdict("copper-clad"));
+        Assert.Equal("pass", await Verdict("small-run"));
+    }
+
+    private async Task<string> Verdict(string name) => (string)(await service.Post(ExampleFiles.Request(name))).Json["verdict"]!;
+}

@@ -1,0 +1,86 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+using System.Net;
+using System.Net.Sockets;
+using Cablewright.Service.Tests.Support;
+
+namespace Cablewright.Service.Tests.Hosting;
+
+/// <summary>The service as a process of its own, on a free port, with what it writes.</summary>
+public sealed class ServiceProcess : IAsyncLifetime
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    private readonly ConcurrentQueue<string> output = new();
+    private readonly ConcurrentQueue<string> errors = new();
+    private readonly TaskCompletionSource listening = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private Process? process;
+
+    public string Address { get; } = $"http://127.0.0.1:{FreePort()}";
+
+    public HttpClient Client { get; private set; } = null!;
+
+    /// <summary>What it wrote for people.</summary>
+    public IReadOnlyList<string> Announcements => [.. errors];
+
+    /// <summary>The lines of its log that name a request.</summary>
+    public async Task<IReadOnlyList<string>> LogOf(string correlationId)
+    {
+        for (var waited = Stopwatch.StartNew(); waited.Elapsed < Patience; await Task.Delay(20))
+        {
+            string[] lines = [.. output.Where(line => line.Contains(correlationId, StringComparison.Ordinal))];
+            if (lines.Length > 0) return lines;
+        }
+
+        return [];
+    }
+
+    public async Task InitializeAsync()
+    {
+        var start = new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Path.GetTempPath(),
+        };
+        start.Environment["ASPNETCORE_URLS"] = Address;
+        start.Environment["LC_ALL"] = "de_DE.UTF-8";
+        process = Process.Start(start)!;
+        process.OutputDataReceived += (_, line) => output.Enqueue(line.Data ?? "");
+        process.ErrorDataReceived += (_, line) => Hear(line.Data ?? "");
+        process.BeginOutputReadLine();
+        process.BeginErrorReadLine();
+        Client = new HttpClient { BaseAddress = new Uri(Address) };
+        await listening.Task.WaitAsync(Patience);
+    }
+
+    public Task DisposeAsync()
+    {
+        Client.Dispose();
+        process?.Kill();
+        process?.Dispose();
+        return Task.CompletedTask;
+    }
+
+    public async Task<Answer> Post(string body, string correlationId)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/v1/assessments") { Content = new StringContent(body) };
+        request.Content.Headers.ContentType = new("application/json");
+        request.Headers.Add("X-Correlation-Id", correlationId);
+        using HttpResponseMessage response = await Client.SendAsync(request);
+        return await Answer.Of(response);
+    }
+
+    private void Hear(string line)
+    {
+        errors.Enqueue(line);
+        if (line.Contains("/docs", StringComparison.Ordinal)) listening.TrySetResult();
+    }
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+}
