@@ -15,6 +15,9 @@ internal sealed class FixedAnswer
     /// <summary>Writes the answer.</summary>
     public static FixedAnswer Of<T>(T value, JsonTypeInfo<T> shape) => new(AnswerJson.Write(value, shape));
 
+    /// <summary>An answer that is already written.</summary>
+    public static FixedAnswer Of(byte[] json) => new(json);
+
     /// <summary>Gives the answer.</summary>
     public IResult Answer() => answer;
 }

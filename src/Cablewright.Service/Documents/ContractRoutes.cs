@@ -7,7 +7,7 @@ namespace Cablewright.Service.Documents;
 /// <summary>Publishes the contract: <c>/openapi/v1.json</c>, and <c>/docs</c> to browse it.</summary>
 internal static class ContractRoutes
 {
-    private const string DocumentName = "v1";
+    private const string DocumentName = ContractDocument.Name;
     private const string DocumentPath = "/openapi/v1.json";
 
     /// <summary>Sets up the generation of the contract from the routes and the contract's types.</summary>
@@ -19,6 +19,7 @@ internal static class ContractRoutes
             http.SerializerOptions.NumberHandling = ContractJson.Default.Options.NumberHandling;
             http.SerializerOptions.RespectNullableAnnotations = true;
         });
+        services.AddSingleton<ContractDocument>();
         services.AddOpenApi(DocumentName, document =>
         {
             document.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
@@ -38,5 +39,6 @@ internal static class ContractRoutes
     });
 
     /// <summary>Serves the contract itself.</summary>
-    public static void MapContract(this WebApplication app) => app.MapOpenApi("/openapi/{documentName}.json");
+    public static void MapContract(this WebApplication app) =>
+        app.MapGet(DocumentPath, ContractDocument.Answer).ExcludeFromDescription();
 }
