@@ -16,10 +16,10 @@ namespace Cablewright.Service.Health;
 internal static class ReferenceBuild
 {
     /// <summary>Voltage at the amplifier, in volts, at six significant digits.</summary>
-    public const double TerminalVolts = 13.2986;
+    public const double TerminalVolts = 13.3106;
 
     /// <summary>Input current of the amplifier, in amperes, at six significant digits.</summary>
-    public const double PeakCurrentAmps = 86.6255;
+    public const double PeakCurrentAmps = 86.5474;
 
     /// <summary>Whether the engine gives the known answer; computed once.</summary>
     public static Lazy<bool> GivesItsKnownAnswer { get; } = new(Check);
@@ -38,7 +38,7 @@ internal static class ReferenceBuild
         [
             Wire("supply", "battery", "amplifier", 5) with
             {
-                Fuse = new FuseWish { RatingAmps = 125, Family = FuseFamilyName.Anl, DistanceMetres = 0.15 },
+                Fuse = new FuseWish { RatingAmps = 150, Family = FuseFamilyName.Anl, DistanceMetres = 0.15 },
             },
             Wire("return", "amplifier", "body", 1),
             Wire("strap", "body", "battery", 0.5),

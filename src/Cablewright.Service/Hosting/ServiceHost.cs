@@ -1,6 +1,7 @@
 using Cablewright.Service.Answers;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Health;
+using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Serilog;
 
@@ -12,6 +13,7 @@ internal static class ServiceHost
     /// <summary>A host whose pipeline names, logs and checks every request and turns every failure into a problem.</summary>
     public static WebApplication Build(string[] args)
     {
+        ShapeReader.Prepare(AnswerJson.Shapes.Build);
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
         Addresses.UseDefault(builder);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
