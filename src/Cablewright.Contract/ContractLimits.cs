@@ -33,9 +33,6 @@ public static class ContractLimits
     /// <summary>Longest name of a build, in characters.</summary>
     public const int NameLength = 100;
 
-    /// <summary>Longest id, in characters.</summary>
-    public const int IdLength = 40;
-
     /// <summary>Longest text of a quantity or a conductor size, in characters.</summary>
     public const int QuantityLength = 40;
 

@@ -22,11 +22,11 @@ public sealed record Finding
     public required string Message { get; init; }
 
     /// <summary>The figure that was judged, in <c>unit</c>; absent where there is none.</summary>
-    [Figure("1", 200, Smallest = double.NegativeInfinity)]
+    [Figure("see unit", 200, Smallest = double.NegativeInfinity)]
     public double? Measured { get; init; }
 
     /// <summary>The figure it was judged against, in <c>unit</c>; absent where there is none.</summary>
-    [Figure("1", 169, Smallest = double.NegativeInfinity)]
+    [Figure("see unit", 169, Smallest = double.NegativeInfinity)]
     public double? Limit { get; init; }
 
     /// <summary>The unit of <c>measured</c> and <c>limit</c>.</summary>

@@ -10,7 +10,7 @@ public sealed record ReferenceFigure
     public required string Name { get; init; }
 
     /// <summary>The number, in <c>unit</c>.</summary>
-    [Figure("1", 1.02)]
+    [Figure("see unit", 1.02)]
     public required double Value { get; init; }
 
     /// <summary>Its unit; 1 for a ratio.</summary>

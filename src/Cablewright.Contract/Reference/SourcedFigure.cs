@@ -6,7 +6,7 @@ namespace Cablewright.Contract.Reference;
 public sealed record SourcedFigure
 {
     /// <summary>The number, in the unit that its place names.</summary>
-    [Figure("1", 32)]
+    [Figure("see name", 32)]
     public required double Value { get; init; }
 
     /// <summary>Where the figures come from.</summary>

@@ -6,7 +6,7 @@ namespace Cablewright.Contract.Reference;
 public sealed record SourcedFigures
 {
     /// <summary>The numbers, rising, in the unit that their place names.</summary>
-    [Figure("1", 30)]
+    [Figure("see name", 30)]
     public required IReadOnlyList<double> Values { get; init; }
 
     /// <summary>Where the figures come from.</summary>

@@ -10,7 +10,7 @@ public sealed record RulesetFigure
     public required string Id { get; init; }
 
     /// <summary>The number, in <c>unit</c>.</summary>
-    [Figure("1", 0.03, Smallest = double.NegativeInfinity)]
+    [Figure("see unit", 0.03, Smallest = double.NegativeInfinity)]
     public required double Value { get; init; }
 
     /// <summary>Its unit; 1 for a ratio.</summary>

@@ -11,6 +11,17 @@ internal static class QuickBuild
     private const string AmplifierId = "amplifier";
     private const string RunId = "supply";
 
+    /// <summary>A build to start from.</summary>
+    public static Build Example => Of(new Dictionary<string, string>
+    {
+        [QuickQuery.RatedOutput] = "1000 W",
+        [QuickQuery.Length] = "16 ft",
+        [QuickQuery.Size] = "1/0 AWG",
+        [QuickQuery.MaterialName] = "copper",
+        [QuickQuery.ChargingVoltage] = "13.8 V",
+        [QuickQuery.Efficiency] = "80 %",
+    });
+
     /// <summary>The build of a query without faults.</summary>
     public static Build Of(IReadOnlyDictionary<string, string> values) => new()
     {

@@ -25,7 +25,10 @@ internal static class Addresses
         foreach (string address in server.Features.Get<IServerAddressesFeature>()?.Addresses ?? [])
         {
             Console.Error.WriteLine($"Cablewright listens on {address}");
-            Console.Error.WriteLine($"Documentation:        {address}/docs");
+            Console.Error.WriteLine($"Documentation: {address}/docs");
+            Console.Error.WriteLine(
+                "Try it: curl -H \"Content-Type: application/json\" --data-binary @openapi/examples/small-run.request.json "
+                + $"{address}/v1/assessments");
         }
     }
 }

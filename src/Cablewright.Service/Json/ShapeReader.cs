@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Cablewright.Contract;
 using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Json;
@@ -12,10 +13,10 @@ namespace Cablewright.Service.Json;
 public static class ShapeReader
 {
     /// <summary>The most bytes of a body, and of one line of a batch: 256 KB.</summary>
-    public const int MostBytes = 262_144;
+    public const int MostBytes = ContractLimits.BodyBytes;
 
     /// <summary>The most arrays and objects within one another.</summary>
-    public const int MostDepth = 16;
+    public const int MostDepth = ContractLimits.JsonDepth;
 
     /// <summary>The most faults that are listed.</summary>
     public const int MostFaults = 100;

@@ -1,3 +1,4 @@
+using Cablewright.Contract;
 using Cablewright.Contract.Quantities;
 
 namespace Cablewright.Service.Quantities;
@@ -12,7 +13,7 @@ internal readonly record struct Scanned(QuantityKind Kind, decimal Value, string
 /// <summary>Reads <c>number unit</c>, and for lengths several of them, in decimal arithmetic and without allocating.</summary>
 internal ref struct QuantityScanner
 {
-    public const int LongestText = 40;
+    public const int LongestText = ContractLimits.QuantityLength;
 
     /// <summary>As many as a double is sure to hold, and few enough that no sum or product overflows a decimal.</summary>
     public const int MostDigits = 15;

@@ -44,9 +44,10 @@ internal static partial class MemberRules
             yield return new Fault(pointer, ContentCodes.SizeUnreadable, Excerpt.Of(problem), Excerpt.Of(text), ConductorSizeAttribute.Accepted);
     }
 
+    /// <summary>Of the line end .NET alone lets a pattern's end stand before.</summary>
     private static IEnumerable<Fault> CheckId(string id, IdentifierAttribute rule)
     {
-        if (!Identifier().IsMatch(id))
+        if (id.EndsWith('\n') || !Identifier().IsMatch(id))
             yield return new Fault("", ContentCodes.IdMalformed, "this is not an id", Excerpt.Of(id), IdentifierAttribute.Accepted);
         else if (rule.NamesPlace && id == ContractLimits.BodyPlace)
             yield return new Fault("", ContentCodes.IdReserved, "body is the vehicle's body; choose another id", Excerpt.Of(id), IdentifierAttribute.Accepted);
@@ -72,6 +73,6 @@ internal static partial class MemberRules
             yield return new Fault("", ContentCodes.OutOfRange, $"{number} is out of range", number, $"{rule.Smallest} to {rule.Largest}");
     }
 
-    [GeneratedRegex("^[A-Za-z0-9_-]{1,40}\\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(ContractLimits.IdPattern, RegexOptions.ECMAScript)]
     private static partial Regex Identifier();
 }

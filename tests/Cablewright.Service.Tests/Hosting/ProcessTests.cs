@@ -14,6 +14,7 @@ public class ProcessTests(ServiceProcess process, ServiceFixture service) : ICla
     {
         Assert.Contains(process.Announcements, line => line.EndsWith(process.Address, StringComparison.Ordinal));
         Assert.Contains(process.Announcements, line => line.EndsWith(process.Address + "/docs", StringComparison.Ordinal));
+        Assert.Contains(process.Announcements, line => line.EndsWith(process.Address + "/v1/assessments", StringComparison.Ordinal));
     }
 
     [Fact]

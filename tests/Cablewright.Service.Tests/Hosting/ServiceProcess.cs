@@ -74,7 +74,7 @@ public sealed class ServiceProcess : IAsyncLifetime
     private void Hear(string line)
     {
         errors.Enqueue(line);
-        if (line.Contains("/docs", StringComparison.Ordinal)) listening.TrySetResult();
+        if (line.Contains("/v1/assessments", StringComparison.Ordinal)) listening.TrySetResult();
     }
 
     private static int FreePort()

@@ -1,4 +1,8 @@
 using System.Globalization;
+using System.Text.Json;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Service.Answers;
+using Cablewright.Service.Assessments;
 using Cablewright.Service.Hosting;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
@@ -16,10 +20,13 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         operation.Summary = described.Summary;
         foreach (QueryParameter parameter in described.Query)
             (operation.Parameters ??= []).Add(await Parameter(parameter, context, cancellationToken));
-        foreach (IOpenApiParameter parameter in operation.Parameters ?? [])
+        foreach (OpenApiParameter parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
         {
-            if (parameter.In == ParameterLocation.Path) parameter.Description = "The id of a ruleset, as GET /v1/rulesets lists it.";
+            if (parameter.In == ParameterLocation.Path) DescribeRulesetId(parameter);
         }
+
+        foreach (OpenApiMediaType body in (operation.RequestBody?.Content?.Values ?? []).OfType<OpenApiMediaType>())
+            body.Example = JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build);
 
         foreach ((string status, IOpenApiResponse response) in operation.Responses!) Describe((OpenApiResponse)response, status, described);
     }
@@ -40,11 +47,17 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         };
     }
 
+    private static void DescribeRulesetId(OpenApiParameter parameter)
+    {
+        parameter.Description = "The id of a ruleset, as GET /v1/rulesets lists it.";
+        parameter.Example = RulesetLibrary.Newest.Id;
+    }
+
     private static void Describe(OpenApiResponse response, string status, Operation described)
     {
         response.Headers = new Dictionary<string, IOpenApiHeader>
         {
-            [Correlation.HeaderName] = TextHeader("Names the request in the log of the service: what the caller sent, or a name made here."),
+            [Correlation.HeaderName] = TextHeader("Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, digits, `.`, `_`, `-`), or a name made here."),
         };
         switch (status)
         {
