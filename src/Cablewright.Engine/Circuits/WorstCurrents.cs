@@ -31,12 +31,14 @@ internal sealed class WorstCurrents
             }
         }
 
+        WorstCase = new OperatingCase[amplifiers];
         TerminalVolts = new double[amplifiers];
         LoadAmps = new double[amplifiers];
         ThermalLoadAmps = new double[amplifiers];
         for (int i = 0; i < amplifiers; i++)
         {
             OperatingPoint worst = running.MinBy(point => point.LoadVolts[i])!;
+            WorstCase[i] = worst.Case;
             TerminalVolts[i] = worst.LoadVolts[i];
             LoadAmps[i] = worst.LoadAmps[i];
             ThermalLoadAmps[i] = points.Max(point => point.ThermalLoadAmps[i]);
@@ -56,6 +58,9 @@ internal sealed class WorstCurrents
 
     /// <summary>Highest temperature of each run's conductor.</summary>
     public double[] Celsius { get; }
+
+    /// <summary>In which case each amplifier's voltage is lowest, engine running.</summary>
+    public OperatingCase[] WorstCase { get; }
 
     /// <summary>Lowest voltage at each amplifier at full output, engine running.</summary>
     public double[] TerminalVolts { get; }

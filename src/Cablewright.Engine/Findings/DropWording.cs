@@ -1,3 +1,4 @@
+using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Sizing;
 
@@ -30,7 +31,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
         (int Run, double Volts)[] parts = Parts(amplifier);
         return new Wording(
             $"/amplifiers/{amplifier}",
-            $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: {Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and back, above the {word} of {Phrase.Volts(breach.Limit)} ({Phrase.Percent(breach.Limit / source)}).",
+            $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: {Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(breach.Limit)} ({Phrase.Percent(breach.Limit / source)}).",
             $"a larger conductor or a shorter way; most is lost in run \"{build.Runs[parts[0].Run].Id}\" ({Phrase.Volts(parts[0].Volts)})",
             $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it {string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * breach.Measured).Take(MostNamed).Select(Text))}{Rest(breach.Measured - parts.Sum(part => part.Volts), breach.Measured)}",
             "V");
@@ -46,6 +47,9 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
             $"metres to the ohm at 20 C: return {Phrase.Number(breach.Measured)}, supply {Phrase.Number(breach.Limit)}",
             "m/ohm");
     }
+
+    private string Circumstance(int amplifier) =>
+        evaluation.Currents.WorstCase[amplifier] is OperatingCase.Recharging ? " while the other batteries recharge" : "";
 
     private static string Rest(double volts, double drop) =>
         volts > SmallestNamed * drop ? $", and {Phrase.Volts(volts)} in the body and the battery's strap" : "";
