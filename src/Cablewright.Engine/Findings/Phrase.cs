@@ -21,7 +21,7 @@ internal sealed class Phrase(UnitSystem units)
 
     /// <summary>A length: feet, or inches below three feet; metres, or centimetres below one.</summary>
     public string Length(double metres) => units is UnitSystem.Us
-        ? metres < 3 * MetresPerFoot ? Number(metres / MetresPerInch) + " in" : Number(metres / MetresPerFoot) + " ft"
+        ? Significant.Exceeds(3 * MetresPerFoot, metres) ? Number(metres / MetresPerInch) + " in" : Number(metres / MetresPerFoot) + " ft"
         : metres < 1 ? Number(metres * 100) + " cm" : Number(metres) + " m";
 
     /// <summary>A temperature; in US units with the Celsius figure that is printed on cable behind it.</summary>
