@@ -147,8 +147,11 @@ internal sealed class Judgement
         if (Significant.Exceeds(build.HighestSupplyVolts, fuse.VoltageRatingVolts))
             Add(BreachKind.FuseVoltageTooLow, Severity.Fail, run, fuse.VoltageRatingVolts, build.HighestSupplyVolts, far);
         JudgeDistance(run, fuse, atBattery, far);
-        if (fuse.Decided is Decided.Chosen) Add(BreachKind.FuseChosen, Severity.Caution, run, fuse.RatingAmps, 0, far);
+        if (fuse.Decided is Decided.Chosen && !NoFuseFits(run)) Add(BreachKind.FuseChosen, Severity.Caution, run, fuse.RatingAmps, 0, far);
     }
+
+    /// <summary>Whether it was found already that no fuse fits a run; asking for one then would contradict that.</summary>
+    private bool NoFuseFits(int run) => breaches.Exists(breach => breach.Kind is BreachKind.NoFuseFits && breach.Index == run);
 
     private void JudgeDistance(int run, FittedFuse fuse, bool atBattery, bool far)
     {

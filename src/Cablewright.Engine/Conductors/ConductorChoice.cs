@@ -6,4 +6,7 @@ internal readonly record struct ConductorChoice(Conductor Conductor, int Count)
     public double OhmsPerMetreAt20 => Conductor.OhmsPerMetreAt20 / Count;
 
     public double KilogramsPerMetre => Conductor.KilogramsPerMetre * Count;
+
+    /// <inheritdoc/>
+    public override string ToString() => (Count > 1 ? $"{Count} x " : "") + $"{Conductor.Size} {Conductor.Material.Word()}";
 }

@@ -20,8 +20,9 @@ internal sealed class FindingWriter
         this.build = build;
         this.evaluator = evaluator;
         drop = new DropWording(build, evaluator, evaluation);
-        heat = new HeatWording(build, evaluator, evaluation);
-        fuse = new FuseWording(build, evaluator, evaluation);
+        var remedies = new Remedies(build, evaluator, evaluation);
+        heat = new HeatWording(build, evaluator, evaluation, remedies);
+        fuse = new FuseWording(build, evaluator, evaluation, remedies);
         supply = new SupplyWording(build, evaluation);
     }
 

@@ -6,7 +6,7 @@ using Cablewright.Engine.Sizing;
 namespace Cablewright.Engine.Findings;
 
 /// <summary>Words for fuses that are missing or wrong.</summary>
-internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
+internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation, Remedies remedies)
 {
     public Wording MissingAtBattery(Breach breach)
     {
@@ -15,7 +15,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             Slot(breach).Pointer,
             $"Nothing protects run \"{run.Id}\" from battery \"{end}\": in a short circuit it carries the battery's full current until it burns.",
-            $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {Suggestion(breach.Index)}",
+            $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {remedies.FuseFor(breach.Index)}",
             "no fuse stands between the battery's positive terminal and the run");
     }
 
@@ -25,7 +25,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             run.Pointer,
             $"Run \"{run.Id}\" ({Conductor(breach.Index)}) bears {Phrase.Amps(breach.Limit)}, and the fuse before it ({Guards(breach.Index)}) lets {Phrase.Amps(breach.Measured)} through: a short circuit or overload behind the reduction is not interrupted in time.",
-            $"a fuse where the conductor gets smaller; {Suggestion(breach.Index)}",
+            $"a fuse where the conductor gets smaller; {remedies.FuseFor(breach.Index)}",
             $"passing {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
             "A");
     }
@@ -36,7 +36,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             Slot(breach).Pointer + "/rating",
             $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(breach.Measured)} through, and {Conductor(breach.Index)} bears {Phrase.Amps(breach.Limit)} here.",
-            Suggestion(breach.Index),
+            remedies.FuseFor(breach.Index),
             $"rating {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
             "A");
     }
@@ -50,7 +50,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             run.Pointer + "/conductor",
             $"No standard fuse fits run \"{run.Id}\": to carry {Phrase.Amps(load)} it must be {Phrase.Amps(breach.Measured)} or more, and {Conductor(breach.Index)} bears only {Phrase.Amps(breach.Limit)}. The conductor is too small.",
-            "a larger conductor, a cooler route, or less power",
+            remedies.ConductorThatBears(breach.Index, breach.Measured) + ", a cooler route, or less power",
             $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, lasting use) = {Phrase.Amps(load / factor)}, next standard rating {Phrase.Amps(fuse.RatingAmps)}; ampacity {Phrase.Amps(breach.Limit)}",
             "A");
     }
@@ -75,7 +75,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             Slot(breach).Pointer + "/rating",
             $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long, and the run's load is {Phrase.Amps(breach.Measured)}: it will open in normal use.",
-            Suggestion(breach.Index),
+            remedies.FuseFor(breach.Index),
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) = {Phrase.Amps(breach.Limit)} < {Phrase.Amps(breach.Measured)}, at the worst of the charging and the lowest supply voltage",
             "A");
     }
@@ -144,26 +144,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
 
     private FittedFuse Fuse(Breach breach) => (breach.IsFar ? evaluation.Decision.Far : evaluation.Decision.Near)[breach.Index]!;
 
-    private string Conductor(int run)
-    {
-        ConductorChoice choice = evaluation.Decision.Conductors[run];
-        return (choice.Count > 1 ? $"{choice.Count} x " : "") + $"{choice.Conductor.Size} {choice.Conductor.Material.Word()}";
-    }
+    private ConductorChoice Conductor(int run) => evaluation.Decision.Conductors[run];
 
     private string Guards(int run) => string.Join(", ", evaluation.Guards.GuardsOf(run).Select(guard => $"of run \"{build.Runs[guard].Id}\""));
-
-    /// <summary>The standard ratings that carry the load and protect the conductor, worked out for this run.</summary>
-    private string Suggestion(int run)
-    {
-        double load = evaluation.Currents.ThermalAmps[run], bearing = Single(run);
-        FuseFamily family = (evaluation.Decision.Near[run] ?? evaluation.Decision.Far[run])?.Family ?? FuseFamily.UsualFor(load);
-        double[] fitting =
-        [
-            .. family.RatingsAmps.Values.Where(rating =>
-                !Significant.Exceeds(rating, bearing) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
-        ];
-        return fitting.Length == 0
-            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears {Phrase.Amps(bearing)}: use a larger conductor"
-            : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load{(fitting.Length > 1 ? $", up to {Phrase.Amps(fitting[^1])} protects the conductor" : " and protects the conductor")}";
-    }
 }

@@ -6,7 +6,7 @@ using Cablewright.Engine.Sizing;
 namespace Cablewright.Engine.Findings;
 
 /// <summary>Words for conductors that get too hot or do not fit.</summary>
-internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
+internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation, Remedies remedies)
 {
     public Wording OverAmpacity(Breach breach)
     {
@@ -14,8 +14,8 @@ internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Eval
         ConductorChoice choice = evaluation.Decision.Conductors[breach.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"Run \"{run.Id}\" carries {Phrase.Amps(breach.Measured)} for long, and {Name(choice)} may carry {Phrase.Amps(breach.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; by the heat balance it would reach {build.Phrase.Temperature(evaluation.Currents.Celsius[breach.Index])}.",
-            Enough(breach.Index, breach.Measured, choice),
+            $"Run \"{run.Id}\" carries {Phrase.Amps(breach.Measured)} for long, and {choice} may carry {Phrase.Amps(breach.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; by the heat balance it would reach {build.Phrase.Temperature(evaluation.Currents.Celsius[breach.Index])}.",
+            remedies.ConductorThatBears(breach.Index, breach.Measured) + ", or a cooler route",
             AmpacityWorkings(breach.Index, choice),
             "A");
     }
@@ -42,18 +42,6 @@ internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Eval
             "a part that accepts the conductor, or a short piece that fits with a fuse of its own",
             $"{Phrase.Number(breach.Measured)} mm2 against {Phrase.Number(breach.Limit)} mm2",
             "mm2");
-    }
-
-    private static string Name(ConductorChoice choice) =>
-        (choice.Count > 1 ? $"{choice.Count} x " : "") + $"{choice.Conductor.Size} {choice.Conductor.Material.Word()}";
-
-    private string Enough(int run, double amps, ConductorChoice choice)
-    {
-        ConductorSize? enough = CandidateList.Usual(build.Stated.Units)
-            .FirstOrDefault(size => !Significant.Exceeds(amps, evaluator.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
-        return enough is null
-            ? "several conductors in parallel, a cooler route, or less power"
-            : $"{enough} {choice.Conductor.Material.Word()} would carry it here, or a cooler route";
     }
 
     private string AmpacityWorkings(int index, ConductorChoice choice)
