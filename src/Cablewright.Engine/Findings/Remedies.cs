@@ -1,0 +1,37 @@
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Protection;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Findings;
+
+/// <summary>Cures that are worked out for the run at hand.</summary>
+internal sealed class Remedies(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
+{
+    /// <summary>The smallest usual conductor of the run's metal that bears a current where the run lies.</summary>
+    public string ConductorThatBears(int run, double amps)
+    {
+        ConductorChoice choice = evaluation.Decision.Conductors[run];
+        ConductorSize? enough = CandidateList.Usual(build.Stated.Units).FirstOrDefault(size =>
+            !Significant.Exceeds(amps, evaluator.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
+        return enough is null
+            ? $"several conductors in parallel, since no single usual one bears {Phrase.Amps(amps)} here"
+            : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} bears {Phrase.Amps(amps)} here";
+    }
+
+    /// <summary>The standard ratings that carry a run's load and protect its conductor.</summary>
+    public string FuseFor(int run)
+    {
+        double load = evaluation.Currents.ThermalAmps[run];
+        double bearing = evaluator.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
+        FuseFamily family = (evaluation.Decision.Near[run] ?? evaluation.Decision.Far[run])?.Family ?? FuseFamily.UsualFor(load);
+        double[] fitting =
+        [
+            .. family.RatingsAmps.Values.Where(rating =>
+                !Significant.Exceeds(rating, bearing) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
+        ];
+        return fitting.Length == 0
+            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears {Phrase.Amps(bearing)}: use a larger conductor"
+            : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load{(fitting.Length > 1 ? $", up to {Phrase.Amps(fitting[^1])} protects the conductor" : " and protects the conductor")}";
+    }
+}
