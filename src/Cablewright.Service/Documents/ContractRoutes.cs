@@ -30,11 +30,12 @@ internal static class ContractRoutes
         });
     }
 
-    /// <summary>Serves the pages that show the contract; their files are part of the service.</summary>
+    /// <summary>Serves the pages that show the contract; they load nothing from elsewhere, a validator's badge included.</summary>
     public static void UseContractPages(this WebApplication app) => app.UseSwaggerUI(pages =>
     {
         pages.RoutePrefix = "docs";
         pages.DocumentTitle = "Cablewright";
+        pages.EnableValidator("none");
         pages.SwaggerEndpoint(DocumentPath, "Cablewright v1");
     });
 
