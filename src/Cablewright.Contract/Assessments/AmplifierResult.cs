@@ -33,7 +33,9 @@ public sealed record AmplifierResult
     [Figure("W", 24.9)]
     public required double LostInWireWatts { get; init; }
 
-    /// <summary>Rated output less what the voltage at the terminals lets the amplifier give, in watts; 0 where its supply is regulated.</summary>
+    /// <summary>
+    /// Rated output less what the voltage at the terminals lets the amplifier give, in watts; 0 where its supply is regulated.
+    /// </summary>
     [Figure("W", 0)]
     public required double OutputShortfallWatts { get; init; }
 }

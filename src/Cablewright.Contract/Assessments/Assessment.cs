@@ -7,7 +7,10 @@ namespace Cablewright.Contract.Assessments;
 /// <summary>The answer to one build under one ruleset.</summary>
 public sealed record Assessment
 {
-    /// <summary>Identifies build, ruleset, engine version and units: <c>asm_</c> and the SHA-256 of their canonical form in lower-case hexadecimal. The same question has the same id everywhere.</summary>
+    /// <summary>
+    /// Identifies build, ruleset, engine version and units: <c>asm_</c> and the SHA-256 of their canonical form in lower-case
+    /// hexadecimal. The same question has the same id everywhere.
+    /// </summary>
     [Example("asm_6b51d431df5d7f141cbececcf79edf3dd861c3b4069f0b11661a3eefacbba918", Pattern = "^asm_[0-9a-f]{64}$")]
     public required string Id { get; init; }
 

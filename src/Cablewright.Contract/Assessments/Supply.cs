@@ -21,7 +21,10 @@ public sealed record Supply
     [Figure("A", 44.7)]
     public required double AverageCurrentAmps { get; init; }
 
-    /// <summary>What the hot alternator has left above the base load, in amperes; negative where it has less than none, absent where no alternator is stated.</summary>
+    /// <summary>
+    /// What the hot alternator has left above the base load, in amperes; negative where it has less than none, absent where no
+    /// alternator is stated.
+    /// </summary>
     [Figure("A", 59, Smallest = double.NegativeInfinity)]
     public double? AlternatorAvailableAmps { get; init; }
 

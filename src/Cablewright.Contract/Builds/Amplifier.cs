@@ -5,11 +5,17 @@ using Cablewright.Contract.Words;
 
 namespace Cablewright.Contract.Builds;
 
-/// <summary>One amplifier. At least one of rated output, rated input current and on-board fuse is stated; a rated input current takes precedence over a rated output.</summary>
+/// <summary>
+/// One amplifier. At least one of rated output, rated input current and on-board fuse is stated; a rated input current takes
+/// precedence over a rated output.
+/// </summary>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record Amplifier
 {
-    /// <summary>Its place name: its positive terminal for supply runs, its negative terminal for return runs. 1 to 40 letters, digits, <c>-</c> and <c>_</c>; <c>body</c> is taken.</summary>
+    /// <summary>
+    /// Its place name: its positive terminal for supply runs, its negative terminal for return runs. 1 to 40 letters, digits,
+    /// <c>-</c> and <c>_</c>; <c>body</c> is taken.
+    /// </summary>
     [Identifier("bass", NamesPlace = true)]
     public required string Id { get; init; }
 

@@ -9,7 +9,10 @@ namespace Cablewright.Contract.Builds;
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record Battery
 {
-    /// <summary>Its place name: its positive terminal for supply runs, its negative terminal for return runs. 1 to 40 letters, digits, <c>-</c> and <c>_</c>; <c>body</c> is taken.</summary>
+    /// <summary>
+    /// Its place name: its positive terminal for supply runs, its negative terminal for return runs. 1 to 40 letters, digits,
+    /// <c>-</c> and <c>_</c>; <c>body</c> is taken.
+    /// </summary>
     [Identifier("starter", NamesPlace = true)]
     public required string Id { get; init; }
 

@@ -4,7 +4,10 @@ using Cablewright.Contract.Words;
 
 namespace Cablewright.Contract.Builds;
 
-/// <summary>What is known of a vehicle's audio power wiring. A conductor or fuse that is left out is chosen; any other value that is left out is assumed, and said so.</summary>
+/// <summary>
+/// What is known of a vehicle's audio power wiring. A conductor or fuse that is left out is chosen; any other value that is left
+/// out is assumed, and said so.
+/// </summary>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record Build
 {
@@ -26,7 +29,10 @@ public sealed record Build
     [Items(1, ContractLimits.Amplifiers)]
     public required IReadOnlyList<Amplifier> Amplifiers { get; init; }
 
-    /// <summary>Facts about distribution blocks and bus bars, where there are any to state, at most 64. A junction that runs only name needs no entry.</summary>
+    /// <summary>
+    /// Facts about distribution blocks and bus bars, where there are any to state, at most 64. A junction that runs only name
+    /// needs no entry.
+    /// </summary>
     [Items(0, ContractLimits.Junctions)]
     public IReadOnlyList<Junction>? Junctions { get; init; }
 

@@ -7,7 +7,9 @@ namespace Cablewright.Contract.Builds;
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record Limits
 {
-    /// <summary>Largest permitted drop from battery to amplifier and back, in percent of the charging voltage or in volts; hard.</summary>
+    /// <summary>
+    /// Largest permitted drop from battery to amplifier and back, in percent of the charging voltage or in volts; hard.
+    /// </summary>
     [Quantity(QuantityKind.Ratio, "0.1 %", "50 %", "3 %")]
     [Quantity(QuantityKind.Voltage, "0.01 V", "30 V", "0.4 V")]
     public string? MaxDrop { get; init; }

@@ -13,7 +13,9 @@ public sealed record Run
     [Identifier("main")]
     public required string Id { get; init; }
 
-    /// <summary>The place where it starts and where its fuse stands: a battery, an amplifier, a junction or <c>body</c>.</summary>
+    /// <summary>
+    /// The place where it starts and where its fuse stands: a battery, an amplifier, a junction or <c>body</c>.
+    /// </summary>
     [Identifier("starter")]
     public required string From { get; init; }
 

@@ -19,7 +19,10 @@ public sealed record Vehicle
     [Quantity(QuantityKind.Current, "0 A", "1000 A", "45 A")]
     public string? BaseLoad { get; init; }
 
-    /// <summary>The batteries, at most 16. The first stands at the alternator unless the alternator says otherwise; left out, one is assumed.</summary>
+    /// <summary>
+    /// The batteries, at most 16. The first stands at the alternator unless the alternator says otherwise; left out, one is
+    /// assumed.
+    /// </summary>
     [Items(0, ContractLimits.Batteries)]
     public IReadOnlyList<Battery>? Batteries { get; init; }
 

@@ -5,7 +5,9 @@ namespace Cablewright.Contract.Health;
 /// <summary>How the service is.</summary>
 public sealed record HealthReport
 {
-    /// <summary><c>live</c>: the process answers. <c>ready</c>: it also computes a built-in reference build to its known answer.</summary>
+    /// <summary>
+    /// <c>live</c>: the process answers. <c>ready</c>: it also computes a built-in reference build to its known answer.
+    /// </summary>
     [Example("ready")]
     public required string Status { get; init; }
 

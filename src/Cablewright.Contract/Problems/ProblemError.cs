@@ -6,7 +6,10 @@ namespace Cablewright.Contract.Problems;
 /// <summary>One fault in a request.</summary>
 public sealed record ProblemError
 {
-    /// <summary>The JSON pointer (RFC 6901) into the request body; for a query string, a slash and the name of the parameter. Empty for the body as a whole.</summary>
+    /// <summary>
+    /// The JSON pointer (RFC 6901) into the request body; for a query string, a slash and the name of the parameter. Empty for
+    /// the body as a whole.
+    /// </summary>
     [Example("/runs/2/length")]
     public required string Pointer { get; init; }
 

@@ -7,7 +7,9 @@ public sealed class ConductorSizeAttribute : Attribute
     /// <summary>A size of each kind.</summary>
     public const string Example = "4 AWG";
 
-    /// <summary>The notations that are read, as a regular expression (ECMA-262); whether the size is known is checked beyond it.</summary>
+    /// <summary>
+    /// The notations that are read, as a regular expression (ECMA-262); whether the size is known is checked beyond it.
+    /// </summary>
     public const string Pattern =
         "^\\s*([0-9]{1,2}|0{3,4}|[1-4]/0)\\s*[Aa][Ww][Gg]\\s*$"
         + "|^\\s*[Aa][Ww][Gg]\\s*([0-9]{1,2}|0{3,4}|[1-4]/0)\\s*$"

@@ -2,7 +2,9 @@ using System.Text.Json.Serialization;
 
 namespace Cablewright.Contract.Words;
 
-/// <summary>The units in which the sentences of an answer are written. Numbers in an answer always carry their unit in the member's name.</summary>
+/// <summary>
+/// The units in which the sentences of an answer are written. Numbers in an answer always carry their unit in the member's name.
+/// </summary>
 [JsonConverter(typeof(JsonStringEnumConverter<UnitSystem>))]
 public enum UnitSystem
 {

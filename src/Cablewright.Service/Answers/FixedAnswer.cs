@@ -10,7 +10,8 @@ internal sealed class FixedAnswer
 
     private readonly JsonAnswer answer;
 
-    private FixedAnswer(byte[] body) => answer = new JsonAnswer(body, Convert.ToHexStringLower(SHA256.HashData(body)), KeepForAnHour);
+    private FixedAnswer(byte[] body) =>
+        answer = new JsonAnswer(body, Convert.ToHexStringLower(SHA256.HashData(body)), KeepForAnHour);
 
     /// <summary>Writes the answer.</summary>
     public static FixedAnswer Of<T>(T value, JsonTypeInfo<T> shape) => new(AnswerJson.Write(value, shape));

@@ -32,6 +32,7 @@ internal sealed class JsonAnswer(byte[] body, string? tag, string cacheControl) 
         response.Headers.ETag = entityTag.ToString();
         return HttpMethods.IsGet(request.Method)
             && EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out IList<EntityTagHeaderValue>? tags)
-            && tags.Any(candidate => candidate.Equals(EntityTagHeaderValue.Any) || candidate.Compare(entityTag, useStrongComparison: false));
+            && tags.Any(
+                candidate => candidate.Equals(EntityTagHeaderValue.Any) || candidate.Compare(entityTag, useStrongComparison: false));
     }
 }

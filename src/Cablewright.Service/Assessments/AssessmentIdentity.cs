@@ -9,7 +9,9 @@ using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Service.Assessments;
 
-/// <summary>What names an assessment: the same question has the same id in any unit, culture, process and order of members.</summary>
+/// <summary>
+/// What names an assessment: the same question has the same id in any unit, culture, process and order of members.
+/// </summary>
 internal static class AssessmentIdentity
 {
     private const string Prefix = "asm_";
@@ -38,7 +40,8 @@ internal static class AssessmentIdentity
     {
         if (type.Kind != JsonTypeInfoKind.Object) return;
         int place = 0;
-        foreach (JsonPropertyInfo member in type.Properties.OrderBy(member => member.Name, StringComparer.Ordinal)) member.Order = place++;
+        foreach (JsonPropertyInfo member in type.Properties.OrderBy(member => member.Name, StringComparer.Ordinal))
+            member.Order = place++;
     }
 
     /// <summary>All that an answer depends on.</summary>

@@ -20,7 +20,8 @@ internal static class QuickAssessment
         (Assessment? assessment, IReadOnlyList<Fault> faults) = Answering.Answer(build);
         return assessment is null
             ? FaultyRequest.Answer(ProblemKinds.FaultyBuild, [.. faults.Select(AtItsParameter)])
-            : new JsonAnswer(AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment), assessment.Id, KeepForAnHour);
+            : new JsonAnswer(
+                AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment), assessment.Id, KeepForAnHour);
     }
 
     private static Fault AtItsParameter(Fault fault) =>

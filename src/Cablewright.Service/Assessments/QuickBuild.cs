@@ -42,7 +42,14 @@ internal static class QuickBuild
         ],
         Runs =
         [
-            new Run { Id = RunId, From = BatteryId, To = AmplifierId, Length = values[QuickQuery.Length], Conductor = ConductorOf(values) },
+            new Run
+            {
+                Id = RunId,
+                From = BatteryId,
+                To = AmplifierId,
+                Length = values[QuickQuery.Length],
+                Conductor = ConductorOf(values),
+            },
         ],
     };
 

@@ -44,7 +44,8 @@ internal static class QuickQuery
             else if (!values.TryAdd(name, value)) faults.Add(Repeated(name, value));
         }
 
-        faults.AddRange(Parameters.Where(parameter => parameter.IsRequired && !values.ContainsKey(parameter.Name)).Select(Missing));
+        faults.AddRange(
+            Parameters.Where(parameter => parameter.IsRequired && !values.ContainsKey(parameter.Name)).Select(Missing));
         CheckWord<Engine.Conductors.Material>(MaterialName, values, faults);
         CheckWord<Engine.Builds.UnitSystem>(Units, values, faults);
         return (values, faults);
@@ -54,11 +55,15 @@ internal static class QuickQuery
     {
         string shown = Excerpt.Of(name);
         return new Fault(
-            PointerOf(shown), QueryCodes.Unknown, $"\"{shown}\" is not a parameter of this call{Nearest.Hint(name, Names)}", Excerpt.Of(value), string.Join(", ", Names));
+            PointerOf(shown),
+            QueryCodes.Unknown,
+            $"\"{shown}\" is not a parameter of this call{Nearest.Hint(name, Names)}",
+            Excerpt.Of(value),
+            string.Join(", ", Names));
     }
 
     private static Fault Repeated(string name, string value) =>
-        new(PointerOf(name), QueryCodes.Repeated, $"\"{name}\" is given more than once", Excerpt.Of(value), "each parameter once");
+        new(PointerOf(name), QueryCodes.Repeated, $"\"{name}\" is given more than once", Excerpt.Of(value), "each once");
 
     private static Fault Missing(QueryParameter parameter) =>
         new(PointerOf(parameter.Name), QueryCodes.Missing, $"\"{parameter.Name}\" must be given");

@@ -12,7 +12,8 @@ internal sealed class ContractDocument(IServiceProvider services)
     /// <summary>The name under which it is generated.</summary>
     public const string Name = "v1";
 
-    private readonly Lazy<Task<FixedAnswer>> document = new(() => Make(services.GetRequiredKeyedService<IOpenApiDocumentProvider>(Name)));
+    private readonly Lazy<Task<FixedAnswer>> document = new(
+        () => Make(services.GetRequiredKeyedService<IOpenApiDocumentProvider>(Name)));
 
     /// <summary>Answers with the contract.</summary>
     public static async Task<IResult> Answer(ContractDocument contract) => (await contract.document.Value).Answer();

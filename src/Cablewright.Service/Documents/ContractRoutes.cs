@@ -27,10 +27,13 @@ internal static class ContractRoutes
             document.AddOperationTransformer<OperationDetails>();
             document.AddDocumentTransformer<Overview>();
             document.AddDocumentTransformer<NothingIsNull>();
+            document.AddDocumentTransformer<FlowingText>();
         });
     }
 
-    /// <summary>Serves the pages that show the contract; they load nothing from elsewhere, a validator's badge included.</summary>
+    /// <summary>
+    /// Serves the pages that show the contract; they load nothing from elsewhere, a validator's badge included.
+    /// </summary>
     public static void UseContractPages(this WebApplication app) => app.UseSwaggerUI(pages =>
     {
         pages.RoutePrefix = "docs";

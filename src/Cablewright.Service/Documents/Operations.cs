@@ -23,29 +23,33 @@ internal static class Operations
 
     public static readonly Operation Assess = new(
         "assessBuild", Assessments, "Assess a build",
-        "Checks every conductor and fuse that is given and chooses every one that is left out. A failing build is answered with 200: the question "
-        + "was answered. Quantities are text with a unit; an answer's numbers carry their unit in the member's name. The same build, ruleset and "
-        + "release always give the same bytes. All faults of a request are listed at once.")
+        "Checks every conductor and fuse that is given and chooses every one that is left out. A failing build is answered with "
+        + "200: the question was answered. Quantities are text with a unit; an answer's numbers carry their unit in the member's name. "
+        + "The same build, ruleset and release always give the same bytes. All faults of a request are listed at once.")
     {
         Body = typeof(Build),
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge, ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+            ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
     };
 
     public static readonly Operation AssessQuick = new(
         "assessQuick", Assessments, "Assess one amplifier at one distance",
-        "The same computation for one amplifier, fed from one battery over one run. The answer also carries the full build that it stood for, "
-        + "ready to edit and post.")
+        "The same computation for one amplifier, fed from one battery over one run. The answer also carries the full build "
+        + "that it stood for, ready to edit and post.")
     {
         IsCacheable = true,
         Query = QuickQuery.Parameters,
         Problems = [ProblemKinds.NotUnderstood, ProblemKinds.FaultyBuild],
     };
 
-    public static readonly Operation ReadConductors = Table("readConductors", "Read the conductor tables", "Sizes, metals, ampacity, with sources.");
+    public static readonly Operation ReadConductors = Table(
+        "readConductors", "Read the conductor tables", "Sizes, metals, ampacity, with sources.");
 
-    public static readonly Operation ReadFuses = Table("readFuses", "Read the fuse tables", "Fuse families with their ratings and figures, with sources.");
+    public static readonly Operation ReadFuses = Table(
+        "readFuses", "Read the fuse tables", "Fuse families with their ratings and figures, with sources.");
 
-    public static readonly Operation ReadSources = Table("readSources", "Read the sources", "Every source, and which figures rest on it.");
+    public static readonly Operation ReadSources = Table(
+        "readSources", "Read the sources", "Every source, and which figures rest on it.");
 
     public static readonly Operation ListRulesets = new(
         "listRulesets", Rulesets, "List the rulesets", "All rulesets of this release, the newest first.")
@@ -54,13 +58,15 @@ internal static class Operations
     };
 
     public static readonly Operation ReadRuleset = new(
-        "readRuleset", Rulesets, "Read one ruleset", "Every limit and default that a verdict rests on, with its source, and every finding code.")
+        "readRuleset", Rulesets, "Read one ruleset",
+        "Every limit and default that a verdict rests on, with its source, and every finding code.")
     {
         IsCacheable = true,
         Problems = [ProblemKinds.NotFound],
     };
 
-    public static readonly Operation AskLive = new("askLive", Health, "Ask whether the process answers", "Answers as long as the process runs.");
+    public static readonly Operation AskLive = new(
+        "askLive", Health, "Ask whether the process answers", "Answers as long as the process runs.");
 
     public static readonly Operation AskReady = new(
         "askReady", Health, "Ask whether the service computes correctly",

@@ -16,7 +16,8 @@ internal static class HealthAnswers
         ReferenceBuild.GivesItsKnownAnswer.Value ? Report("ready") : new ProblemAnswer(ProblemKinds.NotReady);
 
     private static JsonAnswer Report(string status) => new JsonAnswer(
-        AnswerJson.Write(new HealthReport { Status = status, EngineVersion = Assessor.EngineVersion }, AnswerJson.Shapes.HealthReport),
+        AnswerJson.Write(
+            new HealthReport { Status = status, EngineVersion = Assessor.EngineVersion }, AnswerJson.Shapes.HealthReport),
         tag: null,
         cacheControl: "no-store");
 }

@@ -33,7 +33,16 @@ internal static class ReferenceBuild
             BodyReturnOhms = 0.001,
             Batteries = [new Battery { Id = "battery", InternalOhms = 0.005 }],
         },
-        Amplifiers = [new Amplifier { Id = "amplifier", RatedInputAmps = 80, PowerSupply = PowerSupply.Regulated, Programme = Programme.Sine }],
+        Amplifiers =
+        [
+            new Amplifier
+            {
+                Id = "amplifier",
+                RatedInputAmps = 80,
+                PowerSupply = PowerSupply.Regulated,
+                Programme = Programme.Sine,
+            },
+        ],
         Runs =
         [
             Wire("supply", "battery", "amplifier", 5) with

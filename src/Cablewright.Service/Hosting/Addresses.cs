@@ -16,7 +16,9 @@ internal static class Addresses
         if (!Settings.Any(name => builder.Configuration.GetSection(name).Exists())) builder.WebHost.UseUrls(Default);
     }
 
-    /// <summary>Prints the addresses once the service listens, on standard error so that standard output stays a log of JSON lines.</summary>
+    /// <summary>
+    /// Prints the addresses once the service listens, on standard error so that standard output stays a log of JSON lines.
+    /// </summary>
     public static void AnnounceWhenStarted(WebApplication app) =>
         app.Lifetime.ApplicationStarted.Register(() => Announce(app.Services.GetRequiredService<IServer>()));
 

@@ -6,7 +6,9 @@ using Serilog.Formatting.Compact;
 
 namespace Cablewright.Service.Hosting;
 
-/// <summary>One line of compact JSON a request on standard output: what was asked of which route, how it ended, how long it took.</summary>
+/// <summary>
+/// One line of compact JSON a request on standard output: what was asked of which route, how it ended, how long it took.
+/// </summary>
 internal static class RequestLog
 {
     private const string Line = "{Method} {Route} answered {StatusCode} in {Elapsed:0.000} ms";
@@ -38,7 +40,8 @@ internal static class RequestLog
     /// <summary>The framework adds the path to every event of a request; a path is what the caller typed.</summary>
     private sealed class WithoutPath : ILogEventEnricher
     {
-        public void Enrich(LogEvent logEvent, ILogEventPropertyFactory propertyFactory) => logEvent.RemovePropertyIfPresent("RequestPath");
+        public void Enrich(LogEvent logEvent, ILogEventPropertyFactory propertyFactory) =>
+            logEvent.RemovePropertyIfPresent("RequestPath");
     }
 
     private static string RouteOf(HttpContext context) =>

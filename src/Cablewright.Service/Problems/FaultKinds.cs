@@ -85,5 +85,6 @@ internal static class FaultKinds
     ];
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<FaultKind> All { get; } = [.. OfBodies, .. OfQueries, .. OfQuantities, .. OfContent, .. OfCircuits];
+    public static IReadOnlyList<FaultKind> All { get; } =
+        [.. OfBodies, .. OfQueries, .. OfQuantities, .. OfContent, .. OfCircuits];
 }

@@ -6,7 +6,8 @@ namespace Cablewright.Service.Problems;
 internal static class FaultyRequest
 {
     /// <summary>Answers with all of them.</summary>
-    public static IResult Answer(ProblemKind kind, IReadOnlyList<Fault> faults) => new ProblemAnswer(kind, Detail(faults), [.. faults.Select(Error)]);
+    public static IResult Answer(ProblemKind kind, IReadOnlyList<Fault> faults) =>
+        new ProblemAnswer(kind, Detail(faults), [.. faults.Select(Error)]);
 
     private static string Detail(IReadOnlyList<Fault> faults) => faults.Count == 1
         ? $"There is 1 fault in the request: {faults[0].Detail}"

@@ -7,7 +7,8 @@ internal static class ProblemKinds
 {
     public static readonly ProblemKind NotUnderstood = new(
         "request.not-understood", Status400BadRequest, "The request cannot be read",
-        "The body is not JSON, its shape is not the contract's, or a query parameter is unknown, repeated or missing. Each fault is listed with its place.");
+        "The body is not JSON, its shape is not the contract's, or a query parameter is unknown, repeated or missing. "
+        + "Each fault is listed with its place.");
 
     public static readonly ProblemKind NotFound = new(
         "resource.not-found", Status404NotFound, "There is nothing here",

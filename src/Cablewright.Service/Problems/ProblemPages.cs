@@ -18,7 +18,8 @@ internal static class ProblemPages
     private static string Page(ProblemKind kind)
     {
         var page = new StringBuilder();
-        page.Append("<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><title>").Append(Text(kind.Title)).Append("</title>");
+        page.Append("<!doctype html><html lang=\"en\"><meta charset=\"utf-8\">");
+        page.Append("<title>").Append(Text(kind.Title)).Append("</title>");
         page.Append("<h1>").Append(Text(kind.Title)).Append("</h1><p>").Append(Text(kind.Meaning)).Append("</p>");
         page.Append($"<p>Status {kind.Status}, code <code>{Text(kind.Code)}</code>.</p>");
         page.Append("<h2>Codes of single faults</h2><dl>");

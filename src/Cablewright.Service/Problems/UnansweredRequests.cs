@@ -16,7 +16,8 @@ internal static class UnansweredRequests
     public static Task OnException(HttpContext http)
     {
         Exception? error = http.Features.Get<IExceptionHandlerFeature>()?.Error;
-        ProblemKind kind = error is BadHttpRequestException refusal ? ProblemKinds.ForStatus(refusal.StatusCode) : ProblemKinds.Failed;
+        ProblemKind kind =
+            error is BadHttpRequestException refusal ? ProblemKinds.ForStatus(refusal.StatusCode) : ProblemKinds.Failed;
         return new ProblemAnswer(kind).ExecuteAsync(http);
     }
 }

@@ -14,7 +14,9 @@ internal static class RulesetAnswers
         new RulesetList { Rulesets = [.. RulesetLibrary.All.Select(Brief)] }, AnswerJson.Shapes.RulesetList);
 
     private static readonly FrozenDictionary<string, FixedAnswer> ById = RulesetLibrary.All.ToFrozenDictionary(
-        ruleset => ruleset.Id, ruleset => FixedAnswer.Of(Detail(ruleset), AnswerJson.Shapes.RulesetDetail), StringComparer.Ordinal);
+        ruleset => ruleset.Id,
+        ruleset => FixedAnswer.Of(Detail(ruleset), AnswerJson.Shapes.RulesetDetail),
+        StringComparer.Ordinal);
 
     /// <summary>Answers with the rulesets in brief.</summary>
     public static IResult All() => List.Answer();
@@ -22,7 +24,8 @@ internal static class RulesetAnswers
     /// <summary>Answers with one ruleset.</summary>
     public static IResult One(string id) => ById.TryGetValue(id, out FixedAnswer? known)
         ? known.Answer()
-        : new ProblemAnswer(ProblemKinds.NotFound, $"This release carries the rulesets {string.Join(", ", ById.Keys.Order())}.", []);
+        : new ProblemAnswer(
+            ProblemKinds.NotFound, $"This release carries the rulesets {string.Join(", ", ById.Keys.Order())}.", []);
 
     private static RulesetEntry Brief(Ruleset ruleset) =>
         new() { Id = ruleset.Id, Published = ruleset.Published, Summary = ruleset.Summary };

@@ -10,7 +10,9 @@ internal static class BuildFaults
 {
     private static readonly BuildValidator Validator = new();
 
-    /// <summary>What is wrong with what the build says and with its circuit, all at once, in the order of the build's members.</summary>
+    /// <summary>
+    /// What is wrong with what the build says and with its circuit, all at once, in the order of the build's members.
+    /// </summary>
     /// <param name="stated">The build as sent.</param>
     /// <param name="mapped">The same for the engine, with placeholders where a value cannot be read.</param>
     public static IReadOnlyList<Fault> Of(Build stated, Engine.Builds.Build mapped)
@@ -19,7 +21,8 @@ internal static class BuildFaults
         return
         [
             .. content.Errors.Select(ValidationFaults.ToFault),
-            .. Assessor.FindFaults(mapped).Select(fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)),
+            .. Assessor.FindFaults(mapped).Select(
+                fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)),
         ];
     }
 }

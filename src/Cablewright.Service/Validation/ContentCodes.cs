@@ -1,6 +1,8 @@
 namespace Cablewright.Service.Validation;
 
-/// <summary>What can be wrong with the content of a build that has the right shape, besides its quantities and its circuit.</summary>
+/// <summary>
+/// What can be wrong with the content of a build that has the right shape, besides its quantities and its circuit.
+/// </summary>
 public static class ContentCodes
 {
     /// <summary>Text that is no conductor size.</summary>

@@ -14,6 +14,10 @@ internal sealed class FuseValidator : ContractValidator<Fuse>
     {
         if (fuse.Fitted is not false || fuse == NotFitted) return;
         context.AddFault(
-            nameof(Fuse.Fitted), ContentCodes.FuseNotFitted, "a fuse that is not fitted has no figures", "fitted alone, or no \"fitted\": false", false);
+            nameof(Fuse.Fitted),
+            ContentCodes.FuseNotFitted,
+            "a fuse that is not fitted has no figures",
+            "fitted alone, or no \"fitted\": false",
+            false);
     }
 }

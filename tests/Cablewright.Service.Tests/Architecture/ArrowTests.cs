@@ -18,7 +18,8 @@ public class ArrowTests
         Assembly engine = typeof(Engine.Assessor).Assembly;
         Assert.Empty(Ours(engine));
         Assert.All(engine.GetReferencedAssemblies(), used => Assert.StartsWith("System", used.Name));
-        Assert.DoesNotContain(engine.GetReferencedAssemblies(), used => used.Name!.StartsWith("System.Net", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            engine.GetReferencedAssemblies(), used => used.Name!.StartsWith("System.Net", StringComparison.Ordinal));
     }
 
     private static IEnumerable<string> Ours(Assembly assembly) => assembly.GetReferencedAssemblies()

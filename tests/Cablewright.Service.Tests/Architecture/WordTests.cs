@@ -5,7 +5,9 @@ using Cablewright.Engine;
 
 namespace Cablewright.Service.Tests.Architecture;
 
-/// <summary>The contract's words and the engine's are the same, member for member, so that one can be cast to the other.</summary>
+/// <summary>
+/// The contract's words and the engine's are the same, member for member, so that one can be cast to the other.
+/// </summary>
 public class WordTests
 {
     [Fact]
@@ -30,6 +32,7 @@ public class WordTests
         Assert.Equal(Enum.GetNames<TEngine>(), Enum.GetNames<TContract>());
         Assert.Equal(
             TradeWords.All<TEngine>(),
-            Enum.GetNames<TContract>().Select(name => typeof(TContract).GetField(name)!.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()!.Name));
+            Enum.GetNames<TContract>().Select(
+                name => typeof(TContract).GetField(name)!.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()!.Name));
     }
 }

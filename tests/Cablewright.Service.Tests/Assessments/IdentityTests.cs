@@ -12,7 +12,8 @@ public class IdentityTests(ServiceFixture service) : IClassFixture<ServiceFixtur
         Answer here = await service.Post(Builds.Small);
         CultureInfo before = CultureInfo.CurrentCulture;
         var comma = (CultureInfo)CultureInfo.InvariantCulture.Clone();
-        comma.NumberFormat = new NumberFormatInfo { NumberDecimalSeparator = ",", NumberGroupSeparator = ".", NegativeSign = "\u2212" };
+        comma.NumberFormat =
+            new NumberFormatInfo { NumberDecimalSeparator = ",", NumberGroupSeparator = ".", NegativeSign = "\u2212" };
         try
         {
             CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = comma;

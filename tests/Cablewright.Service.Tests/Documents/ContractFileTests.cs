@@ -4,7 +4,9 @@ using Cablewright.Service.Tests.Support;
 
 namespace Cablewright.Service.Tests.Documents;
 
-/// <summary>The committed contract is the service's own. <c>dotnet build src/Cablewright.Service -t:RefreshContract</c> writes it anew.</summary>
+/// <summary>
+/// The committed contract is the service's own. <c>dotnet build src/Cablewright.Service -t:RefreshContract</c> writes it anew.
+/// </summary>
 public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
     private static readonly JsonNode Contract = JsonNode.Parse(File.ReadAllText(Repository.Contract))!;
@@ -37,8 +39,10 @@ public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFi
         {
             JsonNode leaf = schema!["items"] ?? schema;
             Assert.False(string.IsNullOrWhiteSpace((string?)schema["description"]), $"{name}.{member} has no description");
-            Assert.True(leaf["$ref"] is not null || leaf["examples"] is JsonArray { Count: > 0 }, $"{name}.{member} has no example");
-            if ((string?)leaf["type"] is "number" or "integer") Assert.True(leaf["x-unit"] is not null, $"{name}.{member} has no unit");
+            Assert.True(
+                leaf["$ref"] is not null || leaf["examples"] is JsonArray { Count: > 0 }, $"{name}.{member} has no example");
+            if ((string?)leaf["type"] is "number" or "integer")
+                Assert.True(leaf["x-unit"] is not null, $"{name}.{member} has no unit");
         }
     }
 
@@ -68,7 +72,8 @@ public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFi
             }
         }
 
-        Assert.Equal(Operations().Count(), Operations().Select(operation => (string)operation["operationId"]!).Distinct().Count());
+        Assert.Equal(
+            Operations().Count(), Operations().Select(operation => (string)operation["operationId"]!).Distinct().Count());
     }
 
     [Fact]

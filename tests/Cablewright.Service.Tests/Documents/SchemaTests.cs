@@ -4,7 +4,9 @@ using Cablewright.Service.Tests.Support;
 
 namespace Cablewright.Service.Tests.Documents;
 
-/// <summary>Real requests and answers against the committed schemas, and broken ones too: a schema must tell the two apart.</summary>
+/// <summary>
+/// Real requests and answers against the committed schemas, and broken ones too: a schema must tell the two apart.
+/// </summary>
 public class SchemaTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
     public static TheoryData<string> Examples => [.. ExampleFiles.Names];
@@ -37,14 +39,16 @@ public class SchemaTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     [InlineData("[1,2")]
     [InlineData("{\"runs\":[{\"length\":16}],\"units\":null}")]
     [InlineData("{\"amplifiers\":[],\"runs\":[]}")]
-    public async Task A_problem_is_valid(string body) => Assert.Empty(ContractSchemas.Faults("Problem", (await service.Post(body)).Json));
+    public async Task A_problem_is_valid(string body) =>
+        Assert.Empty(ContractSchemas.Faults("Problem", (await service.Post(body)).Json));
 
     [Theory]
     [InlineData("16 ft")]
     [InlineData("4.9 m")]
     [InlineData(" 490cm ")]
     [InlineData("16 ft 6 in")]
-    public void A_length_that_is_read_is_valid(string length) => AssertBuild(build => build["runs"]![0]!["length"] = length, isValid: true);
+    public void A_length_that_is_read_is_valid(string length) =>
+        AssertBuild(build => build["runs"]![0]!["length"] = length, isValid: true);
 
     [Theory]
     [InlineData("4 AWG")]
@@ -83,7 +87,8 @@ public class SchemaTests(ServiceFixture service) : IClassFixture<ServiceFixture>
         void Break(JsonNode build)
         {
             string[] path = pointer.Split('/')[1..];
-            JsonNode at = path[..^1].Aggregate(build, (node, step) => int.TryParse(step, out int index) ? node[index]! : node[step]!);
+            JsonNode at = path[..^1].Aggregate(
+                build, (node, step) => int.TryParse(step, out int index) ? node[index]! : node[step]!);
             at[path[^1]] = JsonNode.Parse(value);
         }
 

@@ -4,7 +4,10 @@ using Cablewright.Service.Tests.Support;
 
 namespace Cablewright.Service.Tests.Documents;
 
-/// <summary>A client with types made from the committed contract compiles, posts every example and reads the answers (needs Node.js and npm).</summary>
+/// <summary>
+/// A client with types made from the committed contract compiles, posts every example and reads the answers (needs Node.js and
+/// npm).
+/// </summary>
 public class TypedClientTests(ServiceProcess service) : IClassFixture<ServiceProcess>
 {
     private static readonly string Folder = Path.Combine(Repository.Root, "tests/contract");
@@ -22,7 +25,8 @@ public class TypedClientTests(ServiceProcess service) : IClassFixture<ServicePro
     private static bool IsInstalled()
     {
         string marker = Path.Combine(Folder, "node_modules/.package-lock.json");
-        return File.Exists(marker) && File.GetLastWriteTimeUtc(marker) >= File.GetLastWriteTimeUtc(Path.Combine(Folder, "package-lock.json"));
+        return File.Exists(marker) && File.GetLastWriteTimeUtc(marker) >= File.GetLastWriteTimeUtc(
+            Path.Combine(Folder, "package-lock.json"));
     }
 
     private static async Task<string> Run(string program, params string[] arguments)

@@ -14,7 +14,8 @@ public class ProcessTests(ServiceProcess process, ServiceFixture service) : ICla
     {
         Assert.Contains(process.Announcements, line => line.EndsWith(process.Address, StringComparison.Ordinal));
         Assert.Contains(process.Announcements, line => line.EndsWith(process.Address + "/docs", StringComparison.Ordinal));
-        Assert.Contains(process.Announcements, line => line.EndsWith(process.Address + "/v1/assessments", StringComparison.Ordinal));
+        Assert.Contains(
+            process.Announcements, line => line.EndsWith(process.Address + "/v1/assessments", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -42,7 +43,8 @@ public class ProcessTests(ServiceProcess process, ServiceFixture service) : ICla
         (await process.Client.SendAsync(get)).Dispose();
 
         JsonNode post = JsonNode.Parse(Assert.Single(await process.LogOf("log-of-post")))!;
-        Assert.Equal(("POST", "/v1/assessments", 422), ((string)post["Method"]!, (string)post["Route"]!, (int)post["StatusCode"]!));
+        Assert.Equal(
+            ("POST", "/v1/assessments", 422), ((string)post["Method"]!, (string)post["Route"]!, (int)post["StatusCode"]!));
         Assert.Equal("log-of-post", (string)post["CorrelationId"]!);
         string missed = Assert.Single(await process.LogOf("log-of-get"));
         Assert.Equal(404, (int)JsonNode.Parse(missed)!["StatusCode"]!);

@@ -6,7 +6,9 @@ using CsCheck;
 
 namespace Cablewright.Service.Tests.Problems;
 
-/// <summary>Builds with random damage: whatever is sent, the answer is an assessment or a problem that names the place, never a 500.</summary>
+/// <summary>
+/// Builds with random damage: whatever is sent, the answer is an assessment or a problem that names the place, never a 500.
+/// </summary>
 public class HostileBuildTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
     private static readonly Gen<JsonNode?> AnyValue = Gen.OneOfConst<string>(

@@ -20,7 +20,8 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
     {
         Answer answer = await service.Send(new HttpRequestMessage(new HttpMethod(method), address));
         ProblemAssertions.IsProblem(answer, status, code);
-        if (status == 405) Assert.Contains(method == "POST" ? "GET" : address == "/v1/assessments" ? "POST" : "GET", answer.Headers["Allow"]);
+        if (status == 405)
+            Assert.Contains(method == "POST" ? "GET" : address == "/v1/assessments" ? "POST" : "GET", answer.Headers["Allow"]);
     }
 
     [Theory]

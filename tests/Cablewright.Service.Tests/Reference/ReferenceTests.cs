@@ -37,7 +37,9 @@ public class ReferenceTests(ServiceFixture service) : IClassFixture<ServiceFixtu
         Assert.All(sourced, row => Assert.Contains((string)row["provenance"]!, Provenances));
     }
 
-    /// <summary>IEC 60228:2004, class 5, plain: 25 mm² at most 0.780 ohm/km; 33 CFR 183.425 table 5: 4 AWG at 105 C carries 160 A.</summary>
+    /// <summary>
+    /// IEC 60228:2004, class 5, plain: 25 mm² at most 0.780 ohm/km; 33 CFR 183.425 table 5: 4 AWG at 105 C carries 160 A.
+    /// </summary>
     [Fact]
     public async Task The_conductor_tables_hold_the_published_figures()
     {
@@ -54,7 +56,8 @@ public class ReferenceTests(ServiceFixture service) : IClassFixture<ServiceFixtu
     public async Task A_ruleset_lists_its_figures_and_every_finding()
     {
         JsonNode ruleset = (await service.Get("/v1/rulesets/2026.1")).Json;
-        Assert.Contains(ruleset["figures"]!.AsArray(), figure => (string)figure!["id"]! == "drop.target" && (double)figure["value"]! == 0.03);
+        Assert.Contains(
+            ruleset["figures"]!.AsArray(), figure => (string)figure!["id"]! == "drop.target" && (double)figure["value"]! == 0.03);
         Assert.NotEmpty(ruleset["findings"]!.AsArray());
         Assert.NotEmpty(ruleset["safetyNotes"]!.AsArray());
     }

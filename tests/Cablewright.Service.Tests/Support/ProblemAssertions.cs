@@ -11,7 +11,8 @@ public static class ProblemAssertions
         Assert.Equal(status, answer.Status);
         Assert.Equal("application/problem+json", answer.ContentType);
         JsonNode problem = answer.Json;
-        Assert.Equal(["type", "title", "status", "detail", "code", "traceId", "errors"], problem.AsObject().Select(member => member.Key));
+        Assert.Equal(
+            ["type", "title", "status", "detail", "code", "traceId", "errors"], problem.AsObject().Select(member => member.Key));
         Assert.Equal((status, code, "/docs/problems/" + code), ((int)problem["status"]!, (string)problem["code"]!, (string)problem["type"]!));
         Assert.Equal(answer.Headers["X-Correlation-Id"], (string)problem["traceId"]!);
         Assert.Equal("nosniff", answer.Headers["X-Content-Type-Options"]);

@@ -10,7 +10,8 @@ public sealed class ServiceFixture : WebApplicationFactory<Program>
     public async Task<Answer> Get(string address, params (string Name, string Value)[] headers) =>
         await Send(new HttpRequestMessage(HttpMethod.Get, address), headers);
 
-    public async Task<Answer> Post(string body, string contentType = "application/json", params (string Name, string Value)[] headers)
+    public async Task<Answer> Post(
+        string body, string contentType = "application/json", params (string Name, string Value)[] headers)
     {
         var content = new ByteArrayContent(Encoding.UTF8.GetBytes(body));
         if (contentType.Length > 0) content.Headers.TryAddWithoutValidation("Content-Type", contentType);

@@ -29,7 +29,9 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
             switch (stated)
             {
                 case FigureAttribute figure: DescribeFigure(item, figure, IsWhole(member)); break;
-                case ConductorSizeAttribute: DescribeText(item, ConductorSizeAttribute.Example, ConductorSizeAttribute.Pattern); break;
+                case ConductorSizeAttribute:
+                    DescribeText(item, ConductorSizeAttribute.Example, ConductorSizeAttribute.Pattern);
+                    break;
                 case IdentifierAttribute id: DescribeText(item, id.Example, ContractLimits.IdPattern); break;
                 case TextAttribute text: DescribeText(item, text.Example, null, text.Longest); break;
                 case ExampleAttribute example: DescribeExample(item, example); break;
@@ -38,7 +40,8 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
         }
     }
 
-    private static bool IsWhole(PropertyInfo member) => (Nullable.GetUnderlyingType(member.PropertyType) ?? member.PropertyType) == typeof(int);
+    private static bool IsWhole(PropertyInfo member) =>
+        (Nullable.GetUnderlyingType(member.PropertyType) ?? member.PropertyType) == typeof(int);
 
     private static void DescribeFigure(OpenApiSchema schema, FigureAttribute figure, bool isWhole)
     {
@@ -50,7 +53,8 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
         schema.Extensions["x-unit"] = new JsonNodeExtension(figure.Unit);
     }
 
-    private static void DescribeText(OpenApiSchema schema, string example, string? pattern, int longest = ContractLimits.QuantityLength)
+    private static void DescribeText(
+        OpenApiSchema schema, string example, string? pattern, int longest = ContractLimits.QuantityLength)
     {
         schema.Examples = [example];
         schema.Pattern = pattern;

@@ -4,7 +4,9 @@ using Microsoft.OpenApi;
 
 namespace Cablewright.Service.Documents.Transformers;
 
-/// <summary>Takes null out of every schema: a request that leaves something open leaves the member out, and so does an answer.</summary>
+/// <summary>
+/// Takes null out of every schema: a request that leaves something open leaves the member out, and so does an answer.
+/// </summary>
 internal sealed class NothingIsNull : IOpenApiDocumentTransformer
 {
     private const string AnyJson = nameof(System.Text.Json.Nodes.JsonNode);

@@ -28,7 +28,8 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         foreach (OpenApiMediaType body in (operation.RequestBody?.Content?.Values ?? []).OfType<OpenApiMediaType>())
             body.Example = JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build);
 
-        foreach ((string status, IOpenApiResponse response) in operation.Responses!) Describe((OpenApiResponse)response, status, described);
+        foreach ((string status, IOpenApiResponse response) in operation.Responses!)
+            Describe((OpenApiResponse)response, status, described);
     }
 
     private static async Task<OpenApiParameter> Parameter(
@@ -57,7 +58,9 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
     {
         response.Headers = new Dictionary<string, IOpenApiHeader>
         {
-            [Correlation.HeaderName] = TextHeader("Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, digits, `.`, `_`, `-`), or a name made here."),
+            [Correlation.HeaderName] = TextHeader(
+                "Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, digits, `.`, `_`, `-`), "
+                + "or a name made here."),
         };
         switch (status)
         {

@@ -8,11 +8,14 @@ using Microsoft.OpenApi;
 
 namespace Cablewright.Service.Documents.Transformers;
 
-/// <summary>Writes what concerns the whole contract: what it is for, its limits, and every code that an answer can carry.</summary>
+/// <summary>
+/// Writes what concerns the whole contract: what it is for, its limits, and every code that an answer can carry.
+/// </summary>
 internal sealed class Overview : IOpenApiDocumentTransformer
 {
     /// <inheritdoc/>
-    public Task TransformAsync(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)
+    public Task TransformAsync(
+        OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)
     {
         document.Info = new OpenApiInfo
         {
@@ -22,7 +25,8 @@ internal sealed class Overview : IOpenApiDocumentTransformer
             Description = Description(),
         };
         document.Servers = [new OpenApiServer { Url = "/", Description = "The service that serves this contract." }];
-        document.Tags = Operations.Tags.Select(tag => new OpenApiTag { Name = tag.Name, Description = tag.Description }).ToHashSet();
+        document.Tags =
+            Operations.Tags.Select(tag => new OpenApiTag { Name = tag.Name, Description = tag.Description }).ToHashSet();
         return Task.CompletedTask;
     }
 
@@ -30,14 +34,19 @@ internal sealed class Overview : IOpenApiDocumentTransformer
     {
         var text = new StringBuilder();
         text.Append(
-            "Current draw, voltage drop, heat and fuse protection of a build's wiring, with the reasons and sources of every verdict, and the "
-            + "choice of what was left open. Wiring can burn a vehicle: an answer is an aid to judgement and not an approval; local codes, makers' "
-            + "instructions and a qualified installer's judgement come first.\n\n");
-        text.Append("Quantities come in as text with a unit (`\"16 ft\"`) and go out as numbers whose name carries the unit (`lengthMetres`).\n\n");
+            "Current draw, voltage drop, heat and fuse protection of a build's wiring, with the reasons and sources of every "
+            + "verdict, and the choice of what was left open. Wiring can burn a vehicle: an answer is an aid to judgement and not an approval; "
+            + "local codes, makers' instructions and a qualified installer's judgement come first.\n\n");
+        text.Append(
+            "Quantities come in as text with a unit (`\"16 ft\"`) and go out as numbers whose name carries the unit (`lengthMetres`).\n\n");
         AppendTable(text, "Limits of a request", "Limit", "Value", Limits());
-        AppendTable(text, "Kinds of problem", "Code", "Meaning", ProblemKinds.All.Select(kind => (Code(kind.Code), $"{kind.Status}: {kind.Title}. {kind.Meaning}")));
-        AppendTable(text, "Codes of single faults", "Code", "Meaning", FaultKinds.All.Select(kind => (Code(kind.Code), kind.Meaning)));
-        AppendTable(text, "Codes of findings", "Code", "Meaning", FindingCodes.All.Select(code => (Code(code.Code), code.Meaning)));
+        AppendTable(
+            text, "Kinds of problem", "Code", "Meaning",
+            ProblemKinds.All.Select(kind => (Code(kind.Code), $"{kind.Status}: {kind.Title}. {kind.Meaning}")));
+        AppendTable(
+            text, "Codes of single faults", "Code", "Meaning", FaultKinds.All.Select(kind => (Code(kind.Code), kind.Meaning)));
+        AppendTable(
+            text, "Codes of findings", "Code", "Meaning", FindingCodes.All.Select(code => (Code(code.Code), code.Meaning)));
         return text.ToString().TrimEnd();
     }
 
@@ -58,7 +67,8 @@ internal sealed class Overview : IOpenApiDocumentTransformer
 
     private static string Code(string code) => $"`{code}`";
 
-    private static void AppendTable(StringBuilder text, string title, string left, string right, IEnumerable<(string, string)> rows)
+    private static void AppendTable(
+        StringBuilder text, string title, string left, string right, IEnumerable<(string, string)> rows)
     {
         text.Append("## ").Append(title).Append("\n\n| ").Append(left).Append(" | ").Append(right).Append(" |\n| --- | --- |\n");
         foreach ((string one, string other) in rows) text.Append("| ").Append(one).Append(" | ").Append(other).Append(" |\n");
