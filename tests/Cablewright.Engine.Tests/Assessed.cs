@@ -1,0 +1,55 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Circuits;
+using Cablewright.Engine.Tests.Published;
+
+namespace Cablewright.Engine.Tests;
+
+/// <summary>
+/// Assesses a build and checks the answer against the circuit it is an answer about: with the resistances that the answer reports, the
+/// circuit is solved once more, its balances are asserted, and currents and voltages must be those reported.
+/// </summary>
+internal static class Assessed
+{
+    private const double Tolerance = 1e-5;
+
+    public static Assessment Of(Build build)
+    {
+        Assert.Empty(Assessor.FindFaults(build));
+        Assessment answer = Assessor.Assess(build, RulesetLibrary.Newest);
+        if (!answer.Findings.Any(finding => finding.Code == "circuit.voltage-collapse")) AgreesWithItsCircuit(build, answer);
+        return answer;
+    }
+
+    /// <summary>With several batteries an answer mixes the worst of several cases, so its figures are those of no single circuit.</summary>
+    private static void AgreesWithItsCircuit(Build build, Assessment answer)
+    {
+        CompleteBuild complete = Completion.Complete(build, RulesetLibrary.Newest);
+        if (complete.Batteries.Count > 1) return;
+        var wiring = new Wiring(complete);
+        double[] ohms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms];
+        var circuit = new Circuit(
+            wiring.Network, ohms, wiring.SourcesIn(OperatingCase.Running), [.. complete.Draws.Select(draw => draw.Full)], wiring.HeldVoltsIn(OperatingCase.Running));
+        double[] volts = circuit.Solve() ?? throw new InvalidOperationException("The circuit of the answer collapses.");
+        for (int i = 0; i < answer.Amplifiers.Count; i++)
+        {
+            AmplifierResult amplifier = answer.Amplifiers[i];
+            double across = circuit.VoltsAcross(i, volts);
+            Near.Relative(across, amplifier.TerminalVolts, Tolerance, amplifier.Id + " terminal voltage");
+            Near.Relative(CircuitSolver.Amps(circuit.Draws[i], across), amplifier.PeakCurrentAmps, Tolerance, amplifier.Id + " peak current");
+            Near.Absolute(complete.ChargingVolts - across, amplifier.DropVolts, Tolerance, amplifier.Id + " drop");
+        }
+
+        for (int i = 0; i < answer.Runs.Count; i++)
+        {
+            RunResult run = answer.Runs[i];
+            double drop = Math.Abs(volts[wiring.Network.Branches[i].From] - volts[wiring.Network.Branches[i].To]);
+            Near.Absolute(drop, run.DropVolts, Tolerance, run.Id + " drop");
+            Near.Absolute(drop / ohms[i], run.PeakCurrentAmps, Tolerance / ohms[i], run.Id + " peak current");
+            Near.Relative(run.DropVolts * run.PeakCurrentAmps, run.LossWatts, Tolerance, run.Id + " loss");
+            if (run.AmpacityAmps > 0) Near.Relative(run.ThermalCurrentAmps / run.AmpacityAmps, run.Utilisation!.Value, Tolerance, run.Id + " utilisation");
+        }
+    }
+}

@@ -1,0 +1,71 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Loads;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Published;
+
+namespace Cablewright.Engine.Tests.Loads;
+
+public class ProgrammeSharesTests
+{
+    /// <summary>Source: 16 CFR 432.3 and IEC 62368-1 annex E (1/8 power), amplifier makers' 1/3-power practice; a full sine is 3.01 dB.</summary>
+    [Theory]
+    [InlineData(3.0103, 1)]
+    [InlineData(7.7815, 1.0 / 3)]
+    [InlineData(12.0412, 0.125)]
+    [InlineData(0, 1)]
+    public void A_crest_factor_is_a_share_of_rated_power(double decibels, double share) =>
+        Near.Relative(share, ProgrammeShares.OutputShare(decibels), 1e-4, $"{decibels} dB");
+
+    /// <summary>
+    /// Source: Boylestad and Nashelsky, Electronic Devices and Circuit Theory, eq. 12.29: a class B stage has an efficiency of π/4 times its
+    /// share of full swing: 0.7854 at full output, 0.4534 at a third of it, 0.2777 at an eighth.
+    /// </summary>
+    [Theory]
+    [InlineData(1, 0.7854)]
+    [InlineData(0.5, 0.5554)]
+    [InlineData(1.0 / 3, 0.4534)]
+    [InlineData(0.125, 0.2777)]
+    public void A_linear_stage_loses_efficiency_as_theory_says(double outputShare, double efficiency)
+    {
+        double current = ProgrammeShares.Average(AmplifierClass.B, outputShare, RulesetLibrary.Newest);
+        Near.Relative(efficiency, Math.PI / 4 * outputShare / current, 2e-4, $"share {outputShare}");
+    }
+
+    /// <summary>Source: the moments of a Gaussian amplitude, integrated here: a linear stage draws |x|, a switching one x².</summary>
+    [Fact]
+    public void Form_factors_are_those_of_a_gaussian_amplitude()
+    {
+        double[] moments = [0, 0, 0, 0, 0];
+        const double Step = 1e-3;
+        for (double x = Step / 2; x < 10; x += Step)
+        {
+            double density = 2 * Math.Exp(-x * x / 2) / Math.Sqrt(2 * Math.PI) * Step;
+            for (int power = 1; power <= 4; power++) moments[power] += density * Math.Pow(x, power);
+        }
+
+        Near.Relative(Math.Sqrt(moments[2]) / moments[1], RulesetLibrary.Newest["load.form-factor-linear"].Value, 1e-6, "linear");
+        Near.Relative(Math.Sqrt(moments[4]) / moments[2], RulesetLibrary.Newest["load.form-factor-switching"].Value, 1e-6, "switching");
+    }
+
+    /// <summary>
+    /// An eighth of full power: a switching stage draws (0.02 + 0.125) · √3 = 0.2511 of its full current as far as heat goes, a linear one
+    /// √0.125 · √(π/2) = 0.4431; class A draws all of it always.
+    /// </summary>
+    [Theory]
+    [InlineData(AmplifierClass.D, 0.2511)]
+    [InlineData(AmplifierClass.AB, 0.4431)]
+    [InlineData(AmplifierClass.B, 0.4431)]
+    [InlineData(AmplifierClass.H, 0.4431)]
+    [InlineData(AmplifierClass.A, 1)]
+    public void Heat_goes_by_the_root_mean_square_current(AmplifierClass kind, double share) =>
+        Near.Relative(share, ProgrammeShares.Thermal(kind, 0.125, RulesetLibrary.Newest), 2e-4, kind.Word());
+
+    [Fact]
+    public void No_programme_heats_more_than_a_full_sine() =>
+        Assert.All(Enum.GetValues<AmplifierClass>(), kind =>
+        {
+            Assert.Equal(1, ProgrammeShares.Thermal(kind, 1, RulesetLibrary.Newest));
+            for (double share = 0; share <= 1; share += 0.01)
+                Assert.InRange(ProgrammeShares.Thermal(kind, share, RulesetLibrary.Newest), ProgrammeShares.Average(kind, share, RulesetLibrary.Newest), 1);
+        });
+}
