@@ -1,6 +1,8 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Circuits;
 using Cablewright.Engine.Tests.Published;
@@ -48,8 +50,22 @@ internal static class Assessed
             double drop = Math.Abs(volts[wiring.Network.Branches[i].From] - volts[wiring.Network.Branches[i].To]);
             Near.Absolute(drop, run.DropVolts, Tolerance, run.Id + " drop");
             Near.Absolute(drop / ohms[i], run.PeakCurrentAmps, Tolerance / ohms[i], run.Id + " peak current");
+            HasTheResistanceOfItsParts(complete.Runs[i], run);
             Near.Relative(run.DropVolts * run.PeakCurrentAmps, run.LossWatts, Tolerance, run.Id + " loss");
             if (run.AmpacityAmps > 0) Near.Relative(run.ThermalCurrentAmps / run.AmpacityAmps, run.Utilisation!.Value, Tolerance, run.Id + " utilisation");
         }
     }
+
+    /// <summary>The reported temperature is the worst of all cases and the resistance that of one of them, so it lies between air and that.</summary>
+    private static void HasTheResistanceOfItsParts(CompleteRun described, RunResult run)
+    {
+        var conductor = Conductor.Of(run.Conductor.Size, run.Conductor.Material);
+        double metres = run.LengthMetres / run.Conductor.Count;
+        double parts = described.JointOhms + FuseOhms(run.Fuse, run.Conductor.Count) + FuseOhms(run.FarFuse, run.Conductor.Count);
+        double cold = parts + conductor.OhmsPerMetre(described.AirCelsius) * metres, hot = parts + conductor.OhmsPerMetre(run.TemperatureCelsius) * metres;
+        Assert.InRange(run.ResistanceMilliohms / 1000, cold * (1 - Tolerance), hot * (1 + Tolerance));
+    }
+
+    private static double FuseOhms(FuseResult? fuse, int conductors) =>
+        fuse is null ? 0 : FuseFamily.Of(fuse.Family).DropAtRatingVolts.Value / fuse.RatingAmps / (fuse.PerConductor ? conductors : 1);
 }

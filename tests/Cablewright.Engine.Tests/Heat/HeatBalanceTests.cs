@@ -28,6 +28,14 @@ public class HeatBalanceTests
         }, iter: 2000);
 
     [Fact]
+    public void The_temperature_does_not_depend_on_where_the_search_begins() =>
+        Gen.Select(AnyConductor, Gen.Double[-20, 80], Gen.Double[0, 600], Gen.Double[-40, 1000]).Sample((conductor, air, amps, start) =>
+        {
+            var balance = HeatBalance.Of(conductor);
+            Near.Absolute(balance.TemperatureAt(amps, air), balance.TemperatureAt(amps, air, start), 1e-4, $"{conductor.Size} {conductor.Material} at {amps} A from {start} C");
+        }, iter: 5000);
+
+    [Fact]
     public void Without_current_it_is_as_warm_as_the_air() =>
         Assert.All(ConductorSize.All, size => Assert.Equal(40, HeatBalance.Of(Conductor.Of(size, Material.Copper)).TemperatureAt(0, 40)));
 

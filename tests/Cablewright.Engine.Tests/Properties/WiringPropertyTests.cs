@@ -11,7 +11,7 @@ namespace Cablewright.Engine.Tests.Properties;
 /// </summary>
 public class WiringPropertyTests
 {
-    private const int Builds = 300;
+    private const int Builds = 200;
     private const double Volts = 1e-4;
     private const double Kelvin = 0.05;
 

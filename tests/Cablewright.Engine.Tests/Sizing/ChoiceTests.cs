@@ -1,0 +1,82 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Tests.Published;
+using CsCheck;
+
+namespace Cablewright.Engine.Tests.Sizing;
+
+/// <summary>What is left open is chosen so that every rule holds, and no larger than that needs.</summary>
+public class ChoiceTests
+{
+    private const int Builds = 100;
+
+    private static readonly ConductorSize[] Usual = [.. CandidateList.Usual(UnitSystem.Us)];
+
+    [Fact]
+    public void A_choice_stated_gives_the_numbers_it_was_chosen_for() => OpenBuilds.Trees.Sample(build =>
+    {
+        Assessment chosen = Assessed.Of(build), stated = Assessed.Of(OpenBuilds.Restated(build, chosen));
+        foreach ((AmplifierResult one, AmplifierResult other) in chosen.Amplifiers.Zip(stated.Amplifiers))
+            Near.Relative(one.TerminalVolts, other.TerminalVolts, 1e-6, one.Id);
+        Assert.Equal(Broken(chosen), Broken(stated));
+        Assert.All(stated.Runs, run => Assert.Equal(Decided.Given, run.Conductor.Decided));
+        Assert.All(chosen.Runs.Where(run => run.Id != "strap"), run => Assert.Equal(Decided.Chosen, run.Conductor.Decided));
+    }, iter: Builds);
+
+    [Fact]
+    public void No_chosen_run_could_be_one_size_smaller_by_itself() => OpenBuilds.Trees.Sample(build =>
+    {
+        Assessment answer = Assessed.Of(build);
+        if (Breaks(answer)) return;
+        Build stated = WithChosenSizes(build, answer);
+        foreach (RunResult run in answer.Runs.Where(run => run.Conductor.Decided is Decided.Chosen))
+        {
+            int index = Array.IndexOf(Usual, run.Conductor.Size);
+            if (index == 0) continue;
+            Assert.True(Breaks(Assessed.Of(stated.WithSize(run.Id, Usual[index - 1]))), $"{run.Id} could be {Usual[index - 1]}");
+        }
+    }, iter: Builds);
+
+    /// <summary>Every pair of sizes for a run there and a run back is tried: where any keeps the rules, the choice does.</summary>
+    [Fact]
+    public void Where_some_choice_keeps_every_rule_one_is_found() => OpenBuilds.ThereAndBack.Sample(build =>
+    {
+        Assessment answer = Assessed.Of(build);
+        double? least = LeastMetal(build);
+        Assert.Equal(least is null, Breaks(answer));
+        if (least is { } grams) Assert.InRange(answer.Sizing!.MassGrams, grams * (1 - 1e-9), grams * 1.5);
+    }, iter: 10);
+
+    private static double? LeastMetal(Build build)
+    {
+        double? least = null;
+        foreach (ConductorSize there in Usual)
+        {
+            foreach (ConductorSize back in Usual)
+            {
+                double grams = 1000 * (Kilograms(build.Runs[0], there) + Kilograms(build.Runs[1], back));
+                if (grams >= least || Breaks(Assessed.Of(build.WithSize("main", there).WithSize("return", back)))) continue;
+                least = grams;
+            }
+        }
+
+        return least;
+    }
+
+    private static double Kilograms(Run run, ConductorSize size) => Conductor.Of(size, Material.Copper).KilogramsPerMetre * run.LengthMetres;
+
+    private static Build WithChosenSizes(Build build, Assessment answer) =>
+        answer.Runs.Aggregate(build, (changed, run) => changed.WithSize(run.Id, run.Conductor.Size));
+
+    /// <summary>Whether a rule that a choice has to keep does not hold: one that fails, the design target, or the size of the return.</summary>
+    private static bool Breaks(Assessment answer) => answer.Findings.Any(finding =>
+        finding.Severity is Severity.Fail || finding.Code is "amplifier.drop-over-target" or "amplifier.return-below-supply");
+
+    private static string[] Broken(Assessment answer) => [.. answer.Findings
+        .Where(finding => finding.Severity is Severity.Fail || finding.Code.StartsWith("amplifier.", StringComparison.Ordinal))
+        .Select(finding => finding.Code + finding.Pointer)
+        .Order(StringComparer.Ordinal)];
+}
