@@ -2,6 +2,7 @@ using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Sizing;
 
 namespace Cablewright.Engine.Tests.Findings;
 
@@ -52,7 +53,7 @@ public class FindingTests
     [Fact]
     public void A_choice_that_would_take_too_much_work_says_so()
     {
-        Build open = SampleBuilds.OneAmplifier().WithRun("main", run => run with { Conductor = new ConductorWish() });
+        Build open = OpenBuilds.Star(amplifiers: 12);
         Assert.DoesNotContain(Budget, Codes(Assessor.Assess(open, RulesetLibrary.Newest)));
         Assert.Contains(Budget, Codes(Assessor.Assess(open, WithBudget(10))));
     }

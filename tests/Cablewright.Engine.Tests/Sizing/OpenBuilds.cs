@@ -32,6 +32,10 @@ internal static class OpenBuilds
             Runs = [OpenRun("main", "starter", "bass", there), OpenRun("return", "bass", "starter", back)],
         });
 
+    /// <summary>Many amplifiers of different power and distance on one main run, all open.</summary>
+    public static Build Star(int amplifiers) => Tree(14.4, 0.0002, 2, [.. Enumerable.Range(1, amplifiers).Select(i =>
+        (OneAmplifier().Amplifiers[0] with { RatedOutputWatts = 15 * i }, 0.3 + 0.1 * i, 0.3 + 0.05 * i))]);
+
     /// <summary>The build with every choice of an answer stated.</summary>
     public static Build Restated(Build build, Assessment answer) => build with
     {
