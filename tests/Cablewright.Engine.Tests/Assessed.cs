@@ -1,6 +1,7 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
@@ -28,7 +29,7 @@ internal static class Assessed
     /// <summary>With several batteries an answer mixes the worst of several cases, so its figures are those of no single circuit.</summary>
     private static void AgreesWithItsCircuit(Build build, Assessment answer)
     {
-        CompleteBuild complete = Completion.Complete(build, RulesetLibrary.Newest);
+        CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest);
         if (complete.Batteries.Count > 1) return;
         var wiring = new Wiring(complete);
         double[] ohms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms];

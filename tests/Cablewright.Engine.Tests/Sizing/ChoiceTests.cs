@@ -75,8 +75,11 @@ public class ChoiceTests
     private static bool Breaks(Assessment answer) => answer.Findings.Any(finding =>
         finding.Severity is Severity.Fail || finding.Code is "amplifier.drop-over-target" or "amplifier.return-below-supply");
 
+    /// <summary>The rules broken; where no fuse fits, one that is stated instead of chosen is too large for its conductor.</summary>
     private static string[] Broken(Assessment answer) => [.. answer.Findings
         .Where(finding => finding.Severity is Severity.Fail || finding.Code.StartsWith("amplifier.", StringComparison.Ordinal))
-        .Select(finding => finding.Code + finding.Pointer)
+        .Select(finding => finding.Code is "run.no-fuse-fits" or "fuse.above-conductor-rating" ? "the fuse of " + Run(finding.Pointer) : finding.Code + finding.Pointer)
         .Order(StringComparer.Ordinal)];
+
+    private static string Run(string pointer) => string.Join('/', pointer.Split('/').Take(3));
 }
