@@ -10,9 +10,7 @@ internal static class BuildFaults
 {
     private static readonly BuildValidator Validator = new();
 
-    /// <summary>
-    /// What is wrong with what the build says and with its circuit, all at once, in the order of the build's members.
-    /// </summary>
+    /// <summary>What is wrong with what the build says, then what is wrong with its circuit, all at once.</summary>
     /// <param name="stated">The build as sent.</param>
     /// <param name="mapped">The same for the engine, with placeholders where a value cannot be read.</param>
     public static IReadOnlyList<Fault> Of(Build stated, Engine.Builds.Build mapped)
