@@ -61,7 +61,7 @@ internal sealed class Wiring
         ? new SourceState(build.LowestSupplyVolts, build.Batteries[battery].InternalOhms)
         : new SourceState(
             build.Batteries[battery].HalfChargedVolts,
-            operatingCase is OperatingCase.Recharging ? build.Batteries[battery].InternalOhms : double.PositiveInfinity))];
+            operatingCase is OperatingCase.Recharging ? build.Batteries[battery].RechargingOhms : double.PositiveInfinity))];
 
     /// <summary>The potentials of the held nodes in a case.</summary>
     public double[] HeldVoltsIn(OperatingCase operatingCase)

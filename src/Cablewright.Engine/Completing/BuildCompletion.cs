@@ -20,7 +20,7 @@ internal static class BuildCompletion
         double body = assumptions.Take(
             build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", "supply.body-resistance", "the resistance of the body is not stated");
         SupplyFigures supply = SupplyOf(build.Vehicle, charging, assumptions);
-        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, nominalFactor, assumptions);
+        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, nominalFactor, charging, assumptions);
         AmplifierDraw[] draws =
             [.. build.Amplifiers.Select((amplifier, index) => DrawCompletion.Complete(amplifier, index, nominalFactor, assumptions, phrase))];
         IReadOnlyList<CompleteRun> runs = RunCompletion.Complete(build, names, assumptions, phrase);

@@ -62,7 +62,12 @@ internal sealed record DropLimits(double HardVolts, double TargetVolts, string R
 internal sealed record SupplyFigures(double? HotAmps, double? IdleAmps, double BaseLoadAmps);
 
 /// <summary>One battery, complete.</summary>
-internal sealed record CompleteBattery(string Id, double InternalOhms, double HalfChargedVolts, double StrapOhms);
+/// <param name="Id">Its place name.</param>
+/// <param name="InternalOhms">Its resistance as a source.</param>
+/// <param name="RechargingOhms">What it counts as while it recharges.</param>
+/// <param name="HalfChargedVolts">Its rest voltage at half charge.</param>
+/// <param name="StrapOhms">A strap that is assumed for it.</param>
+internal sealed record CompleteBattery(string Id, double InternalOhms, double RechargingOhms, double HalfChargedVolts, double StrapOhms);
 
 /// <summary>One run, complete but for what is to be chosen.</summary>
 internal sealed record CompleteRun

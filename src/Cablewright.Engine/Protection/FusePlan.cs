@@ -9,8 +9,8 @@ namespace Cablewright.Engine.Protection;
 /// <remarks>
 /// <para>A fuse is needed at every end of a supply run that stands at a battery, and where a run bears less than what the fuses
 /// towards the batteries let through. It is of the smallest rating of its family that carries the run's current without end;
-/// whether the conductor bears that rating is judged afterwards. At a battery that is not charged directly it is of the
-/// largest rating that the conductor bears, since what that battery will give is not known.</para>
+/// whether the conductor bears that rating is judged afterwards. At the far battery of a run between two it is of the largest
+/// rating that the conductor bears, since what that battery will give to the loads before it is not known.</para>
 /// <para>Steps: (1) the given ones; (2) those at batteries; (3) from the batteries outwards, one at the first run of each way
 /// that is not guarded well enough; again until none is added.</para>
 /// </remarks>
@@ -106,7 +106,7 @@ internal sealed class FusePlan
         double amps = thermalAmps[run] / share;
         FuseFamily family = FamilyFor(slot, amps);
         double rating = family.SmallestCarrying(amps) ?? family.RatingsAmps.Values[^1];
-        if (shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode)
+        if (shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode && shape.IsFedFromBothEnds(run))
         {
             double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
             family = FamilyFor(slot, bearing);

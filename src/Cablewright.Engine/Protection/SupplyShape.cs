@@ -10,6 +10,7 @@ internal sealed class SupplyShape
     private readonly (int From, int To)[] ends;
     private readonly int[] distance;
     private readonly HashSet<int> batteryNodes;
+    private readonly Dictionary<int, bool> fedFromBothEnds = [];
 
     public SupplyShape(CompleteBuild build, Wiring wiring)
     {
@@ -43,6 +44,21 @@ internal sealed class SupplyShape
 
     /// <summary>Whether a run is fed at its end rather than at its start.</summary>
     public bool IsFedAtFarEnd(int run) => distance[ends[run].To] < distance[ends[run].From];
+
+    /// <summary>Whether a battery stands behind each end of a run, so that current can come from either.</summary>
+    public bool IsFedFromBothEnds(int run)
+    {
+        if (!fedFromBothEnds.TryGetValue(run, out bool both))
+        {
+            var without = new DisjointSets(NodeCount);
+            foreach (int other in Outwards.Where(other => other != run)) without.Join(ends[other].From, ends[other].To);
+            HashSet<int> fed = [.. batteryNodes.Select(without.SetOf)];
+            both = fed.Contains(without.SetOf(ends[run].From)) && fed.Contains(without.SetOf(ends[run].To));
+            fedFromBothEnds.Add(run, both);
+        }
+
+        return both;
+    }
 
     private int[] DistanceFrom(int[] sources, int[] supply)
     {
