@@ -21,23 +21,26 @@ public class ChoiceTests
         Assessment chosen = Assessed.Of(build), stated = Assessed.Of(OpenBuilds.Restated(build, chosen));
         foreach ((AmplifierResult one, AmplifierResult other) in chosen.Amplifiers.Zip(stated.Amplifiers))
             Near.Relative(one.TerminalVolts, other.TerminalVolts, 1e-6, one.Id);
-        Assert.Equal(Broken(chosen), Broken(stated));
+        if (!IsOnTheEdge(chosen)) Assert.Equal(Broken(chosen), Broken(stated));
         Assert.All(stated.Runs, run => Assert.Equal(Decided.Given, run.Conductor.Decided));
         Assert.All(chosen.Runs.Where(run => run.Id != "strap"), run => Assert.Equal(Decided.Chosen, run.Conductor.Decided));
     }, iter: Builds);
 
-    /// <summary>The fuses are kept: another conductor's slightly other current may ask for another fuse, whose resistance would count too.</summary>
+    /// <summary>
+    /// Neither with the fuses that were chosen nor with them open again: a slightly other current may ask for another fuse, whose resistance
+    /// counts too, and fuses are chosen for the current and not for the drop.
+    /// </summary>
     [Fact]
     public void No_chosen_run_could_be_one_size_smaller_by_itself() => OpenBuilds.Trees.Sample(build =>
     {
         Assessment answer = Assessed.Of(build);
         if (Breaks(answer)) return;
-        Build stated = OpenBuilds.Restated(build, answer);
+        Build[] stated = [OpenBuilds.Restated(build, answer), WithChosenSizes(build, answer)];
         foreach (RunResult run in answer.Runs.Where(run => run.Conductor.Decided is Decided.Chosen))
         {
             int index = Array.IndexOf(Usual, run.Conductor.Size);
             if (index == 0) continue;
-            Assert.True(Breaks(Assessed.Of(stated.WithSize(run.Id, Usual[index - 1]))), $"{run.Id} could be {Usual[index - 1]}");
+            Assert.True(Array.Exists(stated, known => Breaks(Assessed.Of(known.WithSize(run.Id, Usual[index - 1])))), $"{run.Id} could be {Usual[index - 1]}");
         }
     }, iter: Builds);
 
@@ -50,6 +53,10 @@ public class ChoiceTests
         Assert.Equal(least is null, Breaks(answer));
         if (least is { } grams) Assert.InRange(answer.Sizing!.MassGrams, grams * (1 - 1e-9), grams * 1.5);
     }, iter: 10);
+
+    /// <summary>Whether a drop is so near to a limit that temperatures found to 0.001 K cannot tell the side.</summary>
+    private static bool IsOnTheEdge(Assessment answer) => answer.Amplifiers.Any(amplifier =>
+        Math.Abs(amplifier.DropPercent / 3 - 1) < 1e-5 || Math.Abs(amplifier.DropPercent / 5 - 1) < 1e-5);
 
     private static double? LeastMetal(Build build)
     {
@@ -68,6 +75,9 @@ public class ChoiceTests
     }
 
     private static double Kilograms(Run run, ConductorSize size) => Conductor.Of(size, Material.Copper).KilogramsPerMetre * run.LengthMetres;
+
+    private static Build WithChosenSizes(Build build, Assessment answer) =>
+        answer.Runs.Aggregate(build, (changed, run) => changed.WithSize(run.Id, run.Conductor.Size));
 
     /// <summary>Whether a rule that a choice has to keep does not hold: one that fails, the design target, or the size of the return.</summary>
     private static bool Breaks(Assessment answer) => answer.Findings.Any(finding =>
