@@ -26,16 +26,40 @@ internal static class Assessed
         return answer;
     }
 
-    /// <summary>With several batteries an answer mixes the worst of several cases, so its figures are those of no single circuit.</summary>
     private static void AgreesWithItsCircuit(Build build, Assessment answer)
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest);
-        if (complete.Batteries.Count > 1) return;
         var wiring = new Wiring(complete);
-        double[] ohms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms];
-        var circuit = new Circuit(
-            wiring.Network, ohms, wiring.SourcesIn(OperatingCase.Running), [.. complete.Draws.Select(draw => draw.Full)], wiring.HeldVoltsIn(OperatingCase.Running));
-        double[] volts = circuit.Solve() ?? throw new InvalidOperationException("The circuit of the answer collapses.");
+        if (complete.Batteries.Count == 1) AgreesWithItsRunningCircuit(complete, wiring, answer);
+        else LiesBetweenItsCases(complete, wiring, answer);
+    }
+
+    private static Circuit CircuitOf(CompleteBuild complete, Wiring wiring, Assessment answer, OperatingCase operatingCase) => new(
+        wiring.Network,
+        [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms],
+        wiring.SourcesIn(operatingCase),
+        [.. complete.Draws.Select(draw => draw.Full)],
+        wiring.HeldVoltsIn(operatingCase));
+
+    /// <summary>
+    /// With several batteries an answer takes the worst of two cases, run by run, each with its own temperatures: its figures are nearly those
+    /// of the worse case at the resistances reported.
+    /// </summary>
+    private static void LiesBetweenItsCases(CompleteBuild complete, Wiring wiring, Assessment answer)
+    {
+        Circuit[] cases = [.. wiring.Cases.Where(known => known is not OperatingCase.LowVoltage).Select(known => CircuitOf(complete, wiring, answer, known))];
+        double[][] volts = [.. cases.Select(circuit => circuit.Solve() ?? throw new InvalidOperationException("The circuit of the answer collapses."))];
+        for (int i = 0; i < answer.Amplifiers.Count; i++)
+        {
+            double worst = cases.Zip(volts, (circuit, solved) => circuit.VoltsAcross(i, solved)).Min();
+            Near.Relative(worst, answer.Amplifiers[i].TerminalVolts, 0.01, answer.Amplifiers[i].Id + " terminal voltage");
+        }
+    }
+
+    private static void AgreesWithItsRunningCircuit(CompleteBuild complete, Wiring wiring, Assessment answer)
+    {
+        Circuit circuit = CircuitOf(complete, wiring, answer, OperatingCase.Running);
+        double[] ohms = circuit.BranchOhms, volts = circuit.Solve() ?? throw new InvalidOperationException("The circuit of the answer collapses.");
         for (int i = 0; i < answer.Amplifiers.Count; i++)
         {
             AmplifierResult amplifier = answer.Amplifiers[i];
