@@ -1,8 +1,8 @@
-using System.Globalization;
 using System.Reflection;
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Engine.Tests.Published.Ngspice;
 
 namespace Cablewright.Engine.Tests.Golden;
 
@@ -39,16 +39,11 @@ public class GoldenTests
     public void The_expected_figures_are_those_of_the_netlist(string name)
     {
         GoldenCase golden = GoldenCase.Read(name);
-        Dictionary<string, double> printed = Printed(OutsideProgram.Run("ngspice", "ngspice", "", "-b", golden.Netlist!));
+        Dictionary<string, double> printed = Simulator.PrintedByFile(golden.Netlist!);
         Expectation[] simulated = [.. golden.Expected.Figures.Where(figure => figure.Netlist is not null)];
         Assert.NotEmpty(simulated);
         Assert.All(simulated, figure => Near.Relative(printed[figure.Netlist!], figure.Value, 1e-5, figure.Of));
     }
-
-    private static Dictionary<string, double> Printed(string output) => output.Split('\n')
-        .Select(line => line.Split(" = "))
-        .Where(parts => parts.Length == 2 && double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out _))
-        .ToDictionary(parts => parts[0], parts => double.Parse(parts[1], CultureInfo.InvariantCulture));
 
     private static double Figure(Assessment answer, string path)
     {

@@ -11,16 +11,15 @@ internal static class Simulator
     /// <summary>The operating point's node potentials; <c>null</c> where the simulator finds none.</summary>
     public static double[]? OperatingPoint(Circuit circuit, string netlist)
     {
-        string output = Run(netlist);
-        var volts = new double[circuit.Network.NodeCount];
-        foreach (string line in output.Split('\n').Where(line => line.StartsWith("v(n", StringComparison.Ordinal)))
-        {
-            int node = int.Parse(line[3..line.IndexOf(')', StringComparison.Ordinal)], CultureInfo.InvariantCulture);
-            volts[node] = double.Parse(line[(line.IndexOf('=', StringComparison.Ordinal) + 1)..], CultureInfo.InvariantCulture);
-        }
-
-        return output.Contains("v(n1) =", StringComparison.Ordinal) ? volts : null;
+        Dictionary<string, double> printed = Printed(netlist);
+        return printed.Count == 0 ? null : [.. Enumerable.Range(0, circuit.Network.NodeCount).Select(node => node == 0 ? 0 : printed[$"v({Node(node)})"])];
     }
+
+    /// <summary>What a netlist prints, by name.</summary>
+    public static Dictionary<string, double> Printed(string netlist) => Read(Run(netlist));
+
+    /// <summary>What a netlist in a file prints, by name.</summary>
+    public static Dictionary<string, double> PrintedByFile(string path) => Read(OutsideProgram.Run("ngspice", "ngspice", "", "-b", path));
 
     public static string Netlist(Circuit circuit)
     {
@@ -46,6 +45,11 @@ internal static class Simulator
         for (int node = 1; node < network.NodeCount; node++) Line(text, $"print v({Node(node)})");
         return text.Append("quit 0\n.endc\n.end\n").ToString();
     }
+
+    private static Dictionary<string, double> Read(string output) => output.Split('\n')
+        .Select(line => line.Split(" = "))
+        .Where(parts => parts.Length == 2 && double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out _))
+        .ToDictionary(parts => parts[0], parts => double.Parse(parts[1], CultureInfo.InvariantCulture));
 
     private static string Run(string netlist)
     {
