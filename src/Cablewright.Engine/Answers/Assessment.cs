@@ -182,7 +182,20 @@ public sealed record ConductorResult(
 /// <param name="Family">Family.</param>
 /// <param name="DistanceMetres">Conductor between the end of the run and the fuse.</param>
 /// <param name="PerConductor">Each conductor of a parallel run has one.</param>
-public sealed record FuseResult(Decided Decided, double RatingAmps, FuseFamilyName Family, double DistanceMetres, bool PerConductor);
+public sealed record FuseResult(Decided Decided, double RatingAmps, FuseFamilyName Family, double DistanceMetres, bool PerConductor)
+{
+    /// <summary>The largest short-circuit current where it stands; <c>null</c> on a return.</summary>
+    public double? LargestFaultAmps { get; init; }
+
+    /// <summary>The smallest short-circuit current that it must interrupt; <c>null</c> where it guards nothing.</summary>
+    public double? SmallestFaultAmps { get; init; }
+
+    /// <summary>The longest time that it may take for that; <c>null</c> where its opening is not certain.</summary>
+    public double? OpensSeconds { get; init; }
+
+    /// <summary>How long the conductor that is nearest to harm withstands it; <c>null</c> where it is never hurt.</summary>
+    public double? ConductorWithstandSeconds { get; init; }
+}
 
 /// <summary>How the choice was made.</summary>
 /// <param name="Complete">Every open conductor was made as small as the rules let it be; <c>false</c>: the work budget ended first.</param>

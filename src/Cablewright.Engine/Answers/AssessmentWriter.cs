@@ -15,9 +15,9 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
 
     public Assessment Write(IReadOnlyList<Question> questions)
     {
-        List<Breach> breaches = [.. evaluation.Breaches];
+        List<Breach> breaches = [.. sized.Breaches];
         if (!sized.IsComplete) breaches.Add(new Breach(BreachKind.BudgetReached, Severity.Info, 0));
-        IReadOnlyList<Finding> findings = new FindingWriter(build, evaluator, evaluation).Write(breaches);
+        IReadOnlyList<Finding> findings = new FindingWriter(build, evaluator, evaluation, sized.Faults).Write(breaches);
         Verdict verdict = findings.Count == 0 ? Verdict.Pass : (Verdict)findings.Max(finding => finding.Severity);
         return new Assessment
         {
@@ -90,8 +90,8 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
             AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
             Utilisation = limit > 0 ? evaluation.Currents.ThermalAmps[index] / limit : null,
             GuardedBy = unguarded ? [] : [.. evaluation.Guards.GuardsOf(index).Select(guard => build.Runs[guard].Id)],
-            Fuse = FuseOf(evaluation.Decision.Near[index]),
-            FarFuse = FuseOf(evaluation.Decision.Far[index]),
+            Fuse = FuseOf(index, isFar: false),
+            FarFuse = FuseOf(index, isFar: true),
         };
     }
 
@@ -103,9 +103,18 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
         run.InsulationCelsius,
         choice.KilogramsPerMetre * run.LengthMetres * 1000);
 
-    private static FuseResult? FuseOf(FittedFuse? fuse) => fuse is null
-        ? null
-        : new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor);
+    private FuseResult? FuseOf(int run, bool isFar)
+    {
+        if ((isFar ? evaluation.Decision.Far : evaluation.Decision.Near)[run] is not { } fuse) return null;
+        Clearing? worst = sized.Faults.WorstOf(run, isFar);
+        return new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor)
+        {
+            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(evaluator.Shape.NodeAt(run, isFar), out double largest) ? largest : null,
+            SmallestFaultAmps = worst?.GuardAmps,
+            OpensSeconds = worst?.OpensSeconds,
+            ConductorWithstandSeconds = worst is { } clearing && double.IsFinite(clearing.WithstandSeconds) ? clearing.WithstandSeconds : null,
+        };
+    }
 
     private double Metal() => Enumerable.Range(0, build.Runs.Count)
         .Sum(run => evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres * 1000);

@@ -42,11 +42,11 @@ internal static class Questions
 
     private static Outcome OutcomeOf(CompleteBuild build, SizedBuild sized)
     {
-        IReadOnlyList<Breach> breaches = sized.Evaluation.Breaches;
+        Breach[] breaches = [.. sized.Breaches];
         double metal = build.Runs.Any(run => run.Given is null)
             ? Enumerable.Range(0, build.Runs.Count).Sum(run => sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres)
             : 0;
-        Severity worst = breaches.Count == 0 ? Severity.Info : breaches.Max(breach => breach.Severity);
+        Severity worst = breaches.Length == 0 ? Severity.Info : breaches.Max(breach => breach.Severity);
         return new Outcome((Verdict)worst, breaches.Count(breach => breach.Severity is Severity.Fail), metal);
     }
 

@@ -200,6 +200,9 @@ public sealed record FuseWish
     /// <summary>The part's own voltage rating, in volts.</summary>
     public double? VoltageRatingVolts { get; init; }
 
+    /// <summary>The part's own interrupting rating, in amperes.</summary>
+    public double? InterruptingRatingAmps { get; init; }
+
     /// <summary>Each conductor of a parallel run has a fuse of this rating of its own.</summary>
     public bool? PerConductor { get; init; }
 

@@ -1,3 +1,5 @@
+using Link = Cablewright.Engine.Circuits.NodeEquations.Link;
+
 namespace Cablewright.Engine.Circuits;
 
 /// <summary>Finds the node voltages of a circuit with resistances, sources and loads of constant power, current or resistance.</summary>
@@ -22,8 +24,7 @@ public sealed class CircuitSolver
     private const double Tolerance = 1e-9;
 
     private readonly Network network;
-    private readonly int[] unknownOf;
-    private readonly Elimination matrix;
+    private readonly NodeEquations equations;
     private readonly Link[] branches;
     private readonly Link[] sources;
     private readonly Link[] loads;
@@ -34,24 +35,14 @@ public sealed class CircuitSolver
     public CircuitSolver(Network network)
     {
         this.network = network;
-        unknownOf = new int[network.NodeCount];
-        foreach (int node in network.HeldNodes) unknownOf[node] = -1;
-        int count = 0;
-        for (int node = 0; node < network.NodeCount; node++)
-        {
-            if (unknownOf[node] >= 0) unknownOf[node] = count++;
-        }
-
         IEnumerable<(int, int)> joined = network.Branches.Select(branch => (branch.From, branch.To))
             .Concat(network.Sources.Select(source => (source.Positive, source.Negative)))
             .Concat(network.Loads.Select(load => (load.Positive, load.Negative)));
-        matrix = new Elimination(count, joined
-            .Select(pair => (unknownOf[pair.Item1], unknownOf[pair.Item2]))
-            .Where(pair => pair.Item1 >= 0 && pair.Item2 >= 0));
-        branches = [.. network.Branches.Select(branch => LinkOf(branch.From, branch.To))];
-        sources = [.. network.Sources.Select(source => LinkOf(source.Positive, source.Negative))];
-        loads = [.. network.Loads.Select(load => LinkOf(load.Positive, load.Negative))];
-        step = new double[count];
+        equations = new NodeEquations(network.NodeCount, joined, network.HeldNodes);
+        branches = [.. network.Branches.Select(branch => equations.LinkOf(branch.From, branch.To))];
+        sources = [.. network.Sources.Select(source => equations.LinkOf(source.Positive, source.Negative))];
+        loads = [.. network.Loads.Select(load => equations.LinkOf(load.Positive, load.Negative))];
+        step = new double[equations.Count];
         volts = new double[network.NodeCount];
     }
 
@@ -76,14 +67,14 @@ public sealed class CircuitSolver
         double scale = Start(heldVolts, sourceStates);
         for (Steps = 0; Steps <= MostSteps; Steps++)
         {
-            matrix.Clear();
+            equations.Clear();
             Array.Clear(step);
             AddBranches(branchOhms);
             AddSources(sourceStates);
             bool idle = Steps == 0;
             if (!idle && !AddLoads(draws)) return false;
-            if (!matrix.Factor()) return false;
-            matrix.Solve(step);
+            if (!equations.Factor()) return false;
+            equations.Solve(step);
             double largest = Move();
             if (!idle && largest <= Tolerance * scale) return true;
             scale = Math.Max(scale, largest);
@@ -164,19 +155,8 @@ public sealed class CircuitSolver
     /// <summary>Adds a two-terminal element: its conductance to the Jacobian, its current to the residual.</summary>
     private void Add(Link link, double siemens, double amps)
     {
-        if (link.FromUnknown >= 0)
-        {
-            matrix.AddDiagonal(link.FromUnknown, siemens);
-            step[link.FromUnknown] -= amps;
-        }
-
-        if (link.ToUnknown >= 0)
-        {
-            matrix.AddDiagonal(link.ToUnknown, siemens);
-            step[link.ToUnknown] += amps;
-        }
-
-        if (link.Entry >= 0) matrix.AddOffDiagonal(link.Entry, -siemens);
+        equations.Stamp(link, siemens);
+        NodeEquations.Draw(link, amps, step);
     }
 
     private double Move()
@@ -184,20 +164,12 @@ public sealed class CircuitSolver
         double largest = 0;
         for (int node = 0; node < volts.Length; node++)
         {
-            if (unknownOf[node] < 0) continue;
-            double d = step[unknownOf[node]];
+            if (equations.UnknownOf(node) < 0) continue;
+            double d = step[equations.UnknownOf(node)];
             volts[node] += d;
             largest = Math.Max(largest, Math.Abs(d));
         }
 
         return largest;
     }
-
-    private Link LinkOf(int from, int to)
-    {
-        int a = unknownOf[from], b = unknownOf[to];
-        return new Link(from, to, a, b, a >= 0 && b >= 0 && a != b ? matrix.EntryOf(a, b) : -1);
-    }
-
-    private readonly record struct Link(int From, int To, int FromUnknown, int ToUnknown, int Entry);
 }

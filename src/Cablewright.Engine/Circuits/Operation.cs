@@ -88,6 +88,7 @@ internal sealed class Operation
         SourceState[] sources = wiring.SourcesIn(operatingCase);
         double[] held = wiring.HeldVoltsIn(operatingCase);
 
+        double bodyVolts = 0;
         Array.Clear(lastChange);
         for (int round = 0; round < MostRounds; round++)
         {
@@ -96,6 +97,7 @@ internal sealed class Operation
             if (!wiring.Solver.Solve(branchOhms, sources, full, held)) return null;
             ReadRuns(peak);
             ReadLoads(loadVolts, loadAmps);
+            bodyVolts = wiring.BodyNode < 0 ? 0 : Math.Abs(wiring.Solver.NodeVolts[wiring.BodyNode]);
             if (thermalIsPeak) peak.CopyTo(rms, 0);
             else if (SolveThermal(loadAmps, sources, held)) ReadRuns(rms);
             else return null;
@@ -105,7 +107,8 @@ internal sealed class Operation
         lastCelsius = celsius;
         return new OperatingPoint(
             operatingCase, peak, rms, celsius, branchOhms[..runs], loadVolts, loadAmps,
-            [.. loadAmps.Select((amps, load) => amps * build.Draws[load].ThermalShare)]);
+            [.. loadAmps.Select((amps, load) => amps * build.Draws[load].ThermalShare)],
+            bodyVolts);
     }
 
     private static LoadDraw Scaled(LoadDraw draw, double share) => draw with

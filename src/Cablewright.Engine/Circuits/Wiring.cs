@@ -26,6 +26,7 @@ internal sealed class Wiring
         AddBody();
         LoadPort[] loads = [.. build.Stated.Amplifiers.Select(amplifier => new LoadPort(Node(amplifier.Id, Side.Supply), Node(amplifier.Id, Side.Return)))];
         SourcePort[] batteries = [.. build.Batteries.Select(battery => new SourcePort(Node(battery.Id, Side.Supply), Node(battery.Id, Side.Return)))];
+        Batteries = batteries;
         isAlone = FindAlone(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
         SourcePort charging = batteries[build.ChargingBattery];
@@ -55,6 +56,18 @@ internal sealed class Wiring
 
     /// <summary>The node of a battery's positive terminal.</summary>
     public int PositiveOf(int battery) => nodeOf[(build.Batteries[battery].Id, Side.Supply)];
+
+    /// <summary>Where the batteries stand, in their order.</summary>
+    public IReadOnlyList<SourcePort> Batteries { get; }
+
+    /// <summary>The nodes of the return side.</summary>
+    public IReadOnlyList<int> ReturnNodes => [.. nodeOf.Where(pair => pair.Key.Side is Side.Return).Select(pair => pair.Value)];
+
+    /// <summary>The nodes held at 0 V: one for each part of the return side.</summary>
+    public IReadOnlyList<int> HeldReturnNodes => [.. Network.HeldNodes.Skip(1)];
+
+    /// <summary>The node of the vehicle's body, or -1 where nothing returns over it.</summary>
+    public int BodyNode => nodeOf.GetValueOrDefault((PlaceNames.Body, Side.Return), -1);
 
     /// <summary>The state of each source in a case.</summary>
     public SourceState[] SourcesIn(OperatingCase operatingCase) => [.. sourceBattery.Select(battery => isAlone[battery]

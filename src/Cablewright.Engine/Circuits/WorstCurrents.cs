@@ -44,6 +44,7 @@ internal sealed class WorstCurrents
             ThermalLoadAmps[i] = points.Max(point => point.ThermalLoadAmps[i]);
         }
 
+        BodyVolts = running.Max(point => point.BodyVolts);
         LowestVolts = points.Min(point => point.LoadVolts.Min());
     }
 
@@ -70,6 +71,9 @@ internal sealed class WorstCurrents
 
     /// <summary>Largest root-mean-square current of each amplifier.</summary>
     public double[] ThermalLoadAmps { get; }
+
+    /// <summary>Largest voltage over the body and the charging battery's strap, engine running.</summary>
+    public double BodyVolts { get; }
 
     /// <summary>Lowest voltage at any amplifier in any case.</summary>
     public double LowestVolts { get; }

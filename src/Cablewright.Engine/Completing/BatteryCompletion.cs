@@ -43,7 +43,8 @@ internal static class BatteryCompletion
                 $"a battery takes no more for long than {Phrase.Number(rate.Value)} times its capacity of {Phrase.Number(capacity)} Ah", rate.Citation);
         }
 
-        return new CompleteBattery(battery.Id, ohms, recharging, halfCharged, ruleset["supply.strap-resistance"].Value);
+        double least = battery.InternalOhms ?? ohms * ruleset["supply.least-resistance-share"].Value;
+        return new CompleteBattery(battery.Id, ohms, least, recharging, halfCharged, ruleset["supply.strap-resistance"].Value);
     }
 
     private static double ResistanceOf(

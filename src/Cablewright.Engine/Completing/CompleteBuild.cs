@@ -63,11 +63,13 @@ internal sealed record SupplyFigures(double? HotAmps, double? IdleAmps, double B
 
 /// <summary>One battery, complete.</summary>
 /// <param name="Id">Its place name.</param>
-/// <param name="InternalOhms">Its resistance as a source.</param>
+/// <param name="InternalOhms">Its resistance as a source; an upper bound where it is not stated.</param>
+/// <param name="LeastOhms">A lower bound of the same, for the largest fault current.</param>
 /// <param name="RechargingOhms">What it counts as while it recharges.</param>
 /// <param name="HalfChargedVolts">Its rest voltage at half charge.</param>
 /// <param name="StrapOhms">A strap that is assumed for it.</param>
-internal sealed record CompleteBattery(string Id, double InternalOhms, double RechargingOhms, double HalfChargedVolts, double StrapOhms);
+internal sealed record CompleteBattery(
+    string Id, double InternalOhms, double LeastOhms, double RechargingOhms, double HalfChargedVolts, double StrapOhms);
 
 /// <summary>One run, complete but for what is to be chosen.</summary>
 internal sealed record CompleteRun
@@ -125,6 +127,7 @@ internal readonly record struct TerminalLimit(ConductorSize Largest, string Poin
 /// <param name="Family">The stated family, if any.</param>
 /// <param name="DistanceMetres">The stated distance, if any.</param>
 /// <param name="VoltageRatingVolts">The stated voltage rating, if any.</param>
+/// <param name="InterruptingRatingAmps">The stated interrupting rating, if any.</param>
 /// <param name="PerConductor">Whether each parallel conductor has its own.</param>
 /// <param name="LargestConductor">What the holder accepts, if stated.</param>
 internal sealed record FuseSlot(
@@ -135,5 +138,6 @@ internal sealed record FuseSlot(
     FuseFamilyName? Family,
     double? DistanceMetres,
     double? VoltageRatingVolts,
+    double? InterruptingRatingAmps,
     bool? PerConductor,
     ConductorSize? LargestConductor);

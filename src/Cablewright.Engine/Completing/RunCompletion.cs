@@ -78,6 +78,7 @@ internal sealed class RunCompletion
         wish?.Family ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, pointer) : null),
         wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, pointer),
         wish?.VoltageRatingVolts,
+        wish?.InterruptingRatingAmps,
         wish?.PerConductor,
         wish?.LargestConductor);
 

@@ -50,6 +50,9 @@ public sealed class Conductor
     /// <summary>The conductor of this size and metal.</summary>
     public static Conductor Of(ConductorSize size, Material material) => Catalogue[(size, material)];
 
+    /// <inheritdoc/>
+    public override string ToString() => $"{Size} {Material.Word()}";
+
     /// <summary>Resistance of one metre at a conductor temperature in degrees Celsius, in ohms.</summary>
     public double OhmsPerMetre(double celsius) => OhmsPerMetreAt20 * Properties.TemperatureFactor(celsius);
 }

@@ -8,5 +8,5 @@ internal readonly record struct ConductorChoice(Conductor Conductor, int Count)
     public double KilogramsPerMetre => Conductor.KilogramsPerMetre * Count;
 
     /// <inheritdoc/>
-    public override string ToString() => (Count > 1 ? $"{Count} x " : "") + $"{Conductor.Size} {Conductor.Material.Word()}";
+    public override string ToString() => (Count > 1 ? $"{Count} x " : "") + Conductor;
 }

@@ -28,6 +28,14 @@ internal enum BreachKind
     PeakAboveAlternator,
     AverageAboveIdle,
     BudgetReached,
+    FuseMayNotOpen,
+    FuseOpensTooLate,
+    BandRecalled,
+    InterruptingUnknown,
+    InterruptingTooLow,
+    OverloadHurts,
+    NotSelective,
+    BodyDropLarge,
 }
 
 /// <summary>One rule that does not hold, in numbers; it becomes a <see cref="Finding"/> only when an answer is written.</summary>
@@ -40,6 +48,9 @@ internal enum BreachKind
 internal readonly record struct Breach(
     BreachKind Kind, Severity Severity, int Index, bool IsFar = false, double Measured = 0, double Limit = 0)
 {
+    /// <summary>The other run that it is about, where there is one.</summary>
+    public int Other { get; init; } = -1;
+
     /// <summary>Whether it is about the same thing as another.</summary>
     public bool IsSameAs(Breach other) => Kind == other.Kind && Index == other.Index && IsFar == other.IsFar;
 }

@@ -37,6 +37,14 @@ public static class FindingCodes
             [BreachKind.AverageAboveAlternator] = ("supply.average-above-alternator", "supply.average-of-available", "On its programme the system draws more than the alternator has left: the battery empties while driving."),
             [BreachKind.PeakAboveAlternator] = ("supply.peak-above-alternator", "supply.average-of-available", "At full output the system draws more than the alternator has left; the battery gives the rest for as long."),
             [BreachKind.AverageAboveIdle] = ("supply.average-above-idle", "supply.average-of-available", "At idle the system draws more than the alternator has left."),
+            [BreachKind.FuseMayNotOpen] = ("fuse.may-not-open", "fuse.opens-in-time", "The smallest short-circuit current is too small for the fuse to open with certainty."),
+            [BreachKind.FuseOpensTooLate] = ("fuse.opens-too-late", "fuse.opens-in-time", "The conductor is hurt before the fuse opens on the smallest short-circuit current."),
+            [BreachKind.BandRecalled] = ("fuse.band-from-memory", "fuse.opens-in-time", "The fuse opens in time by a time-current band that is only recalled: check the part's own."),
+            [BreachKind.InterruptingUnknown] = ("fuse.interrupting-rating-unknown", "fuse.interrupting-rating", "The largest short-circuit current is above what the fuse family is known to interrupt, and the part's own rating is not stated."),
+            [BreachKind.InterruptingTooLow] = ("fuse.interrupting-rating-too-low", "fuse.interrupting-rating", "The fuse cannot interrupt the largest short-circuit current."),
+            [BreachKind.OverloadHurts] = ("fuse.overload-hurts-conductor", "fuse.overload", "On a moderate overload the conductor gets too hot before the fuse opens."),
+            [BreachKind.NotSelective] = ("fuse.not-selective", "fuse.coordination", "In a short circuit the fuse before may open first."),
+            [BreachKind.BodyDropLarge] = ("return.body-drop-large", "return.body-drop", "Much voltage is lost in the body and the battery's strap."),
             [BreachKind.BudgetReached] = ("sizing.budget-reached", "sizing.work-budget", "The work budget ended before the choice of the open conductors was finished."),
         }.ToFrozenDictionary();
 

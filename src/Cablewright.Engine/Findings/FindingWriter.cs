@@ -1,4 +1,5 @@
 using Cablewright.Engine.Completing;
+using Cablewright.Engine.Protection;
 using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Findings;
@@ -14,8 +15,9 @@ internal sealed class FindingWriter
     private readonly HeatWording heat;
     private readonly FuseWording fuse;
     private readonly SupplyWording supply;
+    private readonly FaultWording fault;
 
-    public FindingWriter(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
+    public FindingWriter(CompleteBuild build, Evaluator evaluator, Evaluation evaluation, FaultReport report)
     {
         this.build = build;
         this.evaluator = evaluator;
@@ -24,6 +26,7 @@ internal sealed class FindingWriter
         heat = new HeatWording(build, evaluator, evaluation, remedies);
         fuse = new FuseWording(build, evaluator, evaluation, remedies);
         supply = new SupplyWording(build, evaluation);
+        fault = new FaultWording(build, evaluation, report, new FaultRemedies(build, evaluation));
     }
 
     /// <summary>The findings, the worst first, each weight in the order of the build.</summary>
@@ -77,6 +80,13 @@ internal sealed class FindingWriter
         BreachKind.AverageAboveAlternator => supply.AverageAboveAlternator(breach),
         BreachKind.PeakAboveAlternator => supply.PeakAboveAlternator(breach),
         BreachKind.AverageAboveIdle => supply.AverageAboveIdle(breach),
+        BreachKind.FuseMayNotOpen => fault.MayNotOpen(breach),
+        BreachKind.FuseOpensTooLate => fault.OpensTooLate(breach),
+        BreachKind.BandRecalled => fault.BandRecalled(breach),
+        BreachKind.InterruptingUnknown or BreachKind.InterruptingTooLow => fault.Interrupting(breach),
+        BreachKind.OverloadHurts => fault.Overload(breach),
+        BreachKind.NotSelective => fault.NotSelective(breach),
+        BreachKind.BodyDropLarge => FaultWording.BodyDrop(breach),
         _ => supply.Budget(),
     };
 }

@@ -57,6 +57,9 @@ public sealed class HeatBalance
         insulationResistance = Math.Log(outerMetres / conductor.DiameterMetres) / (2 * Math.PI * InsulationConductivity);
     }
 
+    /// <summary>Outer diameter with insulation, in metres.</summary>
+    public double OuterMetres => outerMetres;
+
     /// <summary>The balance of one conductor with the usual wall of insulation for its size.</summary>
     public static HeatBalance Of(Conductor conductor) => Catalogue[conductor];
 
@@ -64,13 +67,16 @@ public sealed class HeatBalance
     /// <param name="conductorCelsius">The conductor's temperature, °C.</param>
     /// <param name="airCelsius">The surrounding air, °C.</param>
     /// <returns>Amperes; 0 where the air is as hot as the conductor may be.</returns>
-    public double CurrentAt(double conductorCelsius, double airCelsius)
+    public double CurrentAt(double conductorCelsius, double airCelsius) =>
+        Math.Sqrt(LeavingWatts(conductorCelsius, airCelsius) / conductor.OhmsPerMetre(conductorCelsius));
+
+    /// <summary>The heat that leaves one metre of a conductor at a temperature, in watts.</summary>
+    public double LeavingWatts(double conductorCelsius, double airCelsius)
     {
         if (conductorCelsius <= airCelsius) return 0;
-        double low = airCelsius, high = conductorCelsius;
-        double surface = Root(low, high, ts => LeavingSurface(ts, airCelsius) - (conductorCelsius - ts) / insulationResistance);
-        double watts = (conductorCelsius - surface) / insulationResistance;
-        return Math.Sqrt(watts / conductor.OhmsPerMetre(conductorCelsius));
+        double surface = Root(
+            airCelsius, conductorCelsius, ts => LeavingSurface(ts, airCelsius) - (conductorCelsius - ts) / insulationResistance);
+        return (conductorCelsius - surface) / insulationResistance;
     }
 
     /// <summary>The temperature of the conductor under a lasting current.</summary>

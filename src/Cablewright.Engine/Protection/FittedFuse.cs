@@ -9,11 +9,15 @@ namespace Cablewright.Engine.Protection;
 /// <param name="DistanceMetres">Conductor between the end of the run and the fuse.</param>
 /// <param name="PerConductor">Each of the run's parallel conductors has one.</param>
 /// <param name="VoltageRatingVolts">Voltage rating of the part or its family.</param>
+/// <param name="InterruptingRatingAmps">Interrupting rating of the part, where it is stated.</param>
 internal sealed record FittedFuse(
-    Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts)
+    Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts, double? InterruptingRatingAmps)
 {
     /// <summary>What passes before all of them open.</summary>
     public double PassingAmps(int conductors) => PerConductor ? RatingAmps * conductors : RatingAmps;
+
+    /// <summary>What is known of the current that it can interrupt.</summary>
+    public double InterruptsAmps => InterruptingRatingAmps ?? Family.InterruptingRatingAmps.Value;
 
     /// <summary>The lasting current that they carry together.</summary>
     public double CarryingAmps(int conductors) => PassingAmps(conductors) * Family.ContinuousUseFactor.Value;

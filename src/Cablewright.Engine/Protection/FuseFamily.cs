@@ -7,7 +7,10 @@ public sealed record FuseFamily(
     SourcedNumbers RatingsAmps,
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,
-    SourcedNumber DropAtRatingVolts)
+    SourcedNumber DropAtRatingVolts,
+    SourcedNumber InterruptingRatingAmps,
+    OpeningBand OpeningBand,
+    IReadOnlyList<DeratingPoint> TemperatureDerating)
 {
     private static readonly FuseFamily[] Table =
         [.. Embedded.Read("Protection/fuse-families.json", DataJson.Default.FuseFamilyRowArray)
@@ -17,7 +20,10 @@ public sealed record FuseFamily(
                 row.RatingsAmps,
                 row.VoltageRatingVolts,
                 row.ContinuousUseFactor,
-                row.DropAtRatingVolts))
+                row.DropAtRatingVolts,
+                row.InterruptingRatingAmps,
+                new OpeningBand(row.OpeningBand),
+                row.TemperatureDerating))
             .OrderBy(family => family.Name)];
 
     /// <summary>All families.</summary>
@@ -54,4 +60,7 @@ internal sealed record FuseFamilyRow(
     SourcedNumbers RatingsAmps,
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,
-    SourcedNumber DropAtRatingVolts);
+    SourcedNumber DropAtRatingVolts,
+    SourcedNumber InterruptingRatingAmps,
+    IReadOnlyList<OpeningPoint> OpeningBand,
+    IReadOnlyList<DeratingPoint> TemperatureDerating);

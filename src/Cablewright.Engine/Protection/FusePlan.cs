@@ -137,7 +137,8 @@ internal sealed class FusePlan
             family,
             slot.DistanceMetres ?? build.Ruleset["fuse.max-distance"].Value,
             IsPerConductor(run, slot, decided),
-            slot.VoltageRatingVolts ?? family.VoltageRatingVolts.Value);
+            slot.VoltageRatingVolts ?? family.VoltageRatingVolts.Value,
+            slot.InterruptingRatingAmps);
     }
 
     /// <summary>Parallel conductors get a fuse each where it is chosen; a given fuse stands for all unless the build says else.</summary>

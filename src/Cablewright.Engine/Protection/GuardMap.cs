@@ -45,6 +45,9 @@ internal sealed class GuardMap
     /// <summary>The runs whose fuses guard a run, in order.</summary>
     public IEnumerable<int> GuardsOf(int run) => Guards(run).Select(edge => edge.Run).Distinct().Order();
 
+    /// <summary>The fuses that guard a run.</summary>
+    public IEnumerable<Guard> For(int run) => Guards(run).Select(edge => new Guard(edge.Run, edge.IsFar, edge.Fuse, edge.PassingAmps));
+
     /// <summary>The current that can pass into a run before its guards open; 0 where it has none.</summary>
     public double PassingAmps(int run)
     {

@@ -62,6 +62,9 @@ internal sealed class Evaluator
     /// <summary>The currents if every load drew what it draws at its source's own voltage: an estimate that always exists.</summary>
     public WorstCurrents Estimate(Decision decision) => operation.Estimate(decision);
 
+    /// <summary>Judges what short circuits and overloads would do to a decision.</summary>
+    public FaultReport JudgeFaults(Evaluation evaluation) => FaultJudgement.Of(build, Wiring, Shape, evaluation);
+
     private Evaluation Judged(Decision decision, WorstCurrents currents, double share)
     {
         var guards = new GuardMap(Shape, decision);

@@ -8,7 +8,14 @@ using Cablewright.Engine.Protection;
 namespace Cablewright.Engine.Sizing;
 
 /// <summary>What was decided, and whether the work budget sufficed to make it as small as the rules allow.</summary>
-internal sealed record SizedBuild(Evaluation Evaluation, bool IsComplete);
+/// <param name="Evaluation">The decision and what it leads to.</param>
+/// <param name="Faults">What short circuits and overloads would do to it.</param>
+/// <param name="IsComplete">Whether the search came to its end.</param>
+internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, bool IsComplete)
+{
+    /// <summary>Every rule that does not hold.</summary>
+    public IEnumerable<Breach> Breaches => Evaluation.Breaches.Concat(Faults.Breaches);
+}
 
 /// <summary>Chooses the conductors that a build leaves open, all together.</summary>
 /// <remarks>
@@ -32,6 +39,7 @@ internal sealed class Sizer
     private readonly IReadOnlyList<ConductorChoice>[] candidates;
     private readonly int[] open;
     private readonly int[] level;
+    private readonly int[] floor;
     private readonly double[] goal;
     private readonly double workBudget;
     private Decision decision;
@@ -43,6 +51,7 @@ internal sealed class Sizer
         open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
         candidates = [.. build.Runs.Select(run => run.Given is null ? CandidateList.For(run, build.Stated) : [])];
         level = new int[build.Runs.Count];
+        floor = new int[build.Runs.Count];
         goal = new double[build.Draws.Count];
         this.workBudget = workBudget;
         decision = Present();
@@ -57,17 +66,43 @@ internal sealed class Sizer
     public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget)
     {
         var sizer = new Sizer(build, evaluator, workBudget);
-        if (sizer.open.Length == 0) return new SizedBuild(evaluator.Evaluate(sizer.decision), true);
-        return sizer.Reach(build.Drop.TargetVolts)
-            ?? (build.Drop.HardVolts > build.Drop.TargetVolts ? sizer.Reach(build.Drop.HardVolts) : null)
-            ?? sizer.ComeNear();
+        while (true)
+        {
+            Evaluation evaluation = sizer.Choose();
+            FaultReport faults = evaluator.JudgeFaults(evaluation);
+            if (sizer.IsOutOfWork || !sizer.RaiseFloors(faults)) return new SizedBuild(evaluation, faults, !sizer.IsOutOfWork);
+        }
+    }
+
+    private Evaluation Choose() => open.Length == 0
+        ? evaluator.Evaluate(decision)
+        : Reach(build.Drop.TargetVolts)
+            ?? (build.Drop.HardVolts > build.Drop.TargetVolts ? Reach(build.Drop.HardVolts) : null)
+            ?? ComeNear();
+
+    /// <summary>
+    /// Where a fuse that is certain about it opens too late for an open run, that run must be stronger than it was chosen: it
+    /// then withstands more, and lets more of the fault current through to open the fuse.
+    /// </summary>
+    private bool RaiseFloors(FaultReport faults)
+    {
+        bool raised = false;
+        foreach (Breach breach in faults.Breaches)
+        {
+            bool curable = breach is { Severity: Severity.Fail, Kind: BreachKind.FuseOpensTooLate or BreachKind.FuseMayNotOpen };
+            if (!curable || level[breach.Index] + 1 >= candidates[breach.Index].Count) continue;
+            floor[breach.Index] = level[breach.Index] + 1;
+            raised = true;
+        }
+
+        return raised;
     }
 
     /// <summary>The choice that keeps every drop within a goal, or <c>null</c> where none does.</summary>
-    private SizedBuild? Reach(double volts)
+    private Evaluation? Reach(double volts)
     {
         Array.Fill(goal, volts);
-        Array.Clear(level);
+        floor.CopyTo(level, 0);
         return Strengthen() is { } evaluation && !Over(evaluation.Currents).Any() ? Weaken(evaluation) : null;
     }
 
@@ -75,20 +110,20 @@ internal sealed class Sizer
     /// Where given parts or the candidates leave too much drop whatever is chosen: the choice that adds only a little to the
     /// least possible drop; where the voltage collapses in any case, one that bears the heat.
     /// </summary>
-    private SizedBuild ComeNear()
+    private Evaluation ComeNear()
     {
         for (int run = 0; run < level.Length; run++) level[run] = Math.Max(0, candidates[run].Count - 1);
         if (evaluator.TryEvaluate(Present()) is not { } strongest)
         {
-            Array.Clear(level);
+            floor.CopyTo(level, 0);
             BearEstimate();
-            return new SizedBuild(evaluator.Evaluate(Present()), !IsOutOfWork);
+            return evaluator.Evaluate(Present());
         }
 
         double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
         for (int amplifier = 0; amplifier < goal.Length; amplifier++)
             goal[amplifier] = Math.Max(build.Drop.HardVolts, DropOf(amplifier, strongest.Currents) + margin);
-        Array.Clear(level);
+        floor.CopyTo(level, 0);
         return Weaken(Strengthen() ?? strongest);
     }
 
@@ -224,7 +259,7 @@ internal sealed class Sizer
 
     private ConductorChoice At(int run) => candidates[run][level[run]];
 
-    private SizedBuild Weaken(Evaluation evaluation)
+    private Evaluation Weaken(Evaluation evaluation)
     {
         Breach[] accepted = [.. evaluation.Breaches.Where(Binds)];
         for (bool weakened = true; weakened;)
@@ -234,7 +269,7 @@ internal sealed class Sizer
             foreach (int run in open.OrderByDescending(Saving).ThenBy(run => run))
             {
                 if (!IsPromising(run, evaluation.Currents, model)) continue;
-                if (IsOutOfWork) return new SizedBuild(evaluation, false);
+                if (IsOutOfWork) return evaluation;
                 level[run]--;
                 Evaluation? trial = evaluator.TryEvaluate(Present());
                 if (trial is not null && IsAsGood(trial, accepted)) (evaluation, decision, weakened) = (trial, trial.Decision, true);
@@ -242,13 +277,13 @@ internal sealed class Sizer
             }
         }
 
-        return new SizedBuild(evaluation, !IsOutOfWork);
+        return evaluation;
     }
 
     /// <summary>Whether one step weaker may do: it bears the heat, and by prediction no drop ends far above its goal.</summary>
     private bool IsPromising(int run, WorstCurrents currents, DropModel model)
     {
-        if (level[run] == 0) return false;
+        if (level[run] <= floor[run]) return false;
         ConductorChoice now = At(run), then = candidates[run][level[run] - 1];
         if (Significant.Exceeds(currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
         for (int amplifier = 0; amplifier < goal.Length; amplifier++)
@@ -262,7 +297,7 @@ internal sealed class Sizer
 
     private double Saving(int run)
     {
-        if (level[run] == 0) return 0;
+        if (level[run] <= floor[run]) return 0;
         double metal = At(run).KilogramsPerMetre - candidates[run][level[run] - 1].KilogramsPerMetre;
         return Significant.Round(metal * build.Runs[run].LengthMetres);
     }

@@ -1,0 +1,65 @@
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Protection;
+
+/// <summary>Holds the opening of every fuse against what the conductors behind it withstand.</summary>
+/// <remarks>
+/// For each supply run and each battery that can feed it, the fault at its far end with that battery alone. Every fuse that
+/// carries a part of it must open; the slowest of them decides. The conductor starts at the temperature it works at.
+/// </remarks>
+internal sealed class Clearings
+{
+    /// <summary>A fuse or run with less than this share of a fault has no part in it.</summary>
+    private const double PartInFault = 0.01;
+
+    private readonly CompleteBuild build;
+    private readonly SupplyShape shape;
+    private readonly Evaluation evaluation;
+    private readonly FaultCurrents faults;
+
+    public Clearings(CompleteBuild build, SupplyShape shape, Evaluation evaluation, FaultCurrents faults)
+    {
+        this.build = build;
+        this.shape = shape;
+        this.evaluation = evaluation;
+        this.faults = faults;
+    }
+
+    /// <summary>The worst clearing of each guarded supply run.</summary>
+    public IReadOnlyList<Clearing> Worst() =>
+        [.. shape.Outwards
+            .Where(run => !evaluation.Guards.IsUnguarded(run))
+            .Select(run => Enumerable.Range(0, build.Batteries.Count).Select(battery => Of(run, battery)).OfType<Clearing>().MaxBy(clearing => clearing.Strain))
+            .OfType<Clearing>()
+            .OrderBy(clearing => clearing.Run)];
+
+    /// <summary>The clearing of one run's fault by one battery, or <c>null</c> where that battery has no part in it.</summary>
+    private Clearing? Of(int run, int battery)
+    {
+        (double Amps, double[] BranchAmps) atStart = faults.SmallestAt(shape.NodeAt(run, far: false), battery);
+        (double Amps, double[] BranchAmps) atEnd = faults.SmallestAt(shape.NodeAt(run, far: true), battery);
+        double[] amps = Math.Abs(atEnd.BranchAmps[run]) >= Math.Abs(atStart.BranchAmps[run]) ? atEnd.BranchAmps : atStart.BranchAmps;
+        double inRun = Math.Abs(amps[run]);
+        double whole = Math.Max(atStart.Amps, atEnd.Amps);
+        if (inRun <= PartInFault * whole) return null;
+        double conductorAmps = inRun / evaluation.Decision.Conductors[run].Count;
+        double withstand = WithstandSeconds(run, conductorAmps);
+        return evaluation.Guards.For(run)
+            .Where(guard => Math.Abs(amps[guard.Run]) > PartInFault * inRun)
+            .Select(guard => new Clearing(run, battery, guard, Math.Abs(amps[guard.Run]), conductorAmps, guard.OpensSeconds(Math.Abs(amps[guard.Run])), withstand))
+            .MaxBy(clearing => clearing.Strain);
+    }
+
+    private double WithstandSeconds(int run, double amps)
+    {
+        CompleteRun described = build.Runs[run];
+        return ShortCircuit.WithstandSeconds(
+            evaluation.Decision.Conductors[run].Conductor,
+            amps,
+            Math.Min(evaluation.Currents.Celsius[run], described.InsulationCelsius),
+            ShortCircuit.LimitFor(described.InsulationCelsius, build.Ruleset),
+            described.AirCelsius);
+    }
+}

@@ -1,0 +1,122 @@
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Protection;
+
+/// <summary>Holds the rules about short circuits and overloads against a decision.</summary>
+internal sealed class FaultJudgement
+{
+    private const double PartInFault = 0.01;
+
+    private static readonly bool[] BothEnds = [false, true];
+
+    private readonly CompleteBuild build;
+    private readonly SupplyShape shape;
+    private readonly Evaluation evaluation;
+    private readonly FaultCurrents faults;
+    private readonly Overload overload;
+    private readonly List<Breach> breaches = [];
+    private readonly Dictionary<int, double> largest = [];
+
+    private FaultJudgement(CompleteBuild build, Wiring wiring, SupplyShape shape, Evaluation evaluation)
+    {
+        this.build = build;
+        this.shape = shape;
+        this.evaluation = evaluation;
+        faults = new FaultCurrents(build, wiring, evaluation.Decision);
+        overload = new Overload(build, evaluation);
+    }
+
+    public static FaultReport Of(CompleteBuild build, Wiring wiring, SupplyShape shape, Evaluation evaluation)
+    {
+        var judgement = new FaultJudgement(build, wiring, shape, evaluation);
+        IReadOnlyList<Clearing> clearings = new Clearings(build, shape, evaluation, judgement.faults).Worst();
+        foreach (Clearing clearing in clearings) judgement.JudgeClearing(clearing);
+        foreach (int run in shape.Outwards.Order())
+        {
+            judgement.JudgeFuse(run, evaluation.Decision.Near[run], far: false, clearings);
+            judgement.JudgeFuse(run, evaluation.Decision.Far[run], far: true, clearings);
+        }
+
+        judgement.JudgeBody();
+        return new FaultReport(clearings, judgement.largest, judgement.breaches);
+    }
+
+    /// <summary>A verdict that hangs on a band that is only recalled is never more than a caution.</summary>
+    private void JudgeClearing(Clearing clearing)
+    {
+        Severity severity = clearing.Guard.Fuse.Family.OpeningBand.IsRead ? Severity.Fail : Severity.Caution;
+        if (clearing.OpensSeconds is not { } opens)
+        {
+            double certain = clearing.Guard.Fuse.Family.OpeningBand.CertainFrom * clearing.Guard.PassingAmps;
+            breaches.Add(new Breach(BreachKind.FuseMayNotOpen, severity, clearing.Run, false, clearing.GuardAmps, certain));
+        }
+        else if (!clearing.IsInTime)
+        {
+            breaches.Add(new Breach(BreachKind.FuseOpensTooLate, severity, clearing.Run, false, opens, clearing.WithstandSeconds));
+        }
+
+        JudgeOverload(clearing.Run, clearing.Guard);
+    }
+
+    private void JudgeOverload(int run, Guard guard)
+    {
+        double limit = build.Runs[run].InsulationCelsius + build.Ruleset["heat.overload-margin"].Value;
+        (_, double celsius) = overload.Worst(run, guard);
+        if (Significant.Exceeds(celsius, limit)) breaches.Add(new Breach(BreachKind.OverloadHurts, Severity.Caution, run, guard.IsFar, celsius, limit));
+    }
+
+    private void JudgeFuse(int run, FittedFuse? fuse, bool far, IReadOnlyList<Clearing> clearings)
+    {
+        if (fuse is null) return;
+        int node = shape.NodeAt(run, far);
+        double fault = largest.TryGetValue(node, out double amps) ? amps : largest[node] = faults.LargestAt(node);
+        if (Significant.Exceeds(fault, fuse.InterruptsAmps))
+        {
+            bool stated = fuse.InterruptingRatingAmps is not null;
+            breaches.Add(new Breach(
+                stated ? BreachKind.InterruptingTooLow : BreachKind.InterruptingUnknown, stated ? Severity.Fail : Severity.Caution, run, far, fault, fuse.InterruptsAmps));
+        }
+
+        if (!fuse.Family.OpeningBand.IsRead && clearings.Any(clearing => clearing.IsInTime && clearing.Guard.Run == run && clearing.Guard.IsFar == far))
+            breaches.Add(new Breach(BreachKind.BandRecalled, Severity.Caution, run, far));
+        JudgeCoordination(run, fuse, far);
+    }
+
+    /// <summary>In a fault behind a fuse, every other fuse that carries it and does not guard the same run should hold longer.</summary>
+    private void JudgeCoordination(int run, FittedFuse fuse, bool far)
+    {
+        int end = shape.NodeAt(run, !far);
+        for (int battery = 0; battery < build.Batteries.Count; battery++)
+        {
+            double[] amps = faults.SmallestAt(end, battery).BranchAmps;
+            double passing = fuse.PassingAmps(evaluation.Decision.Conductors[run].Count);
+            double own = Math.Abs(amps[run]);
+            if (fuse.Family.OpeningBand.SlowestSeconds(own / passing) is not { } slowest) continue;
+            foreach (Guard before in Before(run, amps, own))
+            {
+                double fastest = before.Fuse.Family.OpeningBand.FastestSeconds(Math.Abs(amps[before.Run]) / before.PassingAmps);
+                if (!Significant.Exceeds(slowest, fastest)) continue;
+                breaches.Add(new Breach(BreachKind.NotSelective, Severity.Caution, run, far, slowest, fastest) { Other = before.Run });
+                return;
+            }
+        }
+    }
+
+    private void JudgeBody()
+    {
+        double limit = build.Ruleset["return.body-drop"].Value * build.NominalFactor;
+        if (Significant.Exceeds(evaluation.Currents.BodyVolts, limit))
+            breaches.Add(new Breach(BreachKind.BodyDropLarge, Severity.Caution, 0, false, evaluation.Currents.BodyVolts, limit));
+    }
+
+    private IEnumerable<Guard> Before(int run, double[] amps, double own) =>
+        from other in shape.Outwards
+        where other != run && Math.Abs(amps[other]) > PartInFault * own
+        from isFar in BothEnds
+        let fuse = isFar ? evaluation.Decision.Far[other] : evaluation.Decision.Near[other]
+        where fuse is not null
+        select new Guard(other, isFar, fuse, fuse.PassingAmps(evaluation.Decision.Conductors[other].Count));
+}
