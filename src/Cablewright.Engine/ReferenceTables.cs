@@ -19,10 +19,11 @@ public static class ReferenceTables
         [.. Embedded.Read("Heat/ampacity-table.json", DataJson.Default.AmpacityRowArray)
             .Select(row => new PublishedAmpacity(row.Size, row.InsulationCelsius, row.Amps, row.Source, row.Provenance))];
 
-    /// <summary>Single figures: stranding, heat balance and the walls of insulation.</summary>
+    /// <summary>Single figures: stranding, heat balance, short circuit and the walls of insulation.</summary>
     public static IReadOnlyList<NamedFigure> Figures { get; } =
         [.. Embedded.Read("Conductors/stranding.json", DataJson.Default.NamedFigureArray),
             .. Embedded.Read("Heat/heat-balance.json", DataJson.Default.NamedFigureArray),
+            .. Embedded.Read("Heat/short-circuit.json", DataJson.Default.NamedFigureArray),
             .. Embedded.Read("Heat/insulation-walls.json", DataJson.Default.WallRowArray).Select(Wall)];
 
     /// <summary>Where the area and resistance of a size come from, and how they were come by.</summary>

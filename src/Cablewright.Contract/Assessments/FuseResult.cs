@@ -23,4 +23,20 @@ public sealed record FuseResult
     /// <summary>Each conductor of a parallel run has a fuse of this rating of its own.</summary>
     [Example(false)]
     public required bool PerConductor { get; init; }
+
+    /// <summary>The largest short-circuit current where it stands: every battery full, the alternator besides, cold conductors, in amperes.</summary>
+    [Figure("A", 4560)]
+    public double? LargestFaultAmps { get; init; }
+
+    /// <summary>The short-circuit current that it finds hardest to interrupt in time: one battery alone, hot conductors, back over the body, in amperes. Absent where it guards nothing.</summary>
+    [Figure("A", 1060)]
+    public double? SmallestFaultAmps { get; init; }
+
+    /// <summary>The longest time that it may take to open on that current, in seconds. Absent where its opening is not certain.</summary>
+    [Figure("s", 1.43)]
+    public double? OpensSeconds { get; init; }
+
+    /// <summary>How long the conductor behind it withstands that current, in seconds. Absent where it is never hurt.</summary>
+    [Figure("s", 31.3)]
+    public double? ConductorWithstandSeconds { get; init; }
 }

@@ -51,5 +51,9 @@ internal static class RunAnswerMapping
         Family = (FuseFamilyName)fuse.Family,
         DistanceMetres = Shown(fuse.DistanceMetres),
         PerConductor = fuse.PerConductor,
+        LargestFaultAmps = Shown(fuse.LargestFaultAmps),
+        SmallestFaultAmps = Shown(fuse.SmallestFaultAmps),
+        OpensSeconds = Shown(fuse.OpensSeconds),
+        ConductorWithstandSeconds = Shown(fuse.ConductorWithstandSeconds),
     };
 }

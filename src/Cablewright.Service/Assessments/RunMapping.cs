@@ -35,6 +35,7 @@ internal static class RunMapping
         Family = (Engine.Protection.FuseFamilyName?)fuse.Family,
         DistanceMetres = Stated<Fuse>.Value(fuse.DistanceFromSource, nameof(fuse.DistanceFromSource)),
         VoltageRatingVolts = Stated<Fuse>.Value(fuse.VoltageRating, nameof(fuse.VoltageRating)),
+        InterruptingRatingAmps = Stated<Fuse>.Value(fuse.InterruptingRating, nameof(fuse.InterruptingRating)),
         PerConductor = fuse.PerConductor,
         LargestConductor = StatedSize.Of(fuse.LargestConductor),
     };

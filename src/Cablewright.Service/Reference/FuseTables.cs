@@ -28,6 +28,17 @@ internal static class FuseTables
         VoltageRatingVolts = Figure(family.VoltageRatingVolts),
         ContinuousUseFactor = Figure(family.ContinuousUseFactor),
         DropAtRatingVolts = Figure(family.DropAtRatingVolts),
+        InterruptingRatingAmps = Figure(family.InterruptingRatingAmps),
+        OpeningBand = [.. family.OpeningBand.Points.Select(Point)],
+    };
+
+    private static OpeningEntry Point(OpeningPoint point) => new()
+    {
+        ShareOfRating = point.ShareOfRating,
+        FastestSeconds = point.FastestSeconds,
+        SlowestSeconds = point.SlowestSeconds,
+        Source = point.Source,
+        Provenance = point.Provenance,
     };
 
     private static SourcedFigure Figure(SourcedNumber number) =>
