@@ -126,6 +126,7 @@ internal sealed class Judgement
             return;
         }
 
+        if (guards.IsUnguarded(run)) return;
         bool ownNear = decision.Near[run] is not null, ownFar = decision.Far[run] is not null;
         bool chosen = (decision.Near[run] ?? decision.Far[run])?.Decided is Decided.Chosen;
         BreachKind kind = !ownNear && !ownFar ? BreachKind.FuseMissingAtReduction : chosen ? BreachKind.NoFuseFits : BreachKind.FuseAboveConductor;

@@ -61,7 +61,7 @@ internal static class WhatIfs
         run => run with { Route = Builds.Route.EngineBay });
 
     private static WhatIf? Insulation(CompleteBuild build) => ForRuns(
-        build, run => run.Conductor.InsulationCelsius is null, "conductor/insulationRating",
+        build, run => run.Conductor is { Size: not null, InsulationCelsius: null }, "conductor/insulationRating",
         id => $"What temperature rating is printed on the cable of run \"{id}\"?",
         run => run with { Conductor = run.Conductor with { InsulationCelsius = Figure(build, "ask.insulation-high") } },
         run => run with { Conductor = run.Conductor with { InsulationCelsius = Figure(build, "ask.insulation-low") } });

@@ -114,7 +114,7 @@ internal sealed class FaultFinder
         {
             string id = build.Amplifiers[i].Id;
             if (!supply.Contains(id))
-                Fault($"/amplifiers/{i}", "amplifier.no-supply", $"No supply run leads from a battery to amplifier \"{id}\".", $"runs from a battery ({string.Join(", ", BatteryIds())}) to \"{id}\"");
+                Fault($"/amplifiers/{i}", "amplifier.no-supply", $"No supply run leads from a battery to amplifier \"{id}\"; a run that starts at an amplifier counts as its return.", $"runs from a battery ({string.Join(", ", BatteryIds())}) towards \"{id}\", or \"side\": \"supply\" on one drawn the other way");
             else if (back.Touches(id) && !back.Contains(id))
                 Fault($"/amplifiers/{i}", "amplifier.no-return", $"The return runs of amplifier \"{id}\" lead neither to the body nor to a battery.", "return runs to \"body\" or to a battery");
         }

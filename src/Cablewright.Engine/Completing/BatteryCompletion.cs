@@ -8,13 +8,13 @@ namespace Cablewright.Engine.Completing;
 internal static class BatteryCompletion
 {
     public static IReadOnlyList<CompleteBattery> Complete(
-        IReadOnlyList<Battery> stated, double nominalFactor, double chargingVolts, AssumptionList assumptions)
+        IReadOnlyList<Battery> stated, double nominalFactor, double chargingVolts, int chargingBattery, AssumptionList assumptions)
     {
         if (stated.Count > 0)
-            return [.. stated.Select((battery, index) => Complete(battery, index, stated.Count > 1, nominalFactor, chargingVolts, assumptions))];
+            return [.. stated.Select((battery, index) => Complete(battery, index, stated.Count > 1, nominalFactor, chargingVolts, chargingBattery, assumptions))];
         assumptions.Note(
             "/vehicle/batteries", $"one, called \"{PlaceNames.AssumedBattery}\"", "no battery is listed", "every vehicle has one");
-        return [Complete(new Battery { Id = PlaceNames.AssumedBattery }, 0, false, nominalFactor, chargingVolts, assumptions)];
+        return [Complete(new Battery { Id = PlaceNames.AssumedBattery }, 0, false, nominalFactor, chargingVolts, chargingBattery, assumptions)];
     }
 
     /// <summary>
@@ -22,7 +22,7 @@ internal static class BatteryCompletion
     /// for long than its makers allow, so unless its resistance is stated it then counts as at least what holds it to that.
     /// </summary>
     private static CompleteBattery Complete(
-        Battery battery, int index, bool matters, double nominalFactor, double chargingVolts, AssumptionList assumptions)
+        Battery battery, int index, bool matters, double nominalFactor, double chargingVolts, int chargingBattery, AssumptionList assumptions)
     {
         Ruleset ruleset = assumptions.Ruleset;
         string at = $"/vehicle/batteries/{index}";
@@ -36,7 +36,7 @@ internal static class BatteryCompletion
         Figure rate = ruleset[chemistry is Chemistry.LiFePo4 ? "supply.lifepo4-charging-rate" : "supply.lead-acid-charging-rate"];
         double most = rate.Value * capacity;
         double recharging = battery.InternalOhms ?? Math.Max(ohms, (chargingVolts - halfCharged) / most);
-        if (matters && recharging > ohms)
+        if (matters && index != chargingBattery && recharging > ohms)
         {
             assumptions.Note(
                 at, $"{Phrase.Amps(most)} of lasting charging current",

@@ -20,7 +20,8 @@ internal static class BuildCompletion
         double body = assumptions.Take(
             build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", "supply.body-resistance", "the resistance of the body is not stated");
         SupplyFigures supply = SupplyOf(build.Vehicle, charging, assumptions);
-        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, nominalFactor, charging, assumptions);
+        int chargingBattery = build.Vehicle.Alternator?.At is { } at ? names[at].Index : 0;
+        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, nominalFactor, charging, chargingBattery, assumptions);
         AmplifierDraw[] draws =
             [.. build.Amplifiers.Select((amplifier, index) => DrawCompletion.Complete(amplifier, index, nominalFactor, assumptions, phrase))];
         IReadOnlyList<CompleteRun> runs = RunCompletion.Complete(build, names, assumptions, phrase);
@@ -38,7 +39,7 @@ internal static class BuildCompletion
             Drop = drop,
             Supply = supply,
             Batteries = batteries,
-            ChargingBattery = build.Vehicle.Alternator?.At is { } at ? names[at].Index : 0,
+            ChargingBattery = chargingBattery,
             Draws = draws,
             Runs = runs,
             Body = bodyConnections,

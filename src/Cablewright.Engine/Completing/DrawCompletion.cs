@@ -56,7 +56,7 @@ internal static class DrawCompletion
     private static AmplifierDraw FuseAlone(Amplifier amplifier, string at, double ratingVolts, AssumptionList assumptions)
     {
         assumptions.Note(
-            at + "/fuse", "as the lasting current",
+            at + "/ratedInputCurrent", Phrase.Amps(amplifier.OnBoardFuseAmps!.Value) + ", the rating of its own fuse",
             "only the amplifier's own fuse is stated; it cannot draw more than its rating for long, at any voltage and on any programme",
             "definition of a fuse's rating");
         return new AmplifierDraw(

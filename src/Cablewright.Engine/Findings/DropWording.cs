@@ -9,6 +9,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
 {
     private const int MostNamed = 6;
     private const double SmallestNamed = 0.005;
+    private const double WholeShare = 0.995;
 
     public static Wording Collapse(Breach breach)
     {
@@ -28,7 +29,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
         double terminal = evaluation.Currents.TerminalVolts[amplifier];
         string id = build.Stated.Amplifiers[amplifier].Id;
         string word = breach.Severity is Severity.Fail ? "limit" : "target";
-        (int Run, double Volts)[] parts = Parts(amplifier);
+        (int Run, double Volts, double Share)[] parts = Parts(amplifier);
         return new Wording(
             $"/amplifiers/{amplifier}",
             $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: {Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(breach.Limit)} ({Phrase.Percent(breach.Limit / source)}).",
@@ -58,14 +59,15 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
     /// Where an amplifier's drop arises, the largest part first. By Tellegen's theorem the drop is the sum over all runs of the
     /// run's voltage times its share of a current drawn by this amplifier alone.
     /// </summary>
-    private (int Run, double Volts)[] Parts(int amplifier)
+    private (int Run, double Volts, double Share)[] Parts(int amplifier)
     {
         double[] division = evaluator.Division(amplifier);
         return [.. Enumerable.Range(0, build.Runs.Count)
-            .Select(run => (Run: run, Volts: Math.Abs(division[run]) * evaluation.Currents.PeakAmps[run] * evaluation.Currents.Ohms[run]))
+            .Select(run => (Run: run, Share: Math.Abs(division[run])))
+            .Select(part => (part.Run, Volts: part.Share * evaluation.Currents.PeakAmps[part.Run] * evaluation.Currents.Ohms[part.Run], part.Share))
             .OrderByDescending(part => Significant.Round(part.Volts))];
     }
 
-    private string Text((int Run, double Volts) part) =>
-        $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(evaluation.Currents.PeakAmps[part.Run])} x {Phrase.Milliohms(evaluation.Currents.Ohms[part.Run])})";
+    private string Text((int Run, double Volts, double Share) part) =>
+        $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(evaluation.Currents.PeakAmps[part.Run])} x {Phrase.Milliohms(evaluation.Currents.Ohms[part.Run])}{(part.Share < WholeShare ? $" x {Phrase.Percent(part.Share)} of its current" : "")})";
 }

@@ -29,9 +29,9 @@ internal sealed class FindingWriter
         fault = new FaultWording(build, evaluation, report, new FaultRemedies(build, evaluation));
     }
 
-    /// <summary>The findings, the worst first, each weight in the order of the build.</summary>
+    /// <summary>The findings, the worst first; within a weight the most dangerous kind first, each in the order of the build.</summary>
     public IReadOnlyList<Finding> Write(IReadOnlyList<Breach> breaches) =>
-        [.. breaches.OrderByDescending(breach => breach.Severity).Select(Write)];
+        [.. breaches.OrderByDescending(breach => breach.Severity).ThenBy(breach => breach.Kind).ThenBy(breach => breach.Index).Select(Write)];
 
     private Finding Write(Breach breach)
     {

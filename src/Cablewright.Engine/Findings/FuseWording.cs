@@ -62,7 +62,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             run.Pointer,
             $"The {count} parallel conductors of run \"{run.Id}\" share a fuse that lets {Phrase.Amps(breach.Measured)} through, and one of them alone bears {Phrase.Amps(breach.Limit)}: if one breaks, the others are not protected.",
-            $"a fuse for each conductor, or one of at most {Phrase.Amps(breach.Limit)}",
+            "a fuse for each conductor",
             $"passing {Phrase.Amps(breach.Measured)} > ampacity of one conductor {Phrase.Amps(breach.Limit)}",
             "A");
     }
@@ -74,7 +74,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         double factor = fuse.Family.ContinuousUseFactor.Value;
         return new Wording(
             Slot(breach).Pointer + "/rating",
-            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long, and the run's load is {Phrase.Amps(breach.Measured)}: it will open in normal use.",
+            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long, and the run's lasting load is {Phrase.Amps(breach.Measured)}{Circumstance()}: it will open.",
             remedies.FuseFor(breach.Index),
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) = {Phrase.Amps(breach.Limit)} < {Phrase.Amps(breach.Measured)}, at the worst of the charging and the lowest supply voltage",
             "A");
@@ -119,11 +119,11 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         int count = evaluation.Decision.Conductors[breach.Index].Count;
         string each = fuse.PerConductor ? $", one for each of its {count} conductors" : "";
         string place = evaluator.Shape.IsAtBattery(breach.Index, breach.IsFar)
-            ? $"within {build.Phrase.Length(MostDistance)} of the battery, as close as can be"
+            ? $"within {build.Phrase.Length(fuse.DistanceMetres)} of the battery, as close as can be"
             : "where the conductor gets smaller";
         return new Wording(
             Slot(breach).Pointer,
-            $"FIT A FUSE: run \"{run.Id}\" needs a {Phrase.Amps(fuse.RatingAmps)} {fuse.Family.Name.Word()} fuse at \"{(breach.IsFar ? run.To : run.From)}\"{each}, {place}. It was left out of the build.",
+            $"FIT A FUSE: run \"{run.Id}\" needs a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) at \"{(breach.IsFar ? run.To : run.From)}\"{each}, {place}. It was left out of the build.",
             $"fit it, or state the fuse that is there",
             $"load {Phrase.Amps(evaluation.Currents.ThermalAmps[breach.Index])} <= {Phrase.Amps(fuse.CarryingAmps(count))} it carries for long; rating {Phrase.Amps(fuse.RatingAmps)} <= {Phrase.Amps(Single(breach.Index))} one conductor bears",
             "A",
@@ -135,6 +135,13 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         $"A fuse stands in the return \"{build.Runs[breach.Index].Id}\": when it opens the load stays live and its current finds another way, over signal leads for one. It is not counted as protection.",
         "fuse the supply, not the return",
         "a return carries no source's voltage against the body");
+
+    private string Circumstance()
+    {
+        bool tone = build.Stated.Amplifiers.Any(amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null);
+        string voltage = $"at the lowest supply voltage, {Phrase.Volts(build.LowestSupplyVolts)}";
+        return tone ? $" ({voltage}, with a full test tone wherever the programme is not stated)" : $" ({voltage})";
+    }
 
     private double MostDistance => build.Ruleset["fuse.max-distance"].Value;
 

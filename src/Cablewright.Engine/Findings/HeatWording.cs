@@ -15,7 +15,7 @@ internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             run.Pointer + "/conductor",
             $"Run \"{run.Id}\" carries {Phrase.Amps(breach.Measured)} for long, and {choice} may carry {Phrase.Amps(breach.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; by the heat balance it would reach {build.Phrase.Temperature(evaluation.Currents.Celsius[breach.Index])}.",
-            remedies.ConductorThatBears(breach.Index, breach.Measured) + ", or a cooler route",
+            remedies.ConductorForLoad(breach.Index) + "; or a cooler route",
             AmpacityWorkings(breach.Index, choice),
             "A");
     }

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Protection;
@@ -8,6 +9,20 @@ namespace Cablewright.Engine.Findings;
 /// <summary>Cures that are worked out for the run at hand.</summary>
 internal sealed class Remedies(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
 {
+    /// <summary>
+    /// The smallest usual conductor that bears a run's load where the run lies, and the fuse that such a load needs, so that the
+    /// cure does not lead into the next fault.
+    /// </summary>
+    public string ConductorForLoad(int run)
+    {
+        double load = evaluation.Currents.ThermalAmps[run];
+        if (build.Runs[run].Side is Side.Return) return ConductorThatBears(run, load);
+        FuseFamily family = (evaluation.Decision.Near[run] ?? evaluation.Decision.Far[run])?.Family ?? FuseFamily.UsualFor(load);
+        return family.SmallestCarrying(load) is { } rating
+            ? $"{ConductorThatBears(run, rating)}, behind a fuse of {Phrase.Amps(rating)} ({family.Name.Word()})"
+            : ConductorThatBears(run, load);
+    }
+
     /// <summary>The smallest usual conductor of the run's metal that bears a current where the run lies.</summary>
     public string ConductorThatBears(int run, double amps)
     {

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Answers;
+using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Sizing;
@@ -8,9 +9,10 @@ namespace Cablewright.Engine.Protection;
 /// <summary>Puts fuses where they are needed and were left out.</summary>
 /// <remarks>
 /// <para>A fuse is needed at every end of a supply run that stands at a battery, and where a run bears less than what the fuses
-/// towards the batteries let through. It is of the smallest rating of its family that carries the run's current without end;
-/// whether the conductor bears that rating is judged afterwards. At the far battery of a run between two it is of the largest
-/// rating that the conductor bears, since what that battery will give to the loads before it is not known.</para>
+/// towards the batteries let through. It is of the smallest rating of its family that carries the run's full current without
+/// end, so that it neither opens on a test tone nor adds more resistance than it must; where the conductor does not bear that,
+/// of the largest that it bears; and at least of the smallest that carries the lasting current. At the far battery of a run
+/// between two it is of the largest rating that the conductor bears, since what that battery will give is not known.</para>
 /// <para>Steps: (1) the given ones; (2) those at batteries; (3) from the batteries outwards, one at the first run of each way
 /// that is not guarded well enough; again until none is added.</para>
 /// </remarks>
@@ -20,46 +22,45 @@ internal sealed class FusePlan
     private readonly SupplyShape shape;
     private readonly Ampacities ampacities;
     private readonly Decision decision;
-    private readonly double[] thermalAmps;
+    private readonly WorstCurrents currents;
     private readonly Decision? least;
     private readonly FittedFuse?[] near;
     private readonly FittedFuse?[] far;
 
-    private FusePlan(CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, double[] thermalAmps, Decision? least)
+    private FusePlan(CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, Decision? least)
     {
         this.build = build;
         this.shape = shape;
         this.ampacities = ampacities;
-        this.thermalAmps = thermalAmps;
+        this.currents = currents;
         this.least = least;
         near = new FittedFuse?[build.Runs.Count];
         far = new FittedFuse?[build.Runs.Count];
         this.decision = decision.With(near, far);
     }
 
-    /// <summary>The given fuses and the needed ones.</summary>
+    /// <summary>The given fuses and the needed ones, and how many passes over the runs that took.</summary>
     /// <param name="build">The build.</param>
     /// <param name="shape">Its supply side.</param>
     /// <param name="ampacities">What its conductors may carry.</param>
     /// <param name="decision">Its conductors.</param>
-    /// <param name="thermalAmps">The lasting current of each run.</param>
+    /// <param name="currents">The current of each run.</param>
     /// <param name="least">Chosen fuses that must stand again, with at least their ratings; <c>null</c>: none.</param>
-    public static Decision Place(
-        CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, double[] thermalAmps, Decision? least)
+    public static (Decision Decision, int Passes) Place(
+        CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, Decision? least)
     {
-        var plan = new FusePlan(build, shape, ampacities, decision, thermalAmps, least);
+        var plan = new FusePlan(build, shape, ampacities, decision, currents, least);
         foreach (int run in shape.Outwards)
         {
             plan.PlaceStatedOrAtBattery(run, far: false);
             plan.PlaceStatedOrAtBattery(run, far: true);
         }
 
-        while (plan.PlaceAtReductions())
-        {
-        }
-
-        return plan.decision;
+        while (plan.PlaceAtReductions()) plan.Passes++;
+        return (plan.decision, plan.Passes);
     }
+
+    private int Passes { get; set; } = 1;
 
     private void PlaceStatedOrAtBattery(int run, bool far)
     {
@@ -103,16 +104,14 @@ internal sealed class FusePlan
     {
         FuseSlot slot = SlotOf(run, far);
         int share = IsPerConductor(run, slot) ? decision.Conductors[run].Count : 1;
-        double amps = thermalAmps[run] / share;
-        FuseFamily family = FamilyFor(slot, amps);
-        double rating = family.SmallestCarrying(amps) ?? family.RatingsAmps.Values[^1];
-        if (shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode && shape.IsFedFromBothEnds(run))
-        {
-            double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
-            family = FamilyFor(slot, bearing);
-            rating = Math.Max(rating, family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, bearing), rating));
-        }
-
+        double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
+        bool unknown = shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode && shape.IsFedFromBothEnds(run);
+        double full = unknown ? bearing : Math.Max(currents.PeakAmps[run], currents.ThermalAmps[run]) / share;
+        FuseFamily family = FamilyFor(slot, full);
+        double wanted = unknown ? bearing : family.SmallestCarrying(full) ?? family.RatingsAmps.Values[^1];
+        double borne = family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, bearing));
+        double least = family.SmallestCarrying(currents.ThermalAmps[run] / share) ?? family.RatingsAmps.Values[^1];
+        double rating = Math.Max(least, Math.Min(wanted, borne));
         if (Least(run, far) is { } stood && stood.RatingAmps > rating) return stood;
         return Fitted(run, slot with { Family = family.Name }, rating, Decided.Chosen);
     }
@@ -135,7 +134,7 @@ internal sealed class FusePlan
             decided,
             rating,
             family,
-            slot.DistanceMetres ?? build.Ruleset["fuse.max-distance"].Value,
+            slot.DistanceMetres ?? build.Ruleset["fuse.near-distance"].Value,
             IsPerConductor(run, slot, decided),
             slot.VoltageRatingVolts ?? family.VoltageRatingVolts.Value,
             slot.InterruptingRatingAmps);

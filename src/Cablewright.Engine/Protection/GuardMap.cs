@@ -8,7 +8,8 @@ namespace Cablewright.Engine.Protection;
 /// unless a fuse stands between them. What is joined is a zone. A zone with a battery in it is not guarded; a fuse at a zone's
 /// edge guards it if a battery can be reached beyond it without coming back through the zone.</para>
 /// <para>What can pass into a run at one of its ends is the sum of the guards from which that end can be reached without
-/// crossing the run. What the run must bear is the larger of its two ends: two fuses at the two ends of a run between two
+/// crossing the run; a fused run beside others between the same two places is one of several parallel conductors, and what comes
+/// back over the others does not count. What the run must bear is the larger of its two ends: two fuses at the two ends of a run between two
 /// batteries do not add up, two feeds into one block do for what leaves the block.</para>
 /// </remarks>
 internal sealed class GuardMap
@@ -66,8 +67,9 @@ internal sealed class GuardMap
         FittedFuse? own = far ? decision.Far[run] : decision.Near[run];
         if (own is not null) return guards.Where(edge => edge.Run == run && edge.IsFar == far).Sum(edge => edge.PassingAmps);
         int set = without.SetOf(shape.NodeAt(run, far));
+        bool isFused = decision.Near[run] is not null || decision.Far[run] is not null;
         return guards
-            .Where(edge => edge.Run != run && (without.SetOf(Body(edge.Run)) == set || without.SetOf(shape.NodeAt(edge.Run, edge.IsFar)) == set))
+            .Where(edge => edge.Run != run && !(isFused && shape.AreParallel(edge.Run, run)) && (without.SetOf(Body(edge.Run)) == set || without.SetOf(shape.NodeAt(edge.Run, edge.IsFar)) == set))
             .Sum(edge => edge.PassingAmps);
     }
 

@@ -45,6 +45,9 @@ internal sealed class SupplyShape
     /// <summary>Whether a run is fed at its end rather than at its start.</summary>
     public bool IsFedAtFarEnd(int run) => distance[ends[run].To] < distance[ends[run].From];
 
+    /// <summary>Whether two runs join the same two nodes.</summary>
+    public bool AreParallel(int one, int other) => ends[one] == ends[other] || ends[one] == (ends[other].To, ends[other].From);
+
     /// <summary>Whether a battery stands behind each end of a run, so that current can come from either.</summary>
     public bool IsFedFromBothEnds(int run)
     {

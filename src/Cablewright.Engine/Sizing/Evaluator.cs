@@ -14,6 +14,7 @@ internal sealed class Evaluator
 
     private readonly CompleteBuild build;
     private readonly Operation operation;
+    private long placingWork;
 
     public Evaluator(CompleteBuild build)
     {
@@ -30,8 +31,8 @@ internal sealed class Evaluator
 
     public Ampacities Ampacities { get; }
 
-    /// <summary>Work done so far: runs solved, over all rounds of all decisions.</summary>
-    public long Work => operation.Work;
+    /// <summary>Work done so far: runs solved and runs gone over for fuses, over all rounds of all decisions.</summary>
+    public long Work => operation.Work + placingWork;
 
     /// <summary>How a current drawn by one amplifier alone divides among the runs.</summary>
     public double[] Division(int amplifier) => operation.Division(amplifier);
@@ -83,7 +84,8 @@ internal sealed class Evaluator
         while (true)
         {
             if (CurrentsOf(decision, share) is not { } currents) return null;
-            Decision placed = FusePlan.Place(build, Shape, Ampacities, decision, currents.ThermalAmps, grown);
+            (Decision placed, int passes) = FusePlan.Place(build, Shape, Ampacities, decision, currents, grown);
+            placingWork += (long)passes * build.Runs.Count;
             if (placed.HasFusesOf(decision)) return (placed, currents);
             decision = grown = placed;
         }

@@ -23,8 +23,8 @@ internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, boo
 /// cure it become stronger: for heat and fuses the run itself, for a drop the run that gains most volts for the metal it
 /// costs, wherever on the way it lies. Then, the largest saving first, each run is made one step weaker again if every rule
 /// still holds, until none can be: no open run of the result can be one step smaller by itself.</para>
-/// <para>The goal for the drop is the design target; where that cannot be met, the hard limit; where that cannot either, a little
-/// more than the least drop that the strongest candidates leave.</para>
+/// <para>The goal for the drop is the design target; where that cannot be met, the hard limit; then the same with conductors in
+/// parallel; where that cannot be met either, a little more than the least drop that the strongest candidates leave.</para>
 /// <para>Non-convergence is no danger: each step up is taken at most once a candidate, and the work is counted against a budget.</para>
 /// </remarks>
 internal sealed class Sizer
@@ -43,6 +43,7 @@ internal sealed class Sizer
     private readonly double[] goal;
     private readonly double workBudget;
     private Decision decision;
+    private bool isSingle = true;
 
     private Sizer(CompleteBuild build, Evaluator evaluator, double workBudget)
     {
@@ -76,8 +77,9 @@ internal sealed class Sizer
 
     private Evaluation Choose() => open.Length == 0
         ? evaluator.Evaluate(decision)
-        : Reach(build.Drop.TargetVolts)
-            ?? (build.Drop.HardVolts > build.Drop.TargetVolts ? Reach(build.Drop.HardVolts) : null)
+        : Reach(build.Drop.TargetVolts, single: true)
+            ?? Reach(build.Drop.HardVolts, single: true)
+            ?? Reach(build.Drop.HardVolts, single: false)
             ?? ComeNear();
 
     /// <summary>
@@ -98,13 +100,21 @@ internal sealed class Sizer
         return raised;
     }
 
-    /// <summary>The choice that keeps every drop within a goal, or <c>null</c> where none does.</summary>
-    private Evaluation? Reach(double volts)
+    /// <summary>The choice that bears its currents and keeps every drop within a goal, or <c>null</c> where none does.</summary>
+    /// <param name="volts">The goal.</param>
+    /// <param name="single">Whether to leave out parallel conductors that nobody asked for.</param>
+    private Evaluation? Reach(double volts, bool single)
     {
         Array.Fill(goal, volts);
         floor.CopyTo(level, 0);
-        return Strengthen() is { } evaluation && !Over(evaluation.Currents).Any() ? Weaken(evaluation) : null;
+        isSingle = single;
+        return Strengthen() is { } evaluation && !Over(evaluation.Currents).Any() && !evaluation.Breaches.Any(IsCurable) ? Weaken(evaluation) : null;
     }
+
+    /// <summary>Whether a larger conductor in an open run would cure a breach.</summary>
+    private bool IsCurable(Breach breach) =>
+        breach.Kind is BreachKind.OverAmpacity or BreachKind.NoFuseFits or BreachKind.ParallelUnguarded
+        && build.Runs[breach.Index].Given is null;
 
     /// <summary>
     /// Where given parts or the candidates leave too much drop whatever is chosen: the choice that adds only a little to the
@@ -112,6 +122,7 @@ internal sealed class Sizer
     /// </summary>
     private Evaluation ComeNear()
     {
+        isSingle = false;
         for (int run = 0; run < level.Length; run++) level[run] = Math.Max(0, candidates[run].Count - 1);
         if (evaluator.TryEvaluate(Present()) is not { } strongest)
         {
@@ -186,7 +197,7 @@ internal sealed class Sizer
 
     private bool Raise(int run)
     {
-        if (build.Runs[run].Given is not null || level[run] + 1 >= candidates[run].Count) return false;
+        if (!CanRise(run)) return false;
         level[run]++;
         return true;
     }
@@ -251,11 +262,15 @@ internal sealed class Sizer
     /// <summary>Volts given back for each kilogram when a run becomes one step stronger.</summary>
     private double Worth(DropModel model, int amplifier, int run)
     {
-        if (level[run] + 1 >= candidates[run].Count) return 0;
+        if (!CanRise(run)) return 0;
         ConductorChoice now = At(run), then = candidates[run][level[run] + 1];
         double kilograms = (then.KilogramsPerMetre - now.KilogramsPerMetre) * build.Runs[run].LengthMetres;
         return model.Gain(amplifier, run, now, then) / Math.Max(kilograms, LeastKilograms);
     }
+
+    /// <summary>Whether there is a stronger candidate; parallel conductors come after the largest single one.</summary>
+    private bool CanRise(int run) => level[run] + 1 < candidates[run].Count
+        && (!isSingle || build.Runs[run].GivenCount is not null || candidates[run][level[run] + 1].Count == 1);
 
     private ConductorChoice At(int run) => candidates[run][level[run]];
 
