@@ -26,6 +26,6 @@ public static class Assessor
         CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
         var evaluator = new Evaluator(complete);
         SizedBuild sized = Sizer.Size(complete, evaluator, ruleset["sizing.work-budget"].Value);
-        return new AssessmentWriter(complete, evaluator, sized).Write(Questions.For(complete, sized));
+        return new AssessmentWriter(complete, evaluator, sized).Write(sized.Evaluation.SolvableShare < 1 ? [] : Questions.For(complete, sized));
     }
 }

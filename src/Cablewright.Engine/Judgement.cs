@@ -50,8 +50,9 @@ internal sealed class Judgement
     private void JudgeAmplifier(int amplifier)
     {
         double drop = wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
-        if (Significant.Exceeds(drop, build.Drop.HardVolts)) Add(BreachKind.DropOverLimit, Severity.Fail, amplifier, drop, build.Drop.HardVolts);
-        else if (Significant.Exceeds(drop, build.Drop.TargetVolts)) Add(BreachKind.DropOverTarget, Severity.Caution, amplifier, drop, build.Drop.TargetVolts);
+        double hard = build.Drop.HardVolts * wiring.SourceShareOf(amplifier), target = build.Drop.TargetVolts * wiring.SourceShareOf(amplifier);
+        if (Significant.Exceeds(drop, hard)) Add(BreachKind.DropOverLimit, Severity.Fail, amplifier, drop, hard);
+        else if (Significant.Exceeds(drop, target)) Add(BreachKind.DropOverTarget, Severity.Caution, amplifier, drop, target);
 
         if (wiring.FeedsAlone(amplifier)) Add(BreachKind.SupplyNotCharged, Severity.Caution, amplifier, 0, 0);
         JudgeOnBoardFuse(amplifier);
@@ -67,7 +68,10 @@ internal sealed class Judgement
         if (Significant.Exceeds(atRating, fuse)) Add(BreachKind.RatingAboveOnBoardFuse, Severity.Caution, amplifier, atRating, fuse);
     }
 
-    /// <summary>How well the runs at an amplifier conduct, supply and return: the sum of their metres to the ohm at 20 °C.</summary>
+    /// <summary>
+    /// How well the runs at an amplifier conduct, in metres to the ohm at 20 °C: its strongest supply run, since another may only
+    /// pass the supply on, and its returns together.
+    /// </summary>
     private (double Supply, double Return) SiemensMetresAt(string amplifier)
     {
         double supply = 0, back = 0;
@@ -76,7 +80,7 @@ internal sealed class Judgement
             CompleteRun described = build.Runs[run];
             if (described.From != amplifier && described.To != amplifier) continue;
             double metresPerOhm = 1 / decision.Conductors[run].OhmsPerMetreAt20;
-            if (described.Side is Side.Supply) supply += metresPerOhm;
+            if (described.Side is Side.Supply) supply = Math.Max(supply, metresPerOhm);
             else back += metresPerOhm;
         }
 
@@ -91,7 +95,7 @@ internal sealed class Judgement
         else JudgeHeat(run, single * decision.Conductors[run].Count);
         foreach (TerminalLimit terminal in described.Terminals)
         {
-            if (decision.Conductors[run].Conductor.Size.IsLargerThan(terminal.Largest))
+            if (!decision.Conductors[run].Conductor.Size.FitsWhere(terminal.Largest))
             {
                 Add(BreachKind.TerminalTooSmall, Severity.Fail, run, decision.Conductors[run].Conductor.Size.NominalAreaMm2, terminal.Largest.NominalAreaMm2);
                 break;
@@ -104,7 +108,12 @@ internal sealed class Judgement
             return;
         }
 
-        if (single > 0) JudgeGuards(run, single);
+        if (single > 0)
+        {
+            JudgeGuards(run, single, far: false);
+            JudgeGuards(run, single, far: true);
+        }
+
         JudgeFuse(run, decision.Near[run], far: false);
         JudgeFuse(run, decision.Far[run], far: true);
     }
@@ -114,23 +123,19 @@ internal sealed class Judgement
         if (Significant.Exceeds(currents.ThermalAmps[run], ampacity)) Add(BreachKind.OverAmpacity, Severity.Fail, run, currents.ThermalAmps[run], ampacity);
     }
 
-    private void JudgeGuards(int run, double single)
+    /// <summary>Holds what can enter a run at an end against what it bears.</summary>
+    private void JudgeGuards(int run, double single, bool far)
     {
-        double passing = guards.PassingAmps(run);
+        double entering = guards.EnteringAmps(run, far);
+        if (double.IsInfinity(entering)) return;
         int count = decision.Conductors[run].Count;
-        double bearing = guards.IsGuardedPerConductor(run) ? single * count : single;
-        if (!Significant.Exceeds(passing, bearing)) return;
-        if (!Significant.Exceeds(passing, single * count))
-        {
-            Add(BreachKind.ParallelUnguarded, Severity.Fail, run, passing, single);
-            return;
-        }
-
-        if (guards.IsUnguarded(run)) return;
-        bool ownNear = decision.Near[run] is not null, ownFar = decision.Far[run] is not null;
-        bool chosen = (decision.Near[run] ?? decision.Far[run])?.Decided is Decided.Chosen;
-        BreachKind kind = !ownNear && !ownFar ? BreachKind.FuseMissingAtReduction : chosen ? BreachKind.NoFuseFits : BreachKind.FuseAboveConductor;
-        Add(kind, Severity.Fail, run, passing, single * count, far: !ownNear && ownFar);
+        if (!Significant.Exceeds(entering, guards.IsGuardedPerConductor(run, far) ? single * count : single)) return;
+        FittedFuse? own = far ? decision.Far[run] : decision.Near[run];
+        BreachKind kind = !Significant.Exceeds(entering, single * count) ? BreachKind.ParallelUnguarded
+            : own is null ? BreachKind.FuseMissingAtReduction
+            : own.Decided is Decided.Chosen ? BreachKind.NoFuseFits
+            : BreachKind.FuseAboveConductor;
+        Add(kind, Severity.Fail, run, entering, kind is BreachKind.ParallelUnguarded ? single : single * count, far);
     }
 
     private void JudgeFuse(int run, FittedFuse? fuse, bool far)
@@ -167,8 +172,9 @@ internal sealed class Judgement
     private void JudgeSupply()
     {
         SupplyFigures supply = build.Supply;
-        double peak = currents.LoadAmps.Sum();
-        double average = currents.LoadAmps.Select((amps, i) => amps * build.Draws[i].AverageShare).Sum();
+        int[] charged = [.. Enumerable.Range(0, build.Draws.Count).Where(amplifier => !wiring.FeedsAlone(amplifier))];
+        double peak = charged.Sum(amplifier => currents.LoadAmps[amplifier]);
+        double average = charged.Sum(amplifier => currents.LoadAmps[amplifier] * build.Draws[amplifier].AverageShare);
         if (supply.HotAmps is { } hot)
         {
             double left = Math.Max(0, hot - supply.BaseLoadAmps);

@@ -34,6 +34,7 @@ internal sealed class FaultFinder
     private void FindNameFaults()
     {
         var places = new Dictionary<string, string>(StringComparer.Ordinal) { [PlaceNames.Body] = "the vehicle's body" };
+        if (build.Vehicle.Batteries.Count == 0) places.Add(PlaceNames.AssumedBattery, "the battery that is assumed where none is listed");
         for (int i = 0; i < build.Vehicle.Batteries.Count; i++) TakeName(places, build.Vehicle.Batteries[i].Id, $"/vehicle/batteries/{i}/id");
         for (int i = 0; i < build.Amplifiers.Count; i++) TakeName(places, build.Amplifiers[i].Id, $"/amplifiers/{i}/id");
         for (int i = 0; i < build.Junctions.Count; i++) TakeName(places, build.Junctions[i].Id, $"/junctions/{i}/id");
@@ -59,6 +60,7 @@ internal sealed class FaultFinder
 
     private void FindDrawFaults()
     {
+        if (build.Amplifiers.Count == 0) Fault("/amplifiers", "amplifiers.none", "There is no amplifier.", "at least one amplifier");
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
             Amplifier amplifier = build.Amplifiers[i];

@@ -65,12 +65,14 @@ internal sealed class Operation
         return new WorstCurrents([Find(decision, OperatingCase.Running)!]);
     }
 
-    /// <summary>How a current drawn by one amplifier alone divides among the runs, in amperes for each ampere.</summary>
-    /// <remarks>Resistances are those of the last operating point.</remarks>
-    public double[] Division(int amplifier)
+    /// <summary>How a current drawn by one amplifier alone divides among the runs: amperes for each ampere, from start to end.</summary>
+    /// <param name="amplifier">The amplifier.</param>
+    /// <param name="point">The operating point whose resistances count.</param>
+    public double[] Division(int amplifier, OperatingPoint point)
     {
+        point.Ohms.CopyTo(branchOhms, 0);
         for (int load = 0; load < thermal.Length; load++) thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, load == amplifier ? 1 : 0);
-        SourceState[] silent = [.. wiring.SourcesIn(OperatingCase.Running).Select(source => source with { Volts = 0 })];
+        SourceState[] silent = [.. wiring.SourcesIn(point.Case).Select(source => source with { Volts = 0 })];
         wiring.Solver.Solve(branchOhms, silent, thermal, new double[wiring.Network.HeldNodes.Count]);
         var amps = new double[build.Runs.Count];
         ReadRuns(amps);

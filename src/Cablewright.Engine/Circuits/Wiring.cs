@@ -11,6 +11,9 @@ namespace Cablewright.Engine.Circuits;
 /// </remarks>
 internal sealed class Wiring
 {
+    /// <summary>A battery that feeds a supply alone is judged from its terminals: next to no resistance of its own.</summary>
+    private const double TerminalOhms = 1e-6;
+
     private readonly CompleteBuild build;
     private readonly Dictionary<(string Place, Side Side), int> nodeOf = [];
     private readonly List<Branch> branches = [];
@@ -71,7 +74,7 @@ internal sealed class Wiring
 
     /// <summary>The state of each source in a case.</summary>
     public SourceState[] SourcesIn(OperatingCase operatingCase) => [.. sourceBattery.Select(battery => isAlone[battery]
-        ? new SourceState(build.LowestSupplyVolts, build.Batteries[battery].InternalOhms)
+        ? new SourceState(build.LowestSupplyVolts, TerminalOhms)
         : new SourceState(
             build.Batteries[battery].HalfChargedVolts,
             operatingCase is OperatingCase.Recharging ? build.Batteries[battery].RechargingOhms : double.PositiveInfinity))];
@@ -86,6 +89,9 @@ internal sealed class Wiring
 
     /// <summary>Whether an amplifier hangs on a supply that the charging battery does not reach.</summary>
     public bool FeedsAlone(int amplifier) => feedsAlone[amplifier];
+
+    /// <summary>An amplifier's source voltage over the charging voltage, to which limits in volts are scaled.</summary>
+    public double SourceShareOf(int amplifier) => SourceVoltsOf(amplifier) / build.ChargingVolts;
 
     /// <summary>The voltage that an amplifier's drop is counted from.</summary>
     public double SourceVoltsOf(int amplifier) => FeedsAlone(amplifier) ? build.LowestSupplyVolts : build.ChargingVolts;

@@ -7,6 +7,8 @@ namespace Cablewright.Engine.Circuits;
 /// </remarks>
 internal sealed class WorstCurrents
 {
+    private readonly OperatingPoint[] worstPoint;
+
     public WorstCurrents(IReadOnlyList<OperatingPoint> points)
     {
         OperatingPoint[] running = [.. points.Where(point => point.Case is not OperatingCase.LowVoltage)];
@@ -31,14 +33,14 @@ internal sealed class WorstCurrents
             }
         }
 
-        WorstCase = new OperatingCase[amplifiers];
+        worstPoint = new OperatingPoint[amplifiers];
         TerminalVolts = new double[amplifiers];
         LoadAmps = new double[amplifiers];
         ThermalLoadAmps = new double[amplifiers];
         for (int i = 0; i < amplifiers; i++)
         {
-            OperatingPoint worst = running.MinBy(point => point.LoadVolts[i])!;
-            WorstCase[i] = worst.Case;
+            OperatingPoint worst = running.MinBy(point => Significant.Round(point.LoadVolts[i]))!;
+            worstPoint[i] = worst;
             TerminalVolts[i] = worst.LoadVolts[i];
             LoadAmps[i] = worst.LoadAmps[i];
             ThermalLoadAmps[i] = points.Max(point => point.ThermalLoadAmps[i]);
@@ -47,6 +49,9 @@ internal sealed class WorstCurrents
         BodyVolts = running.Max(point => point.BodyVolts);
         LowestVolts = points.Min(point => point.LoadVolts.Min());
     }
+
+    /// <summary>The operating point at which an amplifier's voltage is lowest, engine running.</summary>
+    public OperatingPoint WorstPointOf(int amplifier) => worstPoint[amplifier];
 
     /// <summary>Largest current of each run at full output, engine running.</summary>
     public double[] PeakAmps { get; }
@@ -59,9 +64,6 @@ internal sealed class WorstCurrents
 
     /// <summary>Highest temperature of each run's conductor.</summary>
     public double[] Celsius { get; }
-
-    /// <summary>In which case each amplifier's voltage is lowest, engine running.</summary>
-    public OperatingCase[] WorstCase { get; }
 
     /// <summary>Lowest voltage at each amplifier at full output, engine running.</summary>
     public double[] TerminalVolts { get; }

@@ -8,13 +8,13 @@ namespace Cablewright.Engine.Completing;
 internal static class BatteryCompletion
 {
     public static IReadOnlyList<CompleteBattery> Complete(
-        IReadOnlyList<Battery> stated, double nominalFactor, double chargingVolts, int chargingBattery, AssumptionList assumptions)
+        IReadOnlyList<Battery> stated, double nominalFactor, double chargingVolts, int chargingBattery, double spareAmps, AssumptionList assumptions)
     {
         if (stated.Count > 0)
-            return [.. stated.Select((battery, index) => Complete(battery, index, stated.Count > 1, nominalFactor, chargingVolts, chargingBattery, assumptions))];
+            return [.. stated.Select((battery, index) => Complete(battery, index, stated.Count > 1, nominalFactor, chargingVolts, chargingBattery, spareAmps, assumptions))];
         assumptions.Note(
             "/vehicle/batteries", $"one, called \"{PlaceNames.AssumedBattery}\"", "no battery is listed", "every vehicle has one");
-        return [Complete(new Battery { Id = PlaceNames.AssumedBattery }, 0, false, nominalFactor, chargingVolts, chargingBattery, assumptions)];
+        return [Complete(new Battery { Id = PlaceNames.AssumedBattery }, 0, false, nominalFactor, chargingVolts, chargingBattery, spareAmps, assumptions)];
     }
 
     /// <summary>
@@ -22,7 +22,7 @@ internal static class BatteryCompletion
     /// for long than its makers allow, so unless its resistance is stated it then counts as at least what holds it to that.
     /// </summary>
     private static CompleteBattery Complete(
-        Battery battery, int index, bool matters, double nominalFactor, double chargingVolts, int chargingBattery, AssumptionList assumptions)
+        Battery battery, int index, bool matters, double nominalFactor, double chargingVolts, int chargingBattery, double spareAmps, AssumptionList assumptions)
     {
         Ruleset ruleset = assumptions.Ruleset;
         string at = $"/vehicle/batteries/{index}";
@@ -34,13 +34,13 @@ internal static class BatteryCompletion
         double ohms = battery.InternalOhms ?? ResistanceOf(battery, at, chemistry, capacity, nominalFactor, matters, assumptions);
 
         Figure rate = ruleset[chemistry is Chemistry.LiFePo4 ? "supply.lifepo4-charging-rate" : "supply.lead-acid-charging-rate"];
-        double most = rate.Value * capacity;
+        double most = Math.Min(rate.Value * capacity, spareAmps);
         double recharging = battery.InternalOhms ?? Math.Max(ohms, (chargingVolts - halfCharged) / most);
         if (matters && index != chargingBattery && recharging > ohms)
         {
             assumptions.Note(
                 at, $"{Phrase.Amps(most)} of lasting charging current",
-                $"a battery takes no more for long than {Phrase.Number(rate.Value)} times its capacity of {Phrase.Number(capacity)} Ah", rate.Citation);
+                $"a battery takes no more for long than {Phrase.Number(rate.Value)} times its capacity of {Phrase.Number(capacity)} Ah, and no more than the alternator has left", rate.Citation);
         }
 
         double least = battery.InternalOhms ?? ohms * ruleset["supply.least-resistance-share"].Value;

@@ -8,6 +8,12 @@ namespace Cablewright.Engine.Completing;
 /// <summary>Fills in what a build leaves out, and lists what it filled in.</summary>
 internal static class BuildCompletion
 {
+    /// <summary>A body stated as without resistance counts as nearly so: the node equations divide by it.</summary>
+    private const double LeastOhms = 1e-7;
+
+    /// <summary>An alternator that has nothing left still keeps a battery from giving.</summary>
+    private const double SmallestSpareAmps = 1;
+
     public static CompleteBuild Complete(Build build, Ruleset ruleset)
     {
         var phrase = new Phrase(build.Units);
@@ -21,11 +27,12 @@ internal static class BuildCompletion
             build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", "supply.body-resistance", "the resistance of the body is not stated");
         SupplyFigures supply = SupplyOf(build.Vehicle, charging, assumptions);
         int chargingBattery = build.Vehicle.Alternator?.At is { } at ? names[at].Index : 0;
-        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, nominalFactor, charging, chargingBattery, assumptions);
+        double spare = supply.HotAmps is { } hot ? Math.Max(SmallestSpareAmps, hot - supply.BaseLoadAmps) : double.PositiveInfinity;
+        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, nominalFactor, charging, chargingBattery, spare, assumptions);
         AmplifierDraw[] draws =
             [.. build.Amplifiers.Select((amplifier, index) => DrawCompletion.Complete(amplifier, index, nominalFactor, assumptions, phrase))];
         IReadOnlyList<CompleteRun> runs = RunCompletion.Complete(build, names, assumptions, phrase);
-        BodyConnections bodyConnections = BodyConnections.Find(runs, batteries, assumptions);
+        BodyConnections bodyConnections = BodyConnections.Find(runs, batteries, names, assumptions);
         DropLimits drop = DropOf(build.Limits, charging, assumptions);
         return new CompleteBuild
         {
@@ -35,7 +42,7 @@ internal static class BuildCompletion
             Names = names,
             NominalFactor = nominalFactor,
             ChargingVolts = charging,
-            BodyOhms = body,
+            BodyOhms = Math.Max(body, LeastOhms),
             Drop = drop,
             Supply = supply,
             Batteries = batteries,

@@ -103,11 +103,12 @@ internal sealed class RunCompletion
 
     private Route RouteOf(Run run, string pointer)
     {
-        bool atFirstBattery = names[run.From] is (PlaceKind.Battery, 0) || names[run.To] is (PlaceKind.Battery, 0);
+        int charging = build.Vehicle.Alternator?.At is { } at ? names[at].Index : 0;
+        bool atFirstBattery = names[run.From] == (PlaceKind.Battery, charging) || names[run.To] == (PlaceKind.Battery, charging);
         Route route = atFirstBattery ? Route.EngineBay : Route.Cabin;
         assumptions.Note(
             pointer + "/route", TradeWords.Word(route),
-            atFirstBattery ? "it starts at the first battery, so part of it is taken to lie in the engine bay" : "it is not stated where it lies",
+            atFirstBattery ? "it starts at the battery that the alternator charges, so part of it is taken to lie in the engine bay" : "it is not stated where it lies",
             "the hottest part of a run decides");
         return route;
     }

@@ -53,6 +53,9 @@ public sealed class ConductorSize
     /// <exception cref="KeyNotFoundException">There is no such size.</exception>
     public static ConductorSize Of(string label) => ByLabel[label];
 
+    /// <summary>Whether a terminal made for another size accepts this one, by the areas that their labels stand for.</summary>
+    public bool FitsWhere(ConductorSize largest) => NominalAreaMm2 <= largest.NominalAreaMm2;
+
     /// <summary>Whether this size holds more metal than another.</summary>
     public bool IsLargerThan(ConductorSize other) => MetalAreaMm2 > other.MetalAreaMm2;
 

@@ -51,6 +51,12 @@ internal readonly record struct Breach(
     /// <summary>The other run that it is about, where there is one.</summary>
     public int Other { get; init; } = -1;
 
-    /// <summary>Whether it is about the same thing as another.</summary>
-    public bool IsSameAs(Breach other) => Kind == other.Kind && Index == other.Index && IsFar == other.IsFar;
+    /// <summary>Whether it is about the same thing as another, and not worse.</summary>
+    public bool IsNoWorseThan(Breach other)
+    {
+        bool same = Kind == other.Kind && Index == other.Index && IsFar == other.IsFar;
+        return same && (Kind is BreachKind.ReturnBelowSupply or BreachKind.FuseVoltageTooLow
+            ? !Significant.Exceeds(other.Measured * Limit, Measured * other.Limit)
+            : !Significant.Exceeds(Measured * other.Limit, other.Measured * Limit));
+    }
 }

@@ -29,7 +29,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
         double terminal = evaluation.Currents.TerminalVolts[amplifier];
         string id = build.Stated.Amplifiers[amplifier].Id;
         string word = breach.Severity is Severity.Fail ? "limit" : "target";
-        (int Run, double Volts, double Share)[] parts = Parts(amplifier);
+        Part[] parts = Parts(amplifier);
         return new Wording(
             $"/amplifiers/{amplifier}",
             $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: {Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(breach.Limit)} ({Phrase.Percent(breach.Limit / source)}).",
@@ -50,7 +50,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
     }
 
     private string Circumstance(int amplifier) =>
-        evaluation.Currents.WorstCase[amplifier] is OperatingCase.Recharging ? " while the other batteries recharge" : "";
+        evaluation.Currents.WorstPointOf(amplifier).Case is OperatingCase.Recharging ? " while the other batteries recharge" : "";
 
     private static string Rest(double volts, double drop) =>
         volts > SmallestNamed * drop ? $", and {Phrase.Volts(volts)} in the body and the battery's strap" : "";
@@ -59,15 +59,18 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
     /// Where an amplifier's drop arises, the largest part first. By Tellegen's theorem the drop is the sum over all runs of the
     /// run's voltage times its share of a current drawn by this amplifier alone.
     /// </summary>
-    private (int Run, double Volts, double Share)[] Parts(int amplifier)
+    private Part[] Parts(int amplifier)
     {
-        double[] division = evaluator.Division(amplifier);
+        OperatingPoint point = evaluation.Currents.WorstPointOf(amplifier);
+        double[] division = evaluator.Division(amplifier, point);
         return [.. Enumerable.Range(0, build.Runs.Count)
-            .Select(run => (Run: run, Share: Math.Abs(division[run])))
-            .Select(part => (part.Run, Volts: part.Share * evaluation.Currents.PeakAmps[part.Run] * evaluation.Currents.Ohms[part.Run], part.Share))
+            .Select(run => new Part(run, division[run] * point.PeakAmps[run] * point.Ohms[run], Math.Abs(point.PeakAmps[run]), point.Ohms[run], Math.Abs(division[run])))
             .OrderByDescending(part => Significant.Round(part.Volts))];
     }
 
-    private string Text((int Run, double Volts, double Share) part) =>
-        $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(evaluation.Currents.PeakAmps[part.Run])} x {Phrase.Milliohms(evaluation.Currents.Ohms[part.Run])}{(part.Share < WholeShare ? $" x {Phrase.Percent(part.Share)} of its current" : "")})";
+    private string Text(Part part) =>
+        $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(part.Amps)} x {Phrase.Milliohms(part.Ohms)}{(part.Share < WholeShare ? $" x {Phrase.Percent(part.Share)} of its current" : "")})";
+
+    /// <summary>One run's part in an amplifier's drop.</summary>
+    private readonly record struct Part(int Run, double Volts, double Amps, double Ohms, double Share);
 }

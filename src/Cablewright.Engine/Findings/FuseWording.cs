@@ -15,7 +15,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             Slot(breach).Pointer,
             $"Nothing protects run \"{run.Id}\" from battery \"{end}\": in a short circuit it carries the battery's full current until it burns.",
-            $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {remedies.FuseFor(breach.Index)}",
+            $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {remedies.FuseFor(breach.Index, breach.IsFar)}",
             "no fuse stands between the battery's positive terminal and the run");
     }
 
@@ -25,7 +25,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             run.Pointer,
             $"Run \"{run.Id}\" ({Conductor(breach.Index)}) bears {Phrase.Amps(breach.Limit)}, and the fuse before it ({Guards(breach.Index)}) lets {Phrase.Amps(breach.Measured)} through: a short circuit or overload behind the reduction is not interrupted in time.",
-            $"a fuse where the conductor gets smaller; {remedies.FuseFor(breach.Index)}",
+            $"a fuse where the conductor gets smaller; {remedies.FuseFor(breach.Index, breach.IsFar)}",
             $"passing {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
             "A");
     }
@@ -36,7 +36,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             Slot(breach).Pointer + "/rating",
             $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(breach.Measured)} through, and {Conductor(breach.Index)} bears {Phrase.Amps(breach.Limit)} here.",
-            remedies.FuseFor(breach.Index),
+            remedies.FuseFor(breach.Index, breach.IsFar),
             $"rating {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
             "A");
     }
@@ -45,11 +45,12 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
     {
         CompleteRun run = build.Runs[breach.Index];
         FittedFuse fuse = Fuse(breach);
-        double load = evaluation.Currents.ThermalAmps[breach.Index];
+        int sharing = fuse.PerConductor ? evaluation.Decision.Conductors[breach.Index].Count : 1;
+        double load = evaluation.Currents.ThermalAmps[breach.Index] / sharing;
         double factor = fuse.Family.ContinuousUseFactor.Value;
         return new Wording(
             run.Pointer + "/conductor",
-            $"No standard fuse fits run \"{run.Id}\": to carry {Phrase.Amps(load)} it must be {Phrase.Amps(breach.Measured)} or more, and {Conductor(breach.Index)} bears only {Phrase.Amps(breach.Limit)}. The conductor is too small.",
+            $"No standard fuse fits run \"{run.Id}\": to carry {Phrase.Amps(load)} it must be {Phrase.Amps(fuse.RatingAmps)} or more{(sharing > 1 ? " for each conductor" : "")}, and {Conductor(breach.Index)} bears only {Phrase.Amps(breach.Limit)}. The conductor is too small.",
             remedies.ConductorThatBears(breach.Index, breach.Measured) + ", a cooler route, or less power",
             $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, lasting use) = {Phrase.Amps(load / factor)}, next standard rating {Phrase.Amps(fuse.RatingAmps)}; ampacity {Phrase.Amps(breach.Limit)}",
             "A");
@@ -75,7 +76,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         return new Wording(
             Slot(breach).Pointer + "/rating",
             $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long, and the run's lasting load is {Phrase.Amps(breach.Measured)}{Circumstance()}: it will open.",
-            remedies.FuseFor(breach.Index),
+            remedies.FuseFor(breach.Index, breach.IsFar),
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) = {Phrase.Amps(breach.Limit)} < {Phrase.Amps(breach.Measured)}, at the worst of the charging and the lowest supply voltage",
             "A");
     }
@@ -125,7 +126,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
             Slot(breach).Pointer,
             $"FIT A FUSE: run \"{run.Id}\" needs a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) at \"{(breach.IsFar ? run.To : run.From)}\"{each}, {place}. It was left out of the build.",
             $"fit it, or state the fuse that is there",
-            $"load {Phrase.Amps(evaluation.Currents.ThermalAmps[breach.Index])} <= {Phrase.Amps(fuse.CarryingAmps(count))} it carries for long; rating {Phrase.Amps(fuse.RatingAmps)} <= {Phrase.Amps(Single(breach.Index))} one conductor bears",
+            $"lasting load {Phrase.Amps(evaluation.Currents.ThermalAmps[breach.Index])}, full load {Phrase.Amps(evaluation.Currents.PeakAmps[breach.Index])}; {(fuse.PerConductor ? "together they carry" : "it carries")} {Phrase.Amps(fuse.CarryingAmps(count))} for long; rating {Phrase.Amps(fuse.RatingAmps)}, one conductor bears {Phrase.Amps(Single(breach.Index))}",
             "A",
             HasLimit: false);
     }

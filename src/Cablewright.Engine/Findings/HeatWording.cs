@@ -35,7 +35,7 @@ internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Eval
     {
         CompleteRun run = build.Runs[breach.Index];
         ConductorSize size = evaluation.Decision.Conductors[breach.Index].Conductor.Size;
-        TerminalLimit terminal = run.Terminals.First(limit => size.IsLargerThan(limit.Largest));
+        TerminalLimit terminal = run.Terminals.First(limit => !size.FitsWhere(limit.Largest));
         return new Wording(
             terminal.Pointer,
             $"Run \"{run.Id}\" is {size}, and a terminal that it ends in accepts at most {terminal.Largest}.",

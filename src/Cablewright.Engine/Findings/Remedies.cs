@@ -35,11 +35,12 @@ internal sealed class Remedies(CompleteBuild build, Evaluator evaluator, Evaluat
     }
 
     /// <summary>The standard ratings that carry a run's load and protect its conductor.</summary>
-    public string FuseFor(int run)
+    public string FuseFor(int run, bool isFar)
     {
-        double load = evaluation.Currents.ThermalAmps[run];
+        FittedFuse? present = isFar ? evaluation.Decision.Far[run] : evaluation.Decision.Near[run];
+        double load = evaluation.Currents.ThermalAmps[run] / (present is { PerConductor: true } ? evaluation.Decision.Conductors[run].Count : 1);
         double bearing = evaluator.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
-        FuseFamily family = (evaluation.Decision.Near[run] ?? evaluation.Decision.Far[run])?.Family ?? FuseFamily.UsualFor(load);
+        FuseFamily family = present?.Family ?? FuseFamily.UsualFor(load);
         double[] fitting =
         [
             .. family.RatingsAmps.Values.Where(rating =>

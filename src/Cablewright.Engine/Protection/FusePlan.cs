@@ -77,28 +77,28 @@ internal sealed class FusePlan
         bool placed = false;
         foreach (int run in shape.Outwards)
         {
-            bool atFarEnd = shape.IsFedAtFarEnd(run);
-            if (closed.Contains(shape.NodeAt(run, atFarEnd)))
+            bool fed = shape.IsFedAtFarEnd(run);
+            if (!closed.Contains(shape.NodeAt(run, fed)))
             {
-                closed.Add(shape.NodeAt(run, !atFarEnd));
-                continue;
+                bool atFed = PlaceWhereTooMuchEnters(run, fed, guards);
+                placed |= atFed | PlaceWhereTooMuchEnters(run, !fed, guards);
+                if (!atFed) continue;
             }
 
-            FuseSlot slot = SlotOf(run, atFarEnd);
-            bool open = !slot.Refused && FuseAt(run, atFarEnd) is null;
-            if (!open || !Significant.Exceeds(guards.PassingAmps(run), Bearing(run, guards))) continue;
-            Set(run, atFarEnd, Chosen(run, atFarEnd));
-            closed.Add(shape.NodeAt(run, !atFarEnd));
-            placed = true;
+            closed.Add(shape.NodeAt(run, !fed));
         }
 
         return placed;
     }
 
-    /// <summary>What a run bears before one of its conductors is overloaded.</summary>
-    private double Bearing(int run, GuardMap guards) => guards.IsGuardedPerConductor(run)
-        ? ampacities.OfAll(run, decision.Conductors[run])
-        : ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
+    private bool PlaceWhereTooMuchEnters(int run, bool atFarEnd, GuardMap guards)
+    {
+        if (SlotOf(run, atFarEnd).Refused || FuseAt(run, atFarEnd) is not null) return false;
+        double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
+        if (!Significant.Exceeds(guards.EnteringAmps(run, atFarEnd), bearing)) return false;
+        Set(run, atFarEnd, Chosen(run, atFarEnd));
+        return true;
+    }
 
     private FittedFuse Chosen(int run, bool far)
     {
@@ -107,7 +107,7 @@ internal sealed class FusePlan
         double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
         bool unknown = shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode && shape.IsFedFromBothEnds(run);
         double full = unknown ? bearing : Math.Max(currents.PeakAmps[run], currents.ThermalAmps[run]) / share;
-        FuseFamily family = FamilyFor(slot, full);
+        FuseFamily family = FamilyFor(slot, full, bearing);
         double wanted = unknown ? bearing : family.SmallestCarrying(full) ?? family.RatingsAmps.Values[^1];
         double borne = family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, bearing));
         double least = family.SmallestCarrying(currents.ThermalAmps[run] / share) ?? family.RatingsAmps.Values[^1];
@@ -118,13 +118,13 @@ internal sealed class FusePlan
 
     private FittedFuse? Least(int run, bool atFarEnd) => atFarEnd ? least?.Far[run] : least?.Near[run];
 
-    private FuseFamily FamilyFor(FuseSlot slot, double amps)
+    /// <summary>A blade where it carries the full current in a small rating, or where the conductor bears no larger family; else an ANL.</summary>
+    private FuseFamily FamilyFor(FuseSlot slot, double full, double bearing)
     {
         if (slot.Family is { } stated) return FuseFamily.Of(stated);
-        FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC);
-        return blade.SmallestCarrying(amps) is { } rating && rating <= build.Ruleset["fuse.blade-up-to"].Value
-            ? blade
-            : FuseFamily.Of(FuseFamilyName.Anl);
+        FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC), strip = FuseFamily.Of(FuseFamilyName.Anl);
+        bool small = blade.SmallestCarrying(full) is { } rating && rating <= build.Ruleset["fuse.blade-up-to"].Value;
+        return small || bearing < strip.RatingsAmps.Values[0] ? blade : strip;
     }
 
     private FittedFuse Fitted(int run, FuseSlot slot, double rating, Decided decided)

@@ -2,15 +2,15 @@ using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Protection;
 
-/// <summary>Which fuses guard which run.</summary>
+/// <summary>Which fuses guard which run, and what they let into it.</summary>
 /// <remarks>
 /// <para>Method: take the nodes of the supply side and the bodies of its runs, and join each body to the node at its end
 /// unless a fuse stands between them. What is joined is a zone. A zone with a battery in it is not guarded; a fuse at a zone's
 /// edge guards it if a battery can be reached beyond it without coming back through the zone.</para>
-/// <para>What can pass into a run at one of its ends is the sum of the guards from which that end can be reached without
-/// crossing the run; a fused run beside others between the same two places is one of several parallel conductors, and what comes
-/// back over the others does not count. What the run must bear is the larger of its two ends: two fuses at the two ends of a run between two
-/// batteries do not add up, two feeds into one block do for what leaves the block.</para>
+/// <para>What can pass into a run at one of its ends is the most that can flow there from the batteries through fuses of limited
+/// capacity, the run itself taken away: on a tree the smallest rating on the way, with several feeds the smallest sum that cuts
+/// them all (maximum flow, minimum cut). A fused run beside others between the same two places is one of several parallel
+/// conductors, and what comes back over the others does not count.</para>
 /// </remarks>
 internal sealed class GuardMap
 {
@@ -20,12 +20,19 @@ internal sealed class GuardMap
     private readonly HashSet<int> batteryZones;
     private readonly Dictionary<int, List<Edge>> edgesOf = [];
     private readonly Dictionary<int, List<Edge>> guardsOf = [];
+    private readonly Dictionary<(int Run, bool Far), double> entering;
 
     public GuardMap(SupplyShape shape, Decision decision)
     {
         this.shape = shape;
         this.decision = decision;
-        zones = JoinUnfused(without: -1);
+        zones = new DisjointSets(shape.NodeCount + decision.Conductors.Length);
+        foreach (int run in shape.Outwards)
+        {
+            if (decision.Near[run] is null) zones.Join(Body(run), shape.NodeAt(run, far: false));
+            if (decision.Far[run] is null) zones.Join(Body(run), shape.NodeAt(run, far: true));
+        }
+
         batteryZones = [.. shape.BatteryNodes.Select(zones.SetOf)];
         foreach (int run in shape.Outwards)
         {
@@ -38,6 +45,8 @@ internal sealed class GuardMap
             List<Edge> guards = edges.FindAll(edge => ReachesBattery(edge.Beyond(zone), zone));
             if (guards.Count > 0) guardsOf.Add(zone, guards);
         }
+
+        entering = shape.IsRadial ? ReadOffOutwards() : [];
     }
 
     /// <summary>Whether some battery can feed the run with no fuse between.</summary>
@@ -49,46 +58,47 @@ internal sealed class GuardMap
     /// <summary>The fuses that guard a run.</summary>
     public IEnumerable<Guard> For(int run) => Guards(run).Select(edge => new Guard(edge.Run, edge.IsFar, edge.Fuse, edge.PassingAmps));
 
-    /// <summary>The current that can pass into a run before its guards open; 0 where it has none.</summary>
-    public double PassingAmps(int run)
+    /// <summary>The current that can pass into a run at one of its ends before fuses open; 0 where nothing feeds it there, infinite where no fuse stands before it.</summary>
+    public double EnteringAmps(int run, bool far)
     {
-        List<Edge> guards = Guards(run);
-        if (guards.Count <= 1) return guards.Count == 0 ? 0 : guards[0].PassingAmps;
-        DisjointSets without = JoinUnfused(run);
-        return Math.Max(Entering(run, far: false, guards, without), Entering(run, far: true, guards, without));
+        if (!entering.TryGetValue((run, far), out double amps))
+        {
+            double before = SupplyFlow.Into(shape, decision, run, shape.NodeAt(run, far));
+            amps = Math.Min(before, Passing(run, far));
+            entering.Add((run, far), amps);
+        }
+
+        return amps;
     }
 
-    /// <summary>Whether every guard of a run stands on the run itself, one for each of its parallel conductors.</summary>
-    public bool IsGuardedPerConductor(int run) =>
-        Guards(run) is { Count: > 0 } guards && guards.TrueForAll(edge => edge.Run == run && edge.Fuse.PerConductor);
+    /// <summary>Whether what enters a run at an end passes a fuse there for each of its parallel conductors.</summary>
+    public bool IsGuardedPerConductor(int run, bool far) => Own(run, far) is { PerConductor: true };
 
-    private double Entering(int run, bool far, List<Edge> guards, DisjointSets without)
+    /// <summary>On a tree the flow is the smallest rating on the one way there is, read off on the way outwards.</summary>
+    private Dictionary<(int Run, bool Far), double> ReadOffOutwards()
     {
-        FittedFuse? own = far ? decision.Far[run] : decision.Near[run];
-        if (own is not null) return guards.Where(edge => edge.Run == run && edge.IsFar == far).Sum(edge => edge.PassingAmps);
-        int set = without.SetOf(shape.NodeAt(run, far));
-        bool isFused = decision.Near[run] is not null || decision.Far[run] is not null;
-        return guards
-            .Where(edge => edge.Run != run && !(isFused && shape.AreParallel(edge.Run, run)) && (without.SetOf(Body(edge.Run)) == set || without.SetOf(shape.NodeAt(edge.Run, edge.IsFar)) == set))
-            .Sum(edge => edge.PassingAmps);
+        var amps = new Dictionary<(int, bool), double>(2 * shape.Outwards.Count);
+        var atNode = new double[shape.NodeCount];
+        foreach (int battery in shape.BatteryNodes) atNode[battery] = double.PositiveInfinity;
+        foreach (int run in shape.Outwards)
+        {
+            bool fed = shape.IsFedAtFarEnd(run);
+            double enters = Math.Min(atNode[shape.NodeAt(run, fed)], Passing(run, fed));
+            amps[(run, fed)] = enters;
+            amps[(run, !fed)] = 0;
+            atNode[shape.NodeAt(run, !fed)] = Math.Min(enters, Passing(run, !fed));
+        }
+
+        return amps;
     }
+
+    private double Passing(int run, bool far) => Own(run, far)?.PassingAmps(decision.Conductors[run].Count) ?? double.PositiveInfinity;
+
+    private FittedFuse? Own(int run, bool far) => far ? decision.Far[run] : decision.Near[run];
 
     private List<Edge> Guards(int run) => guardsOf.GetValueOrDefault(zones.SetOf(Body(run))) ?? [];
 
     private int Body(int run) => shape.NodeCount + run;
-
-    private DisjointSets JoinUnfused(int without)
-    {
-        var sets = new DisjointSets(shape.NodeCount + decision.Conductors.Length);
-        foreach (int run in shape.Outwards)
-        {
-            if (run == without) continue;
-            if (decision.Near[run] is null) sets.Join(Body(run), shape.NodeAt(run, far: false));
-            if (decision.Far[run] is null) sets.Join(Body(run), shape.NodeAt(run, far: true));
-        }
-
-        return sets;
-    }
 
     private void AddEdge(int run, FittedFuse? fuse, bool far)
     {

@@ -37,7 +37,7 @@ internal sealed class Overload(CompleteBuild build, Evaluation evaluation)
     {
         CompleteRun described = build.Runs[run];
         ConductorChoice choice = evaluation.Decision.Conductors[run];
-        int sharing = evaluation.Guards.IsGuardedPerConductor(run) ? choice.Count : 1;
+        int sharing = evaluation.Guards.IsGuardedPerConductor(run, guard.IsFar) && guard.Run == run ? choice.Count : 1;
         double amps = share * guard.PassingAmps / sharing / described.Bundling;
         double lasting = HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius);
         if (guard.Fuse.Family.OpeningBand.SlowestSeconds(share) is not { } seconds) return lasting;

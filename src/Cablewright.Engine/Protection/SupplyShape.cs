@@ -8,6 +8,7 @@ namespace Cablewright.Engine.Protection;
 internal sealed class SupplyShape
 {
     private readonly (int From, int To)[] ends;
+    private readonly List<int>[] runsAt;
     private readonly int[] distance;
     private readonly HashSet<int> batteryNodes;
     private readonly Dictionary<int, bool> fedFromBothEnds = [];
@@ -20,7 +21,15 @@ internal sealed class SupplyShape
         batteryNodes = [.. batteries];
         ChargingNode = batteries[build.ChargingBattery];
         int[] supply = [.. Enumerable.Range(0, ends.Length).Where(run => build.Runs[run].Side is Side.Supply)];
-        distance = DistanceFrom(batteries, supply);
+        runsAt = [.. Enumerable.Range(0, NodeCount).Select(_ => new List<int>())];
+        foreach (int run in supply)
+        {
+            runsAt[ends[run].From].Add(run);
+            runsAt[ends[run].To].Add(run);
+        }
+
+        distance = DistanceFrom(batteries);
+        IsRadial = FindRadial(batteries, supply);
         Outwards = [.. supply.OrderBy(run => Math.Min(distance[ends[run].From], distance[ends[run].To])).ThenBy(run => run)];
     }
 
@@ -35,6 +44,12 @@ internal sealed class SupplyShape
     public IReadOnlyCollection<int> BatteryNodes => batteryNodes;
 
     public (int From, int To) EndsOf(int run) => ends[run];
+
+    /// <summary>Whether there is one way only from the batteries to every node: no loops, and one battery for each supply.</summary>
+    public bool IsRadial { get; }
+
+    /// <summary>The supply runs that end at a node.</summary>
+    public IReadOnlyList<int> RunsAt(int node) => runsAt[node];
 
     /// <summary>The node at one end of a run.</summary>
     public int NodeAt(int run, bool far) => far ? ends[run].To : ends[run].From;
@@ -63,24 +78,29 @@ internal sealed class SupplyShape
         return both;
     }
 
-    private int[] DistanceFrom(int[] sources, int[] supply)
+    private bool FindRadial(int[] batteries, int[] supply)
     {
-        var neighbours = new List<int>[NodeCount];
-        for (int i = 0; i < NodeCount; i++) neighbours[i] = [];
+        var joined = new DisjointSets(NodeCount);
         foreach (int run in supply)
         {
-            neighbours[ends[run].From].Add(ends[run].To);
-            neighbours[ends[run].To].Add(ends[run].From);
+            if (joined.SetOf(ends[run].From) == joined.SetOf(ends[run].To)) return false;
+            joined.Join(ends[run].From, ends[run].To);
         }
 
+        return batteries.Select(joined.SetOf).Distinct().Count() == batteries.Length;
+    }
+
+    private int[] DistanceFrom(int[] sources)
+    {
         var found = new int[NodeCount];
         Array.Fill(found, int.MaxValue);
         var waiting = new Queue<int>(sources);
         foreach (int source in sources) found[source] = 0;
         while (waiting.TryDequeue(out int node))
         {
-            foreach (int next in neighbours[node])
+            foreach (int run in runsAt[node])
             {
+                int next = ends[run].From == node ? ends[run].To : ends[run].From;
                 if (found[next] != int.MaxValue) continue;
                 found[next] = found[node] + 1;
                 waiting.Enqueue(next);

@@ -25,7 +25,7 @@ internal static class CandidateList
     public static IReadOnlyList<ConductorChoice> For(CompleteRun run, Build build)
     {
         ConductorWish wish = run.Wish;
-        ConductorSize? largest = run.Terminals.Select(terminal => terminal.Largest).MinBy(size => size.MetalAreaMm2);
+        ConductorSize? largest = run.Terminals.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
         IReadOnlyList<ConductorSize> sizes = build.Sizing.Sizes.Count > 0 ? build.Sizing.Sizes : Usual(build.Units);
         IReadOnlyList<Material> materials = wish.Material is { } stated ? [stated]
             : build.Sizing.Materials.Count > 0 ? build.Sizing.Materials : [Material.Copper];
@@ -46,7 +46,7 @@ internal static class CandidateList
     /// <summary>What the terminals accept; where that is none of the sizes, the smallest of them, which a finding then names.</summary>
     private static ConductorSize[] Fitting(IReadOnlyList<ConductorSize> sizes, ConductorSize? largest)
     {
-        ConductorSize[] fitting = [.. sizes.Distinct().Where(size => largest is null || !size.IsLargerThan(largest))];
+        ConductorSize[] fitting = [.. sizes.Distinct().Where(size => largest is null || size.FitsWhere(largest))];
         return fitting.Length > 0 ? fitting : [sizes.MinBy(size => size.MetalAreaMm2)!];
     }
 }

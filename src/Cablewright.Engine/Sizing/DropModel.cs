@@ -16,9 +16,10 @@ internal sealed class DropModel(CompleteBuild build, Evaluator evaluator, WorstC
     /// <summary>Volts that an amplifier gains when a run changes from one conductor to another; negative where it loses.</summary>
     public double Gain(int amplifier, int run, ConductorChoice from, ConductorChoice to)
     {
-        double share = Math.Abs((division[amplifier] ??= evaluator.Division(amplifier))[run]);
+        OperatingPoint point = currents.WorstPointOf(amplifier);
+        double share = (division[amplifier] ??= evaluator.Division(amplifier, point))[run];
         double ohms = (from.OhmsPerMetreAt20 - to.OhmsPerMetreAt20) * build.Runs[run].LengthMetres
-            * from.Conductor.Properties.TemperatureFactor(currents.Celsius[run]);
-        return share * currents.PeakAmps[run] * ohms;
+            * from.Conductor.Properties.TemperatureFactor(point.Celsius[run]);
+        return share * point.PeakAmps[run] * ohms;
     }
 }

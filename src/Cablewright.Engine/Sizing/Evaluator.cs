@@ -9,8 +9,9 @@ namespace Cablewright.Engine.Sizing;
 /// <summary>Works out a decision: the circuit, the fuses it needs, the rules that do not hold.</summary>
 internal sealed class Evaluator
 {
-    private const double SharePrecision = 1e-6;
+    private const double SharePrecision = 1e-4;
     private const double FirstStep = 16;
+    private const double SmallestShare = 1e-9;
 
     private readonly CompleteBuild build;
     private readonly Operation operation;
@@ -34,8 +35,8 @@ internal sealed class Evaluator
     /// <summary>Work done so far: runs solved and runs gone over for fuses, over all rounds of all decisions.</summary>
     public long Work => operation.Work + placingWork;
 
-    /// <summary>How a current drawn by one amplifier alone divides among the runs.</summary>
-    public double[] Division(int amplifier) => operation.Division(amplifier);
+    /// <summary>How a current drawn by one amplifier alone divides among the runs at an operating point.</summary>
+    public double[] Division(int amplifier, OperatingPoint point) => operation.Division(amplifier, point);
 
     /// <summary>Works out a decision at full output.</summary>
     /// <returns><c>null</c> where the voltage collapses.</returns>
@@ -48,7 +49,12 @@ internal sealed class Evaluator
         if (TryEvaluate(decision) is { } full) return full;
         double low = 1;
         (Decision Decision, WorstCurrents Currents)? settled = null;
-        while (settled is null) settled = Settle(decision, low /= FirstStep);
+        while (settled is null)
+        {
+            if (low < SmallestShare) throw new InvalidOperationException("The circuit has no solution even when next to nothing is drawn.");
+            settled = Settle(decision, low /= FirstStep);
+        }
+
         double high = low * FirstStep;
         while (high - low > SharePrecision * high)
         {

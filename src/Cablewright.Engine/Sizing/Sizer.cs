@@ -30,6 +30,8 @@ internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, boo
 internal sealed class Sizer
 {
     private const double LeastKilograms = 1e-6;
+    private const double CollapseStep = 0.9;
+    private const double LeastShare = 0.1;
 
     /// <summary>How much of a predicted loss is believed before a trial is left out; hot conductors lose more, never half as much.</summary>
     private const double Doubt = 0.8;
@@ -105,7 +107,7 @@ internal sealed class Sizer
     /// <param name="single">Whether to leave out parallel conductors that nobody asked for.</param>
     private Evaluation? Reach(double volts, bool single)
     {
-        Array.Fill(goal, volts);
+        for (int amplifier = 0; amplifier < goal.Length; amplifier++) goal[amplifier] = volts * evaluator.Wiring.SourceShareOf(amplifier);
         floor.CopyTo(level, 0);
         isSingle = single;
         return Strengthen() is { } evaluation && !Over(evaluation.Currents).Any() && !evaluation.Breaches.Any(IsCurable) ? Weaken(evaluation) : null;
@@ -113,7 +115,8 @@ internal sealed class Sizer
 
     /// <summary>Whether a larger conductor in an open run would cure a breach.</summary>
     private bool IsCurable(Breach breach) =>
-        breach.Kind is BreachKind.OverAmpacity or BreachKind.NoFuseFits or BreachKind.ParallelUnguarded
+        breach.Kind is BreachKind.OverAmpacity or BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction
+            or BreachKind.ParallelUnguarded
         && build.Runs[breach.Index].Given is null;
 
     /// <summary>
@@ -133,9 +136,12 @@ internal sealed class Sizer
 
         double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
         for (int amplifier = 0; amplifier < goal.Length; amplifier++)
-            goal[amplifier] = Math.Max(build.Drop.HardVolts, DropOf(amplifier, strongest.Currents) + margin);
+            goal[amplifier] = Math.Max(build.Drop.HardVolts * evaluator.Wiring.SourceShareOf(amplifier), DropOf(amplifier, strongest.Currents) + margin);
+        int[] strongestLevel = [.. level];
         floor.CopyTo(level, 0);
-        return Weaken(Strengthen() ?? strongest);
+        if (Strengthen() is { } near) return Weaken(near);
+        strongestLevel.CopyTo(level, 0);
+        return Weaken(strongest);
     }
 
     private Decision Present()
@@ -158,11 +164,29 @@ internal sealed class Sizer
             decision = Present();
             Evaluation? evaluation = evaluator.TryEvaluate(decision);
             bool raised = evaluation is null
-                ? RaiseForDrop(evaluator.Estimate(decision))
+                ? RaiseFromCollapse()
                 : RaiseForRules(evaluation) | RaiseForDrop(evaluation.Currents);
             if (!raised || IsOutOfWork) return evaluation;
             decision = evaluation?.Decision ?? decision;
         }
+    }
+
+    /// <summary>
+    /// Where the voltage collapses although the estimate keeps the goal, aims at less and less drop until a run becomes stronger.
+    /// </summary>
+    private bool RaiseFromCollapse()
+    {
+        double[] wanted = [.. goal];
+        WorstCurrents estimate = evaluator.Estimate(decision);
+        bool raised = RaiseForDrop(estimate);
+        for (double share = CollapseStep; !raised && share > LeastShare; share *= CollapseStep)
+        {
+            for (int amplifier = 0; amplifier < goal.Length; amplifier++) goal[amplifier] = share * DropOf(amplifier, estimate);
+            raised = RaiseForDrop(estimate);
+        }
+
+        wanted.CopyTo(goal, 0);
+        return raised;
     }
 
     /// <summary>Makes the first guess from currents that always exist, so that the search does not begin in a collapse.</summary>
@@ -185,7 +209,7 @@ internal sealed class Sizer
             raised |= breach.Kind switch
             {
                 BreachKind.OverAmpacity => RaiseToBear(breach.Index, breach.Measured),
-                BreachKind.NoFuseFits or BreachKind.FuseMissingAtReduction => RaiseToBear(breach.Index, breach.Measured),
+                BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction => RaiseToBear(breach.Index, breach.Measured),
                 BreachKind.ParallelUnguarded => Raise(breach.Index),
                 BreachKind.ReturnBelowSupply => RaiseReturns(breach.Index),
                 _ => false,
@@ -319,7 +343,7 @@ internal sealed class Sizer
 
     /// <summary>Whether a weaker choice keeps the goal and every rule that the stronger one keeps.</summary>
     private bool IsAsGood(Evaluation trial, Breach[] accepted) =>
-        !Over(trial.Currents).Any() && trial.Breaches.Where(Binds).All(breach => Array.Exists(accepted, breach.IsSameAs));
+        !Over(trial.Currents).Any() && trial.Breaches.Where(Binds).All(breach => Array.Exists(accepted, breach.IsNoWorseThan));
 
     /// <summary>Whether a rule is one that the choice must keep; the drop has its own goal.</summary>
     private static bool Binds(Breach breach) =>
