@@ -31,7 +31,7 @@ internal sealed class Clearings
     public IReadOnlyList<Clearing> Worst() =>
         [.. shape.Outwards
             .Where(run => !evaluation.Guards.IsUnguarded(run))
-            .Select(run => Enumerable.Range(0, build.Batteries.Count).Select(battery => Of(run, battery)).OfType<Clearing>().MaxBy(clearing => clearing.Strain))
+            .Select(run => Enumerable.Range(0, build.Batteries.Count).Select(battery => Of(run, battery)).OfType<Clearing>().MaxBy(clearing => Significant.Round(clearing.Strain)))
             .OfType<Clearing>()
             .OrderBy(clearing => clearing.Run)];
 
@@ -49,7 +49,7 @@ internal sealed class Clearings
         return evaluation.Guards.For(run)
             .Where(guard => Math.Abs(amps[guard.Run]) > PartInFault * inRun)
             .Select(guard => new Clearing(run, battery, guard, Math.Abs(amps[guard.Run]), conductorAmps, guard.OpensSeconds(Math.Abs(amps[guard.Run])), withstand))
-            .MaxBy(clearing => clearing.Strain);
+            .MaxBy(clearing => Significant.Round(clearing.Strain));
     }
 
     private double WithstandSeconds(int run, double amps)

@@ -27,7 +27,7 @@ internal sealed class Overload(CompleteBuild build, Evaluation evaluation)
     {
         for (double share = 1; share <= Shares[^1] + ScanStep / 2; share += ScanStep)
         {
-            if (CelsiusAt(run, guard, share) > limitCelsius) return share;
+            if (Significant.Exceeds(CelsiusAt(run, guard, share), limitCelsius)) return share;
         }
 
         return null;
