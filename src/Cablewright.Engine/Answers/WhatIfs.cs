@@ -14,7 +14,7 @@ internal sealed record WhatIf(string Pointer, string Text, IReadOnlyList<Build> 
 internal static class WhatIfs
 {
     public static IEnumerable<WhatIf> For(CompleteBuild build) =>
-        new[] { Programme(build), Efficiency(build), Converter(build), Charging(build), Route(build), Insulation(build), Material(build), FuseDistance(build) }
+        new[] { Programme(build), Efficiency(build), Converter(build), Charging(build), Route(build), Insulation(build), Material(build), FuseDistance(build), Interrupting(build) }
             .Where(whatIf => whatIf is not null)
             .Select(whatIf => whatIf!);
 
@@ -76,6 +76,11 @@ internal static class WhatIfs
         id => $"How much cable of run \"{id}\" lies between the source and its fuse?",
         run => run with { Fuse = run.Fuse! with { DistanceMetres = Figure(build, "ask.distance-short") } },
         run => run with { Fuse = run.Fuse! with { DistanceMetres = Figure(build, "ask.distance-long") } });
+
+    private static WhatIf? Interrupting(CompleteBuild build) => ForRuns(
+        build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null }, "fuse/interruptingRating",
+        id => $"What short-circuit current is the fuse of run \"{id}\" rated to interrupt?",
+        run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = Figure(build, "ask.interrupting-high") } });
 
     private static double Figure(CompleteBuild build, string id) => build.Ruleset[id].Value;
 

@@ -40,6 +40,12 @@ internal sealed class Operation
         thermalIsPeak = build.Draws.All(draw => draw.ThermalShare >= 1);
     }
 
+    /// <summary>Forgets the temperatures of what was solved before, so that what comes depends on nothing else.</summary>
+    public void StartCold()
+    {
+        for (int run = 0; run < lastCelsius.Length; run++) lastCelsius[run] = build.Runs[run].AirCelsius;
+    }
+
     /// <summary>How many runs were solved so far, over all rounds: the work that was done.</summary>
     public long Work { get; private set; }
 

@@ -87,6 +87,7 @@ internal sealed class Evaluator
     private (Decision Decision, WorstCurrents Currents)? Settle(Decision decision, double share)
     {
         Decision? grown = null;
+        operation.StartCold();
         while (true)
         {
             if (CurrentsOf(decision, share) is not { } currents) return null;

@@ -38,6 +38,8 @@ internal static class QuickBuild
                 Id = AmplifierId,
                 RatedOutput = values[QuickQuery.RatedOutput],
                 Efficiency = values.GetValueOrDefault(QuickQuery.Efficiency),
+                AmplifierClass = (AmplifierClass?)Word<Engine.Builds.AmplifierClass>(values, QuickQuery.AmplifierClass),
+                Programme = (Programme?)Word<Engine.Builds.Programme>(values, QuickQuery.Programme),
             },
         ],
         Runs =

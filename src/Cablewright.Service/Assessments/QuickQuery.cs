@@ -16,6 +16,8 @@ internal static class QuickQuery
     public const string MaterialName = "material";
     public const string ChargingVoltage = "chargingVoltage";
     public const string Efficiency = "efficiency";
+    public const string AmplifierClass = "amplifierClass";
+    public const string Programme = "programme";
     public const string Units = "units";
 
     /// <summary>The parameters, and which member of the build each stands for.</summary>
@@ -27,6 +29,8 @@ internal static class QuickQuery
         QueryParameter.Of<Conductor>(MaterialName, nameof(Conductor.Material), "/runs/0/conductor/material"),
         QueryParameter.Of<Vehicle>(ChargingVoltage, nameof(Vehicle.ChargingVoltage), "/vehicle/chargingVoltage"),
         QueryParameter.Of<Amplifier>(Efficiency, nameof(Amplifier.Efficiency), "/amplifiers/0/efficiency"),
+        QueryParameter.Of<Amplifier>(AmplifierClass, nameof(Amplifier.AmplifierClass), "/amplifiers/0/amplifierClass"),
+        QueryParameter.Of<Amplifier>(Programme, nameof(Amplifier.Programme), "/amplifiers/0/programme"),
         QueryParameter.Of<Build>(Units, nameof(Build.Units), "/units"),
     ];
 
@@ -47,6 +51,8 @@ internal static class QuickQuery
         faults.AddRange(
             Parameters.Where(parameter => parameter.IsRequired && !values.ContainsKey(parameter.Name)).Select(Missing));
         CheckWord<Engine.Conductors.Material>(MaterialName, values, faults);
+        CheckWord<Engine.Builds.AmplifierClass>(AmplifierClass, values, faults);
+        CheckWord<Engine.Builds.Programme>(Programme, values, faults);
         CheckWord<Engine.Builds.UnitSystem>(Units, values, faults);
         return (values, faults);
     }

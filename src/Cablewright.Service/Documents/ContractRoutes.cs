@@ -34,15 +34,34 @@ internal static class ContractRoutes
     /// <summary>
     /// Serves the pages that show the contract; they load nothing from elsewhere, a validator's badge included.
     /// </summary>
-    public static void UseContractPages(this WebApplication app) => app.UseSwaggerUI(pages =>
+    public static void UseContractPages(this WebApplication app)
+    {
+        app.UseWhen(
+            context => context.Request.Path.StartsWithSegments("/docs") && context.Request.Path.Value!.Contains("favicon", StringComparison.Ordinal),
+            icons => icons.Run(NoIcon));
+        app.UseSwaggerUI(Pages);
+    }
+
+    /// <summary>The pages' own icon is the mark of the library that draws them.</summary>
+    private static Task NoIcon(HttpContext context)
+    {
+        context.Response.StatusCode = StatusCodes.Status204NoContent;
+        return Task.CompletedTask;
+    }
+
+    private static void Pages(Swashbuckle.AspNetCore.SwaggerUI.SwaggerUIOptions pages)
     {
         pages.RoutePrefix = "docs";
         pages.DocumentTitle = "Cablewright";
         pages.EnableValidator("none");
+        pages.HeadContent = "<style>.topbar { display: none }</style>";
         pages.SwaggerEndpoint(DocumentPath, "Cablewright v1");
-    });
+    }
 
-    /// <summary>Serves the contract itself.</summary>
-    public static void MapContract(this WebApplication app) =>
+    /// <summary>Serves the contract itself, and leads from the bare address to its pages.</summary>
+    public static void MapContract(this WebApplication app)
+    {
         app.MapGet(DocumentPath, ContractDocument.Answer).ExcludeFromDescription();
+        app.MapGet("/", () => Results.Redirect("/docs")).ExcludeFromDescription();
+    }
 }

@@ -59,7 +59,7 @@ internal static class ReferenceBuild
     {
         Assessment answer = Assessor.Assess(Stated, RulesetLibrary.Find("2026.1")!);
         AmplifierResult amplifier = answer.Amplifiers[0];
-        return answer.Verdict == Verdict.Pass
+        return answer.Verdict != Verdict.Fail
             && IsNear(amplifier.TerminalVolts, TerminalVolts)
             && IsNear(amplifier.PeakCurrentAmps, PeakCurrentAmps);
     }

@@ -23,6 +23,7 @@ internal static class ServiceHost
         WebApplication app = builder.Build();
         app.Use(Correlation.Apply);
         app.Use(SecurityHeaders.Apply);
+        app.Use(HeadRequests.Apply);
         app.UseSerilogRequestLogging(log => RequestLog.Configure(log, app.Services.GetRequiredService<Serilog.ILogger>()));
         app.UseExceptionHandler(new ExceptionHandlerOptions
         {

@@ -77,6 +77,7 @@ internal static class FaultKinds
         new("run.side-contradicts", "A run marked supply that meets a return run."),
         new("run.side-unclear", "A run whose places do not tell whether it is supply or return."),
         new("place.joins-nothing", "A junction that only one run names; the detail names the nearest known place."),
+        new("amplifiers.none", "A build without an amplifier."),
         new("amplifier.draw-unknown", "An amplifier of which nothing says what it draws."),
         new("amplifier.no-supply", "An amplifier that no supply run reaches."),
         new("amplifier.no-return", "An amplifier whose return runs lead nowhere."),

@@ -54,7 +54,9 @@ internal static class SourceTables
             Of(row.VoltageRatingVolts, name, "voltage rating"),
             Of(row.ContinuousUseFactor, name, "continuous-use factor"),
             Of(row.DropAtRatingVolts, name, "drop at rating"),
-        }
+            Of(row.InterruptingRatingAmps, name, "interrupting rating"),
+        }.Concat(row.OpeningBand.Select(point => new Use(
+            point.Source, point.Provenance, FormattableString.Invariant($"fuse family {name}: opening at {point.ShareOfRating} of rating"))))
         select use;
 
     private static Use Of(SourcedFigure figure, string family, string what) =>

@@ -47,7 +47,7 @@ internal static partial class MemberRules
     {
         if (ConductorSize.Parse(text).Problem is { } problem)
             yield return new Fault(
-                pointer, ContentCodes.SizeUnreadable, Excerpt.Of(problem), Excerpt.Of(text), ConductorSizeAttribute.Accepted);
+                pointer, ContentCodes.SizeUnreadable, problem, Excerpt.Of(text), ConductorSizeAttribute.Accepted);
     }
 
     /// <summary>Of the line end .NET alone lets a pattern's end stand before.</summary>

@@ -27,10 +27,12 @@ public class ExampleTests(ServiceFixture service) : IClassFixture<ServiceFixture
     }
 
     [Fact]
-    public async Task The_copper_clad_run_fails_and_the_small_run_passes()
+    public async Task The_copper_clad_run_fails_and_the_small_run_only_wants_its_fuse_looked_at()
     {
         Assert.Equal("fail", await Verdict("copper-clad"));
-        Assert.Equal("pass", await Verdict("small-run"));
+        Answer small = await service.Post(ExampleFiles.Request("small-run"));
+        Assert.Equal("caution", (string)small.Json["verdict"]!);
+        Assert.Equal(["fuse.interrupting-rating-unknown"], small.Json["findings"]!.AsArray().Select(finding => (string)finding!["code"]!));
     }
 
     private async Task<string> Verdict(string name) => (string)(await service.Post(ExampleFiles.Request(name))).Json["verdict"]!;

@@ -70,8 +70,8 @@ internal sealed class Overview : IOpenApiDocumentTransformer
     private static void AppendTable(
         StringBuilder text, string title, string left, string right, IEnumerable<(string, string)> rows)
     {
-        text.Append("## ").Append(title).Append("\n\n| ").Append(left).Append(" | ").Append(right).Append(" |\n| --- | --- |\n");
+        text.Append("<details><summary>").Append(title).Append("</summary>\n\n| ").Append(left).Append(" | ").Append(right).Append(" |\n| --- | --- |\n");
         foreach ((string one, string other) in rows) text.Append("| ").Append(one).Append(" | ").Append(other).Append(" |\n");
-        text.Append('\n');
+        text.Append("\n</details>\n\n");
     }
 }
