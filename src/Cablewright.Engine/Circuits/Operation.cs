@@ -25,6 +25,7 @@ internal sealed class Operation
     private readonly LoadDraw[] thermal;
     private readonly bool thermalIsPeak;
     private readonly double[] lastChange;
+    private readonly double[] surroundings;
     private double[] lastCelsius;
 
     public Operation(CompleteBuild build, Wiring wiring)
@@ -36,15 +37,13 @@ internal sealed class Operation
         full = new LoadDraw[build.Draws.Count];
         thermal = new LoadDraw[build.Draws.Count];
         lastChange = new double[build.Runs.Count];
-        lastCelsius = [.. build.Runs.Select(run => run.AirCelsius)];
+        surroundings = [.. build.Runs.Select(run => run.AirCelsius)];
+        lastCelsius = surroundings;
         thermalIsPeak = build.Draws.All(draw => draw.ThermalShare >= 1);
     }
 
     /// <summary>Forgets the temperatures of what was solved before, so that what comes depends on nothing else.</summary>
-    public void StartCold()
-    {
-        for (int run = 0; run < lastCelsius.Length; run++) lastCelsius[run] = build.Runs[run].AirCelsius;
-    }
+    public void StartCold() => lastCelsius = surroundings;
 
     /// <summary>How many runs were solved so far, over all rounds: the work that was done.</summary>
     public long Work { get; private set; }

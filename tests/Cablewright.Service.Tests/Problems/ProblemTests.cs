@@ -6,7 +6,7 @@ namespace Cablewright.Service.Tests.Problems;
 public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
     [Theory]
-    [InlineData("GET", "/", 404, "resource.not-found")]
+    [InlineData("GET", "/nothing", 404, "resource.not-found")]
     [InlineData("GET", "/v1", 404, "resource.not-found")]
     [InlineData("GET", "/v1/assessments/asm_0", 404, "resource.not-found")]
     [InlineData("GET", "/v1/rulesets/1999.1", 404, "resource.not-found")]
