@@ -54,7 +54,7 @@ internal static class ContractRoutes
         pages.RoutePrefix = "docs";
         pages.DocumentTitle = "Cablewright";
         pages.EnableValidator("none");
-        pages.HeadContent = "<style>.topbar { display: none }</style>";
+        pages.HeadContent = "<style>.swagger-ui .topbar { display: none !important }</style>";
         pages.SwaggerEndpoint(DocumentPath, "Cablewright v1");
     }
 
