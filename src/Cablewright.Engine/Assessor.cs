@@ -26,6 +26,7 @@ public static class Assessor
         CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
         var evaluator = new Evaluator(complete);
         SizedBuild sized = Sizer.Size(complete, evaluator, ruleset["sizing.work-budget"].Value);
-        return new AssessmentWriter(complete, evaluator, sized).Write(sized.Evaluation.SolvableShare < 1 ? [] : Questions.For(complete, sized));
+        bool asksNothing = sized.Evaluation.SolvableShare < 1 || evaluator.Work > ruleset["ask.work-limit"].Value;
+        return new AssessmentWriter(complete, evaluator, sized).Write(asksNothing ? [] : Questions.For(complete, sized));
     }
 }

@@ -21,6 +21,7 @@ internal sealed class GuardMap
     private readonly Dictionary<int, List<Edge>> edgesOf = [];
     private readonly Dictionary<int, List<Edge>> guardsOf = [];
     private readonly Dictionary<(int Run, bool Far), double> entering;
+    private long visits;
 
     public GuardMap(SupplyShape shape, Decision decision)
     {
@@ -49,6 +50,9 @@ internal sealed class GuardMap
         entering = shape.IsRadial ? ReadOffOutwards() : [];
     }
 
+    /// <summary>How many runs were looked at to find what enters where.</summary>
+    public long Visits => visits;
+
     /// <summary>Whether some battery can feed the run with no fuse between.</summary>
     public bool IsUnguarded(int run) => batteryZones.Contains(zones.SetOf(Body(run)));
 
@@ -63,7 +67,7 @@ internal sealed class GuardMap
     {
         if (!entering.TryGetValue((run, far), out double amps))
         {
-            double before = SupplyFlow.Into(shape, decision, run, shape.NodeAt(run, far));
+            double before = SupplyFlow.Into(shape, decision, run, shape.NodeAt(run, far), ref visits);
             amps = Math.Min(before, Passing(run, far));
             entering.Add((run, far), amps);
         }

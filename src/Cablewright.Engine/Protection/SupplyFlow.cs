@@ -18,13 +18,14 @@ internal static class SupplyFlow
     /// <param name="decision">Where the fuses stand.</param>
     /// <param name="without">The run that is taken away, and the fused ones parallel to it.</param>
     /// <param name="node">The node.</param>
-    public static double Into(SupplyShape shape, Decision decision, int without, int node)
+    /// <param name="visits">Counts the runs that were looked at.</param>
+    public static double Into(SupplyShape shape, Decision decision, int without, int node, ref long visits)
     {
         var used = new Dictionary<int, double>();
         bool isFused = decision.Near[without] is not null || decision.Far[without] is not null;
         if (shape.BatteryNodes.Contains(node)) return double.PositiveInfinity;
         double flow = 0;
-        while (WayToBattery(shape, node, Left) is { } way)
+        while (WayToBattery(shape, node, Left, ref visits) is { } way)
         {
             double most = way.Min(step => Left(step.Run, step.From));
             if (double.IsInfinity(most)) return most;
@@ -46,7 +47,7 @@ internal static class SupplyFlow
     }
 
     /// <summary>The shortest way with room left from a node to a battery, as runs with the node at which each is entered.</summary>
-    private static List<(int Run, int From)>? WayToBattery(SupplyShape shape, int start, Func<int, int, double> left)
+    private static List<(int Run, int From)>? WayToBattery(SupplyShape shape, int start, Func<int, int, double> left, ref long visits)
     {
         var cameBy = new Dictionary<int, (int Run, int From)> { [start] = (-1, -1) };
         var waiting = new Queue<int>([start]);
@@ -54,6 +55,7 @@ internal static class SupplyFlow
         {
             foreach (int run in shape.RunsAt(node))
             {
+                visits++;
                 int next = shape.EndsOf(run).From == node ? shape.EndsOf(run).To : shape.EndsOf(run).From;
                 if (cameBy.ContainsKey(next) || !(left(run, node) > Smallest)) continue;
                 cameBy.Add(next, (run, node));

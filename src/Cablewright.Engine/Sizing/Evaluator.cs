@@ -13,6 +13,12 @@ internal sealed class Evaluator
     private const double FirstStep = 16;
     private const double SmallestShare = 1e-9;
 
+    /// <summary>How far an answer stands off the point of collapse, where currents hang on the last digit of everything.</summary>
+    private const double StandOff = 0.999;
+
+    /// <summary>How much less is tried where the fuses that have still to be placed take their part.</summary>
+    private const double StepDown = 0.7;
+
     private readonly CompleteBuild build;
     private readonly Operation operation;
     private long placingWork;
@@ -47,23 +53,32 @@ internal sealed class Evaluator
     public Evaluation Evaluate(Decision decision)
     {
         if (TryEvaluate(decision) is { } full) return full;
+        double share = LargestShare(decision) * StandOff;
+        (Decision Decision, WorstCurrents Currents)? settled = Settle(decision, share);
+        while (settled is null) settled = Settle(decision, share *= StepDown);
+        return Judged(settled.Value.Decision, settled.Value.Currents, share);
+    }
+
+    /// <summary>The largest share of the output that has a solution with the fuses as they stand, by halving.</summary>
+    private double LargestShare(Decision decision)
+    {
         double low = 1;
-        (Decision Decision, WorstCurrents Currents)? settled = null;
-        while (settled is null)
+        do
         {
             if (low < SmallestShare) throw new InvalidOperationException("The circuit has no solution even when next to nothing is drawn.");
-            settled = Settle(decision, low /= FirstStep);
+            low /= FirstStep;
         }
+        while (CurrentsOf(decision, low) is null);
 
         double high = low * FirstStep;
         while (high - low > SharePrecision * high)
         {
             double middle = (low + high) / 2;
-            if (Settle(decision, middle) is { } found) (low, settled) = (middle, found);
+            if (CurrentsOf(decision, middle) is not null) low = middle;
             else high = middle;
         }
 
-        return Judged(settled.Value.Decision, settled.Value.Currents, low);
+        return low;
     }
 
     /// <summary>The currents if every load drew what it draws at its source's own voltage: an estimate that always exists.</summary>
@@ -76,6 +91,7 @@ internal sealed class Evaluator
     {
         var guards = new GuardMap(Shape, decision);
         List<Breach> breaches = [.. Judgement.Of(build, Wiring, Shape, Ampacities, decision, currents, guards)];
+        placingWork += guards.Visits / FusePlan.VisitsForASolvedRun;
         if (share < 1) breaches.Insert(0, new Breach(BreachKind.VoltageCollapse, Severity.Fail, 0, false, 1, share));
         return new Evaluation(decision, currents, guards, breaches, share);
     }
@@ -91,8 +107,8 @@ internal sealed class Evaluator
         while (true)
         {
             if (CurrentsOf(decision, share) is not { } currents) return null;
-            (Decision placed, int passes) = FusePlan.Place(build, Shape, Ampacities, decision, currents, grown);
-            placingWork += (long)passes * build.Runs.Count;
+            (Decision placed, long work) = FusePlan.Place(build, Shape, Ampacities, decision, currents, grown);
+            placingWork += work;
             if (placed.HasFusesOf(decision)) return (placed, currents);
             decision = grown = placed;
         }

@@ -29,6 +29,9 @@ internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, boo
 /// </remarks>
 internal sealed class Sizer
 {
+    /// <summary>Comparing a run's worth costs about this much less than solving it.</summary>
+    private const int ComparisonsForASolvedRun = 4;
+
     private const double LeastKilograms = 1e-6;
     private const double CollapseStep = 0.9;
     private const double LeastShare = 0.1;
@@ -45,6 +48,7 @@ internal sealed class Sizer
     private readonly double[] goal;
     private readonly double workBudget;
     private Decision decision;
+    private long compared;
     private bool isSingle = true;
 
     private Sizer(CompleteBuild build, Evaluator evaluator, double workBudget)
@@ -60,7 +64,7 @@ internal sealed class Sizer
         decision = Present();
     }
 
-    private bool IsOutOfWork => evaluator.Work > workBudget;
+    private bool IsOutOfWork => evaluator.Work + compared / ComparisonsForASolvedRun > workBudget;
 
     /// <summary>Decides what is open.</summary>
     /// <param name="build">The build.</param>
@@ -265,7 +269,7 @@ internal sealed class Sizer
         bool raised = false;
         foreach (int amplifier in Over(currents))
         {
-            while (DropOf(amplifier, currents) - gained[amplifier] > goal[amplifier] && Best(model, amplifier) is { } run)
+            while (!IsOutOfWork && DropOf(amplifier, currents) - gained[amplifier] > goal[amplifier] && Best(model, amplifier) is { } run)
             {
                 ConductorChoice before = At(run);
                 Raise(run);
@@ -279,6 +283,7 @@ internal sealed class Sizer
 
     private int? Best(DropModel model, int amplifier)
     {
+        compared += open.Length;
         int best = open.MaxBy(run => Significant.Round(Worth(model, amplifier, run)));
         return Worth(model, amplifier, best) > 0 ? best : null;
     }
