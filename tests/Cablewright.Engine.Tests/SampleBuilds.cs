@@ -7,7 +7,8 @@ namespace Cablewright.Engine.Tests;
 /// <summary>Builds with everything given, and ways to change one thing about them.</summary>
 internal static class SampleBuilds
 {
-    /// <summary>1000 W, class D, 80 %, a full tone, over 16 ft of 1/0 from 14.0 V: the golden case "one-amplifier-one-run". It passes.</summary>
+    /// <summary>1000 W, class D, 80 %, a full tone, over 16 ft of 1/0 from 14.0 V: the golden case "one-amplifier-one-run". Nothing is
+    /// wrong with it but that the time-current band of its ANL fuse is only recalled.</summary>
     public static Build OneAmplifier() => new()
     {
         Vehicle = new Vehicle { ChargingVolts = 14, BodyReturnOhms = 0.001, Batteries = [new Battery { Id = "starter", InternalOhms = 0.005 }] },
@@ -39,6 +40,18 @@ internal static class SampleBuilds
         ],
     };
 
+    /// <summary>400 W over 6 m of 4 AWG behind a blade fuse whose band is read and whose interrupting rating is stated: it passes.</summary>
+    public static Build Proved() => OneAmplifier() with
+    {
+        Amplifiers = [OneAmplifier().Amplifiers[0] with { RatedOutputWatts = 400 }],
+        Runs =
+        [
+            Run("main", "starter", "bass", 6, "4 AWG") with { Fuse = Blade(60) },
+            Run("return", "bass", "body", 0.6, "4 AWG"),
+            Run("strap", "body", "starter", 0.4, "4 AWG") with { Route = Route.EngineBay, JointOhms = 0.0001 },
+        ],
+    };
+
     public static Run Run(string id, string from, string to, double metres, string size, Material material = Material.Copper) => new()
     {
         Id = id,
@@ -51,6 +64,9 @@ internal static class SampleBuilds
     };
 
     public static FuseWish Anl(double amps) => new() { RatingAmps = amps, Family = FuseFamilyName.Anl, DistanceMetres = 0.15 };
+
+    /// <summary>A type E blade with an interrupting rating above any fault of these builds.</summary>
+    public static FuseWish Blade(double amps) => Anl(amps) with { Family = FuseFamilyName.BladeE, InterruptingRatingAmps = 20_000 };
 
     public static FuseWish NoFuse { get; } = new() { Fitted = false };
 

@@ -66,7 +66,7 @@ public static class ShortCircuit
         while (celsius < hottestCelsius && seconds > 0)
         {
             double step = SecondsBetween(conductor, amps, celsius, celsius + StepKelvin, airCelsius);
-            if (step > seconds) return double.IsInfinity(step) ? celsius : celsius + StepKelvin * seconds / step;
+            if (step > seconds) return double.IsInfinity(step) ? hottestCelsius : celsius + StepKelvin * seconds / step;
             (celsius, seconds) = (celsius + StepKelvin, seconds - step);
         }
 

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Protection;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Findings;
@@ -11,7 +12,7 @@ namespace Cablewright.Engine.Tests.Findings;
 /// <param name="MustNot">Its neighbour.</param>
 internal sealed record FindingPair(string Code, string Limit, Build Must, Build MustNot)
 {
-    public static IReadOnlyList<FindingPair> All { get; } = [.. Circuit(), .. Heat(), .. Fuses(), .. Places(), .. Supply()];
+    public static IReadOnlyList<FindingPair> All { get; } = [.. Circuit(), .. Heat(), .. Fuses(), .. ShortCircuits(), .. Overloads(), .. Places(), .. Supply()];
 
     private static IEnumerable<FindingPair> Circuit()
     {
@@ -79,6 +80,44 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
             OneAmplifier().WithRun("return", run => run with { Fuse = Anl(150) }), OneAmplifier());
     }
 
+    private static IEnumerable<FindingPair> ShortCircuits()
+    {
+        yield return new FindingPair(
+            "fuse.may-not-open",
+            "a 40 A blade is certain from 1.35 x 40 = 54 A: 12 V/54 A = 222.22 mohm; less battery 5, joints 0.2, fuse 0.13/40 = 3.25, body and strap 1.44: "
+            + "212.33 mohm of 12 AWG at 105 C (5.3150 x 1.33405 = 7.0905 mohm/m): 29.95 m",
+            ShortCircuited(29.98, "12 AWG", BladeC(40)), ShortCircuited(29.92, "12 AWG", BladeC(40)));
+        yield return new FindingPair(
+            "fuse.opens-too-late",
+            "above 6 x 80 = 480 A an 80 A type E blade may take 1 s; 10 AWG at 40 C withstands 135.90 x 5.2612 = 715.0 A for that: 12 V/715.0 A = 16.783 mohm; less "
+            + "battery 5, joints 0.2, fuse 0.1/80 = 1.25, body and strap 1.44: 8.893 mohm of 4.4593 mohm/m: 1.994 m; a shorter path gives a larger current",
+            ShortCircuited(1.99, "10 AWG", Blade(80)), ShortCircuited(2.00, "10 AWG", Blade(80)));
+        yield return new FindingPair(
+            "fuse.band-from-memory", "an ANL, or a type E blade, whose band is read in a public copy",
+            ConstantCurrent(40), ConstantCurrent(40).WithRun("main", run => run with { Fuse = Blade(80) }));
+        yield return new FindingPair(
+            "fuse.interrupting-rating-unknown", "12.6 V over 4.6667 mohm give the 2700 A that the family interrupts", Behind(0.004665), Behind(0.004668));
+        yield return new FindingPair(
+            "fuse.interrupting-rating-too-low", "12.6 V over 5 mohm give 2520 A", Interrupting(2519), Interrupting(2521));
+        yield return new FindingPair(
+            "fuse.not-selective",
+            "a 20 A blade may take 0.15 s; an ANL holds that long up to 3.5 x (6/3.5)^(ln 2/ln 3) = 4.9178 times its 130 A, 639.3 A: 12 V/639.3 A = 18.770 mohm; less battery 5, body and "
+            + "strap 1.44, main 0.4387 + 0.2 + 0.7692, joints 0.2 and fuse 6.5 of the feed: 4.222 mohm of 8 AWG at 2.8045 mohm/m: 1.505 m",
+            TwoInSeries(1.49), TwoInSeries(1.52));
+    }
+
+    private static IEnumerable<FindingPair> Overloads()
+    {
+        yield return new FindingPair(
+            "fuse.overload-hurts-conductor",
+            "105 C + 50 K = 155 C: by the heat balance of an independent program 153.87 A hold 6 AWG there in 40 C; an ANL may carry 1.35 times its rating for 1800 s: 113.97 A",
+            FusedAt(40, 114.2), FusedAt(40, 113.8));
+        yield return new FindingPair(
+            "return.body-drop-large",
+            "I (13.8 - 3.060 mohm x I) = 1250 W: 92.476 A; 0.2 V of that is 2.1627 mohm, of which the strap has 0.2661: a body of 1.8966 mohm",
+            OverBody(0.001902), OverBody(0.001891));
+    }
+
     private static IEnumerable<FindingPair> Places()
     {
         yield return new FindingPair(
@@ -127,6 +166,37 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
     private static Build FusedAt(double load, double fuse) => ConstantCurrent(load).WithRun("main", run => run with { Fuse = Anl(fuse) });
 
     private static Build FuseLeftOpen(double load) => ConstantCurrent(load).WithRun("main", run => run with { Fuse = null });
+
+    private static FuseWish BladeC(double amps) => Blade(amps) with { Family = FuseFamilyName.BladeC };
+
+    private static Build ShortCircuited(double metres, string size, FuseWish fuse) => ConstantCurrent(1) with
+    {
+        Runs =
+        [
+            Run("main", "starter", "bass", metres, size) with { Fuse = fuse },
+            Run("return", "bass", "starter", metres, size),
+        ],
+    };
+
+    private static Build TwoInSeries(double metres) => ConstantCurrent(1) with
+    {
+        Runs =
+        [
+            Run("main", "starter", "block", 1, "1/0 AWG") with { Fuse = Anl(130) },
+            Run("feed", "block", "bass", metres, "8 AWG") with { Fuse = BladeC(20) },
+            Run("return", "bass", "starter", 1, "8 AWG"),
+        ],
+    };
+
+    private static Build Behind(double ohms) => ConstantCurrent(40) with
+    {
+        Vehicle = ConstantCurrent(40).Vehicle with { Batteries = [new Battery { Id = "starter", InternalOhms = ohms }] },
+    };
+
+    private static Build Interrupting(double amps) =>
+        ConstantCurrent(40).WithRun("main", run => run with { Fuse = Anl(100) with { InterruptingRatingAmps = amps } });
+
+    private static Build OverBody(double ohms) => OneAmplifier() with { Vehicle = OneAmplifier().Vehicle with { BodyReturnOhms = ohms } };
 
     private static Build FuseAt(double metres) =>
         ConstantCurrent(40).WithRun("main", run => run with { Fuse = Anl(100) with { DistanceMetres = metres } });

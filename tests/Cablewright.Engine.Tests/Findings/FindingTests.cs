@@ -48,7 +48,7 @@ public class FindingTests
     }
 
     [Fact]
-    public void The_golden_build_has_no_finding_at_all() => Assert.Empty(Assessed.Of(SampleBuilds.OneAmplifier()).Findings);
+    public void A_build_with_nothing_wrong_has_no_finding_at_all() => Assert.Empty(Assessed.Of(SampleBuilds.Proved()).Findings);
 
     [Fact]
     public void A_choice_that_would_take_too_much_work_says_so()

@@ -68,7 +68,7 @@ internal sealed record GoldenCase(Build Build, Expectations Expected, string? Ne
 internal sealed record Expectations(Verdict Verdict, string[] Codes, Expectation[] Figures);
 
 /// <summary>One figure of the answer.</summary>
-/// <param name="Of">Where it stands: <c>runs/main/dropVolts</c>, <c>amplifiers/bass/terminalVolts</c>, <c>supply/lowestVolts</c>.</param>
+/// <param name="Of">Where it stands: <c>runs/main/dropVolts</c>, <c>runs/main/fuse/opensSeconds</c>, <c>amplifiers/bass/terminalVolts</c>, <c>supply/lowestVolts</c>.</param>
 /// <param name="Value">The figure.</param>
 /// <param name="Within">Allowed relative difference.</param>
 /// <param name="Netlist">The name under which the netlist prints the same figure.</param>

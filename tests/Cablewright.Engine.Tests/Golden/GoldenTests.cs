@@ -55,8 +55,13 @@ public class GoldenTests
             "runs" => answer.Runs.Single(run => run.Id == parts[1]),
             _ => throw new ArgumentException($"No such part of an answer: {path}", nameof(path)),
         };
-        PropertyInfo property = of.GetType().GetProperty(parts[^1], BindingFlags.Public | BindingFlags.Instance | BindingFlags.IgnoreCase)
-            ?? throw new ArgumentException($"No such figure: {path}", nameof(path));
-        return (double)property.GetValue(of)!;
+        foreach (string name in parts.Skip(parts[0] is "supply" ? 1 : 2))
+        {
+            PropertyInfo property = of.GetType().GetProperty(name, BindingFlags.Public | BindingFlags.Instance | BindingFlags.IgnoreCase)
+                ?? throw new ArgumentException($"No such figure: {path}", nameof(path));
+            of = property.GetValue(of) ?? throw new ArgumentException($"The answer has none: {path}", nameof(path));
+        }
+
+        return (double)of;
     }
 }
