@@ -54,8 +54,9 @@ public static class ShortCircuit
         if (startCelsius >= limitCelsius) return 0;
         double root = Factor(conductor.Properties, startCelsius, limitCelsius) * conductor.Size.MetalAreaMm2 / amps;
         double adiabatic = root * root;
-        return adiabatic <= LongestAdiabaticSeconds
-            ? adiabatic
+        if (adiabatic <= LongestAdiabaticSeconds) return adiabatic;
+        return HeatBalance.Of(conductor).CurrentAt(limitCelsius, airCelsius) >= amps
+            ? double.PositiveInfinity
             : Math.Max(LongestAdiabaticSeconds, SecondsBetween(conductor, amps, startCelsius, limitCelsius, airCelsius));
     }
 
