@@ -30,12 +30,16 @@ public class WithstandTests
             Near.Relative(Math.Max(5, stepped), engine, 0.01, $"{conductor} at {amps} A from {start} to {limit} C in {air} C, s");
         }, iter: 150);
 
-    /// <summary>The current that holds exactly the limit does so for ever; a little more reaches it, a little less never does.</summary>
+    /// <summary>
+    /// The current that holds exactly the limit does so for ever; a little more reaches it, a little less never does. The smallest
+    /// conductors in cold air are left out: for them that current is within the 5 s for which IEC 60364-4-43 lets no heat leave.
+    /// </summary>
     [Fact]
     public void At_the_current_that_holds_the_limit_it_lasts_for_ever() =>
         Gen.Select(AnyConductor, AnyInsulation, Gen.Double[-20, 80]).Sample((conductor, insulation, air) =>
         {
             double holds = HeatBalance.Of(conductor).CurrentAt(insulation.Limit, air);
+            if (AmpsFor(conductor, insulation.Start, insulation.Limit, 5) <= 1.001 * holds) return;
             Assert.Equal(double.PositiveInfinity, Seconds(0.999 * holds));
             Assert.Equal(double.PositiveInfinity, Seconds(holds));
             Assert.True(double.IsFinite(Seconds(1.001 * holds)), $"{conductor} at {1.001 * holds} A");
