@@ -7,6 +7,7 @@ using Cablewright.Engine.Heat;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine;
 
@@ -171,21 +172,14 @@ internal sealed class Judgement
 
     private void JudgeSupply()
     {
-        SupplyFigures supply = build.Supply;
-        int[] charged = [.. Enumerable.Range(0, build.Draws.Count).Where(amplifier => !wiring.FeedsAlone(amplifier))];
-        double peak = charged.Sum(amplifier => currents.LoadAmps[amplifier]);
-        double average = charged.Sum(amplifier => currents.LoadAmps[amplifier] * build.Draws[amplifier].AverageShare);
-        if (supply.HotAmps is { } hot)
+        var balance = SupplyBalance.Of(build, wiring, currents);
+        if (balance.LeftAmps is { } left)
         {
-            double left = Math.Max(0, hot - supply.BaseLoadAmps);
-            if (Significant.Exceeds(average, left)) Add(BreachKind.AverageAboveAlternator, Severity.Caution, 0, average, left);
-            else if (Significant.Exceeds(peak, left)) Add(BreachKind.PeakAboveAlternator, Severity.Info, 0, peak, left);
+            if (Significant.Exceeds(balance.AverageAmps, left)) Add(BreachKind.AverageAboveAlternator, Severity.Caution, 0, balance.AverageAmps, left);
+            else if (Significant.Exceeds(balance.PeakAmps, left)) Add(BreachKind.PeakAboveAlternator, Severity.Info, 0, balance.PeakAmps, left);
         }
 
-        if (supply.IdleAmps is { } idle && supply.HotAmps is not null)
-        {
-            double left = Math.Max(0, idle - supply.BaseLoadAmps);
-            if (Significant.Exceeds(average, left)) Add(BreachKind.AverageAboveIdle, Severity.Info, 0, average, left);
-        }
+        if (balance.LeftAtIdleAmps is { } idle && Significant.Exceeds(balance.AverageAmps, idle))
+            Add(BreachKind.AverageAboveIdle, Severity.Info, 0, balance.AverageAmps, idle);
     }
 }

@@ -5,6 +5,7 @@ using Cablewright.Engine.Findings;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine.Answers;
 
@@ -36,15 +37,17 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
         };
     }
 
-    private SupplyResult SupplyOf() => new(
-        build.ChargingVolts,
-        evaluation.Currents.LowestVolts,
-        evaluation.Currents.LoadAmps.Sum(),
-        evaluation.Currents.LoadAmps.Select((amps, i) => amps * build.Draws[i].AverageShare).Sum(),
-        Left(build.Supply.HotAmps),
-        Left(build.Supply.HotAmps is null ? null : build.Supply.IdleAmps));
-
-    private double? Left(double? given) => given is { } amps ? Math.Max(0, amps - build.Supply.BaseLoadAmps) : null;
+    private SupplyResult SupplyOf()
+    {
+        var balance = SupplyBalance.Of(build, evaluator.Wiring, evaluation.Currents);
+        return new SupplyResult(
+            build.ChargingVolts,
+            evaluation.Currents.LowestVolts,
+            balance.PeakAmps,
+            balance.AverageAmps,
+            balance.LeftAmps,
+            balance.LeftAtIdleAmps);
+    }
 
     private AmplifierResult AmplifierOf(int amplifier)
     {

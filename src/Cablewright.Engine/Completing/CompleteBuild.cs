@@ -129,7 +129,6 @@ internal readonly record struct TerminalLimit(ConductorSize Largest, string Poin
 /// <param name="VoltageRatingVolts">The stated voltage rating, if any.</param>
 /// <param name="InterruptingRatingAmps">The stated interrupting rating, if any.</param>
 /// <param name="PerConductor">Whether each parallel conductor has its own.</param>
-/// <param name="LargestConductor">What the holder accepts, if stated.</param>
 internal sealed record FuseSlot(
     string Pointer,
     bool Refused,
@@ -139,5 +138,4 @@ internal sealed record FuseSlot(
     double? DistanceMetres,
     double? VoltageRatingVolts,
     double? InterruptingRatingAmps,
-    bool? PerConductor,
-    ConductorSize? LargestConductor);
+    bool? PerConductor);

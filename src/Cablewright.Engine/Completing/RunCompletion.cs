@@ -79,8 +79,7 @@ internal sealed class RunCompletion
         wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, pointer),
         wish?.VoltageRatingVolts,
         wish?.InterruptingRatingAmps,
-        wish?.PerConductor,
-        wish?.LargestConductor);
+        wish?.PerConductor);
 
     private FuseFamilyName FamilyOf(double ratingAmps, string pointer)
     {

@@ -25,7 +25,7 @@ internal sealed class FindingWriter
         var remedies = new Remedies(build, evaluator, evaluation);
         heat = new HeatWording(build, evaluator, evaluation, remedies);
         fuse = new FuseWording(build, evaluator, evaluation, remedies);
-        supply = new SupplyWording(build, evaluation);
+        supply = new SupplyWording(build, evaluator, evaluation);
         fault = new FaultWording(build, evaluation, report, new FaultRemedies(build, evaluation));
     }
 

@@ -11,14 +11,15 @@ public static class NearestWord
     public static string? Of(string written, IEnumerable<string> known)
     {
         if (written.Length > LongestCompared) return null;
-        int far = Math.Max(1, written.Length / 3) + 1;
-        return known
-            .Select(word => (Word: word, Distance: Distance(written.ToLowerInvariant(), word.ToLowerInvariant())))
-            .Where(pair => pair.Distance < far)
-            .OrderBy(pair => pair.Distance)
-            .ThenBy(pair => pair.Word, StringComparer.Ordinal)
-            .Select(pair => pair.Word)
-            .FirstOrDefault();
+        string? nearest = null;
+        int fewest = Math.Max(1, written.Length / 3) + 1;
+        foreach (string word in known.Where(word => Math.Abs(word.Length - written.Length) < fewest))
+        {
+            int distance = Distance(written.ToUpperInvariant(), word.ToUpperInvariant());
+            if (distance < fewest) (nearest, fewest) = (word, distance);
+        }
+
+        return nearest;
     }
 
     /// <summary>Damerau's distance, with neighbours exchanged counted once (optimal string alignment).</summary>

@@ -2,11 +2,12 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine.Findings;
 
 /// <summary>Words for what is drawn and what can be given.</summary>
-internal sealed class SupplyWording(CompleteBuild build, Evaluation evaluation)
+internal sealed class SupplyWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
 {
     public Wording OnBoardFuse(Breach breach)
     {
@@ -55,7 +56,7 @@ internal sealed class SupplyWording(CompleteBuild build, Evaluation evaluation)
         "state more of the conductors, or fewer sizes to choose from",
         $"work budget = {Phrase.Number(build.Ruleset["sizing.work-budget"].Value)} runs solved");
 
-    private double AverageAmps => evaluation.Currents.LoadAmps.Select((amps, i) => amps * build.Draws[i].AverageShare).Sum();
+    private double AverageAmps => SupplyBalance.Of(build, evaluator.Wiring, evaluation.Currents).AverageAmps;
 
     private double HotShare => build.Supply.HotAmps!.Value / build.Stated.Vehicle.Alternator!.RatedAmps!.Value;
 }

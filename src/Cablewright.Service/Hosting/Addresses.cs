@@ -24,8 +24,9 @@ internal static class Addresses
 
     private static void Announce(IServer server)
     {
-        foreach (string address in server.Features.Get<IServerAddressesFeature>()?.Addresses ?? [])
+        foreach (string bound in server.Features.Get<IServerAddressesFeature>()?.Addresses ?? [])
         {
+            string address = bound.Replace("[::]", "localhost", StringComparison.Ordinal);
             Console.Error.WriteLine($"Cablewright listens on {address}");
             Console.Error.WriteLine($"Documentation: {address}/docs");
             Console.Error.WriteLine(
