@@ -52,11 +52,11 @@ public static class ShortCircuit
     public static double WithstandSeconds(Conductor conductor, double amps, double startCelsius, double limitCelsius, double airCelsius)
     {
         if (startCelsius >= limitCelsius) return 0;
+        if (HeatBalance.Of(conductor).CurrentAt(limitCelsius, airCelsius) >= amps) return double.PositiveInfinity;
         double root = Factor(conductor.Properties, startCelsius, limitCelsius) * conductor.Size.MetalAreaMm2 / amps;
         double adiabatic = root * root;
-        if (adiabatic <= LongestAdiabaticSeconds) return adiabatic;
-        return HeatBalance.Of(conductor).CurrentAt(limitCelsius, airCelsius) >= amps
-            ? double.PositiveInfinity
+        return adiabatic <= LongestAdiabaticSeconds
+            ? adiabatic
             : Math.Max(LongestAdiabaticSeconds, SecondsBetween(conductor, amps, startCelsius, limitCelsius, airCelsius));
     }
 
