@@ -32,6 +32,12 @@ public class SupplyFlowTests
 
     private static readonly Gen<Build> AnyNetwork = AnyRun.Array[2, 8].Select(Of);
 
+    private static double FlowInto(SupplyShape shape, Decision decision, int without, int node)
+    {
+        long visits = 0;
+        return SupplyFlow.Into(shape, decision, without, node, ref visits);
+    }
+
     /// <summary>Every cut is tried: all ways to part the places into those with the batteries and those with the node.</summary>
     [Fact]
     public void It_is_the_smallest_cut() => Gen.Select(AnyNetwork, Gen.Int[0, 7], Gen.Int[0, 5]).Sample((build, pick, place) =>
@@ -39,7 +45,7 @@ public class SupplyFlowTests
         (SupplyShape shape, Decision decision, int[] nodes) = ShapeOf(build);
         int without = pick % (build.Runs.Count - 2), node = nodes[place];
         if (node < 0) return;
-        double flow = SupplyFlow.Into(shape, decision, without, node), cut = SmallestCut(build, shape, decision, without, node, nodes);
+        double flow = FlowInto(shape, decision, without, node), cut = SmallestCut(build, shape, decision, without, node, nodes);
         if (double.IsInfinity(cut)) Assert.Equal(cut, flow);
         else Near.Absolute(cut, flow, 1e-4, "flow, A");
     }, iter: 20_000);
@@ -57,8 +63,8 @@ public class SupplyFlowTests
         {
             double before = double.PositiveInfinity;
             for (int place = parent[run]; place > 0; place = parent[place - 1]) before = Math.Min(before, Math.Min(Rating(fuses[2 * place - 2]), Rating(fuses[2 * place - 1])));
-            Assert.Equal(before, SupplyFlow.Into(shape, decision, run, shape.EndsOf(run).From));
-            Assert.Equal(0, SupplyFlow.Into(shape, decision, run, shape.EndsOf(run).To));
+            Assert.Equal(before, FlowInto(shape, decision, run, shape.EndsOf(run).From));
+            Assert.Equal(0, FlowInto(shape, decision, run, shape.EndsOf(run).To));
             Assert.Equal(Math.Min(before, Rating(fuses[2 * run])), guards.EnteringAmps(run, far: false));
             Assert.Equal(0, guards.EnteringAmps(run, far: true));
         }
