@@ -20,6 +20,10 @@ public static class ShortCircuit
     private const double LongestAdiabaticSeconds = 5;
     private const double StepKelvin = 2;
 
+    /// <summary>The last way to a lasting temperature is gone in ever smaller steps, so that none passes it.</summary>
+    private const double ShareOfRest = 0.1;
+    private const double SettledKelvin = 1e-3;
+
     private static readonly NamedFigure[] Figures = Embedded.Read("Heat/short-circuit.json", DataJson.Default.NamedFigureArray);
     private static readonly double CopperHeat = Figures.Named("copper-heat");
     private static readonly double CopperBeta = Figures.Named("copper-beta");
@@ -64,14 +68,15 @@ public static class ShortCircuit
     public static double TemperatureAfter(Conductor conductor, double amps, double seconds, double startCelsius, double hottestCelsius, double airCelsius)
     {
         double celsius = startCelsius;
-        while (celsius < hottestCelsius && seconds > 0)
+        while (hottestCelsius - celsius > SettledKelvin && seconds > 0)
         {
-            double step = SecondsBetween(conductor, amps, celsius, celsius + StepKelvin, airCelsius);
-            if (step > seconds) return double.IsInfinity(step) ? hottestCelsius : celsius + StepKelvin * seconds / step;
-            (celsius, seconds) = (celsius + StepKelvin, seconds - step);
+            double width = Math.Min(StepKelvin, ShareOfRest * (hottestCelsius - celsius));
+            double step = SecondsBetween(conductor, amps, celsius, celsius + width, airCelsius);
+            if (step > seconds) return double.IsInfinity(step) ? hottestCelsius : celsius + width * seconds / step;
+            (celsius, seconds) = (celsius + width, seconds - step);
         }
 
-        return Math.Min(celsius, hottestCelsius);
+        return seconds > 0 ? hottestCelsius : celsius;
     }
 
     private static double SecondsBetween(Conductor conductor, double amps, double startCelsius, double endCelsius, double airCelsius)

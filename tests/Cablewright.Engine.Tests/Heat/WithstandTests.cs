@@ -80,6 +80,19 @@ public class WithstandTests
         return Math.Abs(ShortCircuit.TemperatureAfter(conductor, amps, seconds, insulation.Start, lasting, air) - insulation.Limit) < 0.5;
     });
 
+    /// <summary>Two starts differ less and less on the way to the same lasting temperature, which none of them passes.</summary>
+    [Fact]
+    public void Different_starts_come_together_below_the_lasting_temperature() =>
+        Gen.Select(AnyConductor, Gen.Double[-20, 80], Gen.Double[0, 20], Gen.Double[0, 2], Gen.Double[120, 360], Gen.Double[1, 7200]).Sample((conductor, air, warmer, more, hottest, seconds) =>
+        {
+            double amps = HeatBalance.Of(conductor).CurrentAt(hottest, air), lasting = HeatBalance.Of(conductor).TemperatureAt(amps, air);
+            double cool = After(air + warmer), warm = After(air + warmer + more);
+            Assert.True(cool <= lasting && warm <= lasting, $"{cool} and {warm} C against {lasting} C");
+            Assert.InRange(warm - cool, -0.01, more + 0.01);
+
+            double After(double start) => ShortCircuit.TemperatureAfter(conductor, amps, seconds, start, lasting, air);
+        }, iter: 1000);
+
     /// <summary>
     /// The golden case "long-thin-feed" writes one out: 12 AWG, 142.357 A from 40.357 to 160 °C in 40 °C; 9.94 s without loss of heat, 16.13 s by steps of
     /// 1 ms in an independent program.
