@@ -40,7 +40,7 @@ internal sealed class Clearings
     {
         (double Amps, double[] BranchAmps) atStart = faults.SmallestAt(shape.NodeAt(run, far: false), battery);
         (double Amps, double[] BranchAmps) atEnd = faults.SmallestAt(shape.NodeAt(run, far: true), battery);
-        double[] amps = Math.Abs(atEnd.BranchAmps[run]) >= Math.Abs(atStart.BranchAmps[run]) ? atEnd.BranchAmps : atStart.BranchAmps;
+        double[] amps = !Significant.Exceeds(Math.Abs(atStart.BranchAmps[run]), Math.Abs(atEnd.BranchAmps[run])) ? atEnd.BranchAmps : atStart.BranchAmps;
         double inRun = Math.Abs(amps[run]);
         double whole = Math.Max(atStart.Amps, atEnd.Amps);
         if (inRun <= PartInFault * whole) return null;
