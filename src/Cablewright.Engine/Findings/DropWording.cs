@@ -16,9 +16,11 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
         string share = Phrase.Percent(breach.Limit);
         return new Wording(
             "/amplifiers",
-            $"The wiring cannot carry the rated output: as more is drawn the voltage falls faster than the current rises. The most that it can carry is {share} of it; all other figures of this answer stand for that output.",
+            "The wiring cannot carry the rated output: as more is drawn the voltage falls faster than the current rises. "
+            + $"The most that it can carry is {share} of it; all other figures of this answer stand for that output.",
             "larger conductors, shorter runs, or less power",
-            $"the node equations with constant-power loads have no solution above {share} of the rated output; for one source V behind one resistance R the limit is P = V^2 / (4 R)",
+            $"the node equations with constant-power loads have no solution above {share} of the rated output; "
+            + "for one source V behind one resistance R the limit is P = V^2 / (4 R)",
             "1");
     }
 
@@ -32,9 +34,15 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
         Part[] parts = Parts(amplifier);
         return new Wording(
             $"/amplifiers/{amplifier}",
-            $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: {Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(breach.Limit)} ({Phrase.Percent(breach.Limit / source)}).",
-            $"a larger conductor or a shorter way; most is lost in run \"{build.Runs[parts[0].Run].Id}\" ({Phrase.Volts(parts[0].Volts)})",
-            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it {string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * breach.Measured).Take(MostNamed).Select(Text))}{Rest(breach.Measured - parts.Sum(part => part.Volts), breach.Measured)}",
+            $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: "
+            + $"{Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and "
+            + $"back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(breach.Limit)} "
+            + $"({Phrase.Percent(breach.Limit / source)}).",
+            $"a larger conductor or a shorter way; most is lost in run \"{build.Runs[parts[0].Run].Id}\" "
+            + $"({Phrase.Volts(parts[0].Volts)})",
+            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it "
+            + string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * breach.Measured).Take(MostNamed).Select(Text))
+            + Rest(breach.Measured - parts.Sum(part => part.Volts), breach.Measured),
             "V");
     }
 
@@ -43,7 +51,8 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
         string id = build.Stated.Amplifiers[breach.Index].Id;
         return new Wording(
             $"/amplifiers/{breach.Index}",
-            $"The return of amplifier \"{id}\" conducts only {Phrase.Percent(breach.Measured / breach.Limit)} of what its supply does, metre for metre.",
+            $"The return of amplifier \"{id}\" conducts only {Phrase.Percent(breach.Measured / breach.Limit)} of what its "
+            + "supply does, metre for metre.",
             "a return of the same size and metal as the supply, or larger",
             $"metres to the ohm at 20 C: return {Phrase.Number(breach.Measured)}, supply {Phrase.Number(breach.Limit)}",
             "m/ohm");
@@ -64,12 +73,18 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
         OperatingPoint point = evaluation.Currents.WorstPointOf(amplifier);
         double[] division = evaluator.Division(amplifier, point);
         return [.. Enumerable.Range(0, build.Runs.Count)
-            .Select(run => new Part(run, division[run] * point.PeakAmps[run] * point.Ohms[run], Math.Abs(point.PeakAmps[run]), point.Ohms[run], Math.Abs(division[run])))
+            .Select(run => new Part(
+                run,
+                division[run] * point.PeakAmps[run] * point.Ohms[run],
+                Math.Abs(point.PeakAmps[run]),
+                point.Ohms[run],
+                Math.Abs(division[run])))
             .OrderByDescending(part => Significant.Round(part.Volts))];
     }
 
     private string Text(Part part) =>
-        $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(part.Amps)} x {Phrase.Milliohms(part.Ohms)}{(part.Share < WholeShare ? $" x {Phrase.Percent(part.Share)} of its current" : "")})";
+        $"{Phrase.Volts(part.Volts)} in \"{build.Runs[part.Run].Id}\" ({Phrase.Amps(part.Amps)} x "
+        + $"{Phrase.Milliohms(part.Ohms)}{(part.Share < WholeShare ? $" x {Phrase.Percent(part.Share)} of its current" : "")})";
 
     /// <summary>One run's part in an amplifier's drop.</summary>
     private readonly record struct Part(int Run, double Volts, double Amps, double Ohms, double Share);

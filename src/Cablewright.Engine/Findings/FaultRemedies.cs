@@ -20,7 +20,8 @@ internal sealed class FaultRemedies(CompleteBuild build, Evaluation evaluation)
             return $"{other} in the same place opens in time";
         double runLoad = evaluation.Currents.ThermalAmps[clearing.Run];
         double runAmps = clearing.ConductorAmps * evaluation.Decision.Conductors[clearing.Run].Count;
-        if (clearing.Run != clearing.Guard.Run && FuseThatOpens(clearing.Guard.Fuse.Family, runLoad, runAmps, clearing.WithstandSeconds) is { } own)
+        if (clearing.Run != clearing.Guard.Run
+            && FuseThatOpens(clearing.Guard.Fuse.Family, runLoad, runAmps, clearing.WithstandSeconds) is { } own)
             return $"{own} of its own at \"{build.Runs[clearing.Run].From}\" opens in time";
         if (clearing.OpensSeconds is { } opens && ConductorThatWithstands(clearing, opens) is { } conductor)
             return $"{conductor} withstands it that long";
@@ -30,8 +31,11 @@ internal sealed class FaultRemedies(CompleteBuild build, Evaluation evaluation)
     /// <summary>The families that are known to interrupt a current.</summary>
     public static string FamilyThatInterrupts(double amps)
     {
-        string[] able = [.. FuseFamily.All.Where(family => family.InterruptingRatingAmps.Value >= amps).Select(family => family.Name.Word())];
-        return able.Length == 0 ? "a fuse made for such currents" : $"a fuse of the family {string.Join(" or ", able)}, or another part rated for it";
+        string[] able =
+            [.. FuseFamily.All.Where(family => family.InterruptingRatingAmps.Value >= amps).Select(family => family.Name.Word())];
+        return able.Length == 0
+            ? "a fuse made for such currents"
+            : $"a fuse of the family {string.Join(" or ", able)}, or another part rated for it";
     }
 
     private static string? FuseThatOpens(FuseFamily present, double load, double amps, double withstandSeconds)
@@ -56,6 +60,7 @@ internal sealed class FaultRemedies(CompleteBuild build, Evaluation evaluation)
             .Where(size => size.IsLargerThan(choice.Conductor.Size))
             .Select(size => Conductor.Of(size, choice.Conductor.Material))
             .FirstOrDefault(conductor => seconds <= ShortCircuit.WithstandSeconds(
-                conductor, clearing.ConductorAmps, Math.Min(evaluation.Currents.Celsius[clearing.Run], run.InsulationCelsius), limit, run.AirCelsius));
+                conductor, clearing.ConductorAmps, Math.Min(evaluation.Currents.Celsius[clearing.Run], run.InsulationCelsius),
+                limit, run.AirCelsius));
     }
 }

@@ -29,9 +29,12 @@ internal sealed class FindingWriter
         fault = new FaultWording(build, evaluation, report, new FaultRemedies(build, evaluation));
     }
 
-    /// <summary>The findings, the worst first; within a weight the most dangerous kind first, each in the order of the build.</summary>
+    /// <summary>
+    /// The findings, the worst first; within a weight the most dangerous kind first, each in the order of the build.
+    /// </summary>
     public IReadOnlyList<Finding> Write(IReadOnlyList<Breach> breaches) =>
-        [.. breaches.OrderByDescending(breach => breach.Severity).ThenBy(breach => breach.Kind).ThenBy(breach => breach.Index).Select(Write)];
+        [.. breaches.OrderByDescending(breach => breach.Severity).ThenBy(breach => breach.Kind).ThenBy(breach => breach.Index)
+            .Select(Write)];
 
     private Finding Write(Breach breach)
     {
@@ -52,7 +55,8 @@ internal sealed class FindingWriter
             wording.Workings);
     }
 
-    private string RuleOf(Breach breach) => breach.Kind is BreachKind.FuseChosen && !evaluator.Shape.IsAtBattery(breach.Index, breach.IsFar)
+    private string RuleOf(Breach breach) =>
+        breach.Kind is BreachKind.FuseChosen && !evaluator.Shape.IsAtBattery(breach.Index, breach.IsFar)
         ? FindingCodes.RuleOf(BreachKind.FuseMissingAtReduction)
         : FindingCodes.RuleOf(breach.Kind);
 

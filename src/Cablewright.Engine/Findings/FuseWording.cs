@@ -14,7 +14,8 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         string end = breach.IsFar ? run.To : run.From;
         return new Wording(
             Slot(breach).Pointer,
-            $"Nothing protects run \"{run.Id}\" from battery \"{end}\": in a short circuit it carries the battery's full current until it burns.",
+            $"Nothing protects run \"{run.Id}\" from battery \"{end}\": "
+            + "in a short circuit it carries the battery's full current until it burns.",
             $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {remedies.FuseFor(breach.Index, breach.IsFar)}",
             "no fuse stands between the battery's positive terminal and the run");
     }
@@ -24,7 +25,9 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         CompleteRun run = build.Runs[breach.Index];
         return new Wording(
             run.Pointer,
-            $"Run \"{run.Id}\" ({Conductor(breach.Index)}) bears {Phrase.Amps(breach.Limit)}, and the fuse before it ({Guards(breach.Index)}) lets {Phrase.Amps(breach.Measured)} through: a short circuit or overload behind the reduction is not interrupted in time.",
+            $"Run \"{run.Id}\" ({Conductor(breach.Index)}) bears {Phrase.Amps(breach.Limit)}, and the fuse before it "
+            + $"({Guards(breach.Index)}) lets {Phrase.Amps(breach.Measured)} through: "
+            + "a short circuit or overload behind the reduction is not interrupted in time.",
             $"a fuse where the conductor gets smaller; {remedies.FuseFor(breach.Index, breach.IsFar)}",
             $"passing {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
             "A");
@@ -35,7 +38,8 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         CompleteRun run = build.Runs[breach.Index];
         return new Wording(
             Slot(breach).Pointer + "/rating",
-            $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(breach.Measured)} through, and {Conductor(breach.Index)} bears {Phrase.Amps(breach.Limit)} here.",
+            $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(breach.Measured)} through, and {Conductor(breach.Index)} bears "
+            + $"{Phrase.Amps(breach.Limit)} here.",
             remedies.FuseFor(breach.Index, breach.IsFar),
             $"rating {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
             "A");
@@ -50,9 +54,13 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         double factor = fuse.Family.ContinuousUseFactor.Value;
         return new Wording(
             run.Pointer + "/conductor",
-            $"No standard fuse fits run \"{run.Id}\": to carry {Phrase.Amps(load)} it must be {Phrase.Amps(fuse.RatingAmps)} or more{(sharing > 1 ? " for each conductor" : "")}, and {Conductor(breach.Index)} bears only {Phrase.Amps(breach.Limit)}. The conductor is too small.",
+            $"No standard fuse fits run \"{run.Id}\": to carry {Phrase.Amps(load)} it must be {Phrase.Amps(fuse.RatingAmps)} or "
+            + $"more{(sharing > 1 ? " for each conductor" : "")}, and {Conductor(breach.Index)} bears only "
+            + $"{Phrase.Amps(breach.Limit)}. The conductor is too small.",
             remedies.ConductorThatBears(breach.Index, breach.Measured) + ", a cooler route, or less power",
-            $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, lasting use) = {Phrase.Amps(load / factor)}, next standard rating {Phrase.Amps(fuse.RatingAmps)}; ampacity {Phrase.Amps(breach.Limit)}",
+            $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, lasting use) = "
+            + $"{Phrase.Amps(load / factor)}, next standard rating {Phrase.Amps(fuse.RatingAmps)}; "
+            + $"ampacity {Phrase.Amps(breach.Limit)}",
             "A");
     }
 
@@ -62,7 +70,8 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         int count = evaluation.Decision.Conductors[breach.Index].Count;
         return new Wording(
             run.Pointer,
-            $"The {count} parallel conductors of run \"{run.Id}\" share a fuse that lets {Phrase.Amps(breach.Measured)} through, and one of them alone bears {Phrase.Amps(breach.Limit)}: if one breaks, the others are not protected.",
+            $"The {count} parallel conductors of run \"{run.Id}\" share a fuse that lets {Phrase.Amps(breach.Measured)} "
+            + $"through, and one of them alone bears {Phrase.Amps(breach.Limit)}: if one breaks, the others are not protected.",
             "a fuse for each conductor",
             $"passing {Phrase.Amps(breach.Measured)} > ampacity of one conductor {Phrase.Amps(breach.Limit)}",
             "A");
@@ -75,9 +84,12 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         double factor = fuse.Family.ContinuousUseFactor.Value;
         return new Wording(
             Slot(breach).Pointer + "/rating",
-            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long, and the run's lasting load is {Phrase.Amps(breach.Measured)}{Circumstance()}: it will open.",
+            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long, "
+            + $"and the run's lasting load is {Phrase.Amps(breach.Measured)}{Circumstance()}: it will open.",
             remedies.FuseFor(breach.Index, breach.IsFar),
-            $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) = {Phrase.Amps(breach.Limit)} < {Phrase.Amps(breach.Measured)}, at the worst of the charging and the lowest supply voltage",
+            $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) "
+            + $"= {Phrase.Amps(breach.Limit)} < {Phrase.Amps(breach.Measured)}, at the worst of the charging and the lowest "
+            + "supply voltage",
             "A");
     }
 
@@ -96,7 +108,8 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
 
     public Wording VoltageTooLow(Breach breach) => new(
         Slot(breach).Pointer,
-        $"The fuse of run \"{build.Runs[breach.Index].Id}\" is rated {Phrase.Volts(breach.Measured)}, and the system can reach {Phrase.Volts(breach.Limit)}: it may not interrupt the arc.",
+        $"The fuse of run \"{build.Runs[breach.Index].Id}\" is rated {Phrase.Volts(breach.Measured)}, "
+        + $"and the system can reach {Phrase.Volts(breach.Limit)}: it may not interrupt the arc.",
         $"a fuse rated for {Phrase.Volts(breach.Limit)} direct current or more",
         $"highest system voltage {Phrase.Volts(breach.Limit)} > rated {Phrase.Volts(breach.Measured)}",
         "V");
@@ -107,7 +120,9 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
         string end = breach.IsFar ? run.To : run.From;
         return new Wording(
             Slot(breach).Pointer + "/distanceFromSource",
-            $"{build.Phrase.Length(breach.Measured)} of run \"{run.Id}\" lie between \"{end}\" and the fuse, unprotected; {(breach.Kind is BreachKind.FuseTooFar ? "the limit is" : "stricter rules ask for")} {build.Phrase.Length(breach.Limit)}.",
+            $"{build.Phrase.Length(breach.Measured)} of run \"{run.Id}\" lie between \"{end}\" and the fuse, unprotected; "
+            + $"{(breach.Kind is BreachKind.FuseTooFar ? "the limit is" : "stricter rules ask for")} "
+            + $"{build.Phrase.Length(breach.Limit)}.",
             "the fuse as close to the source as can be",
             $"{build.Phrase.Length(breach.Measured)} > {build.Phrase.Length(breach.Limit)}",
             "m");
@@ -124,22 +139,29 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
             : "where the conductor gets smaller";
         return new Wording(
             Slot(breach).Pointer,
-            $"FIT A FUSE: run \"{run.Id}\" needs a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) at \"{(breach.IsFar ? run.To : run.From)}\"{each}, {place}. It was left out of the build.",
+            $"FIT A FUSE: run \"{run.Id}\" needs a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) at "
+            + $"\"{(breach.IsFar ? run.To : run.From)}\"{each}, {place}. It was left out of the build.",
             $"fit it, or state the fuse that is there",
-            $"lasting load {Phrase.Amps(evaluation.Currents.ThermalAmps[breach.Index])}, full load {Phrase.Amps(evaluation.Currents.PeakAmps[breach.Index])}; {(fuse.PerConductor ? "together they carry" : "it carries")} {Phrase.Amps(fuse.CarryingAmps(count))} for long; rating {Phrase.Amps(fuse.RatingAmps)}, one conductor bears {Phrase.Amps(Single(breach.Index))}",
+            $"lasting load {Phrase.Amps(evaluation.Currents.ThermalAmps[breach.Index])}, full load "
+            + $"{Phrase.Amps(evaluation.Currents.PeakAmps[breach.Index])}; "
+            + $"{(fuse.PerConductor ? "together they carry" : "it carries")} {Phrase.Amps(fuse.CarryingAmps(count))} for long; "
+            + $"rating {Phrase.Amps(fuse.RatingAmps)}, one conductor bears {Phrase.Amps(Single(breach.Index))}",
             "A",
             HasLimit: false);
     }
 
     public Wording InReturn(Breach breach) => new(
         Slot(breach).Pointer,
-        $"A fuse stands in the return \"{build.Runs[breach.Index].Id}\": when it opens the load stays live and its current finds another way, over signal leads for one. It is not counted as protection.",
+        $"A fuse stands in the return \"{build.Runs[breach.Index].Id}\": "
+        + "when it opens the load stays live and its current finds another way, over signal leads for one. "
+        + "It is not counted as protection.",
         "fuse the supply, not the return",
         "a return carries no source's voltage against the body");
 
     private string Circumstance()
     {
-        bool tone = build.Stated.Amplifiers.Any(amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null);
+        bool tone = build.Stated.Amplifiers.Any(
+            amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null);
         string voltage = $"at the lowest supply voltage, {Phrase.Volts(build.LowestSupplyVolts)}";
         return tone ? $" ({voltage}, with a full test tone wherever the programme is not stated)" : $" ({voltage})";
     }
@@ -154,5 +176,6 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
 
     private ConductorChoice Conductor(int run) => evaluation.Decision.Conductors[run];
 
-    private string Guards(int run) => string.Join(", ", evaluation.Guards.GuardsOf(run).Select(guard => $"of run \"{build.Runs[guard].Id}\""));
+    private string Guards(int run) =>
+        string.Join(", ", evaluation.Guards.GuardsOf(run).Select(guard => $"of run \"{build.Runs[guard].Id}\""));
 }

@@ -14,7 +14,9 @@ internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Eval
         ConductorChoice choice = evaluation.Decision.Conductors[breach.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"Run \"{run.Id}\" carries {Phrase.Amps(breach.Measured)} for long, and {choice} may carry {Phrase.Amps(breach.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; by the heat balance it would reach {build.Phrase.Temperature(evaluation.Currents.Celsius[breach.Index])}.",
+            $"Run \"{run.Id}\" carries {Phrase.Amps(breach.Measured)} for long, and {choice} may carry "
+            + $"{Phrase.Amps(breach.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; "
+            + $"by the heat balance it would reach {build.Phrase.Temperature(evaluation.Currents.Celsius[breach.Index])}.",
             remedies.ConductorForLoad(breach.Index) + "; or a cooler route",
             AmpacityWorkings(breach.Index, choice),
             "A");
@@ -25,9 +27,11 @@ internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Eval
         CompleteRun run = build.Runs[breach.Index];
         return new Wording(
             run.Pointer + "/conductor/insulationRating",
-            $"Run \"{run.Id}\" lies in {build.Phrase.Temperature(breach.Measured)}, and its insulation is rated {build.Phrase.Temperature(breach.Limit)}: it may carry nothing there.",
+            $"Run \"{run.Id}\" lies in {build.Phrase.Temperature(breach.Measured)}, and its insulation is rated "
+            + $"{build.Phrase.Temperature(breach.Limit)}: it may carry nothing there.",
             "cable with a higher insulation rating, or a cooler route",
-            $"surroundings {Phrase.Number(breach.Measured)} C against insulation {Phrase.Number(breach.Limit)} C, table column {AmpacityTable.ColumnFor(breach.Limit)} C",
+            $"surroundings {Phrase.Number(breach.Measured)} C against insulation {Phrase.Number(breach.Limit)} C, "
+            + $"table column {AmpacityTable.ColumnFor(breach.Limit)} C",
             "C");
     }
 
@@ -53,8 +57,10 @@ internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Eval
         string bundle = run.Bundling < 1 ? $" x {Phrase.Number(run.Bundling)} in a bundle" : "";
         double air = build.Ruleset["heat.table-surroundings"].Value;
         string basis = figures.TableAmps is not null
-            ? $"{AmpacityTable.Source}, {column} C, at {Phrase.Number(air)} C x sqrt(({column} - {Phrase.Number(Math.Max(air, run.AirCelsius))}) / ({column} - {Phrase.Number(air)})){bundle}"
+            ? $"{AmpacityTable.Source}, {column} C, at {Phrase.Number(air)} C x sqrt(({column} - "
+                + $"{Phrase.Number(Math.Max(air, run.AirCelsius))}) / ({column} - {Phrase.Number(air)})){bundle}"
             : $"heat balance scaled to the nearest point of {AmpacityTable.Source}, {column} C{bundle}";
-        return $"ampacity = {Phrase.Amps(figures.LimitAmps)} each ({basis}){parallel}; by the heat balance alone {Phrase.Amps(figures.HeatBalanceAmps)} each";
+        return $"ampacity = {Phrase.Amps(figures.LimitAmps)} each ({basis}){parallel}; "
+            + $"by the heat balance alone {Phrase.Amps(figures.HeatBalanceAmps)} each";
     }
 }

@@ -21,7 +21,9 @@ internal sealed class Phrase(UnitSystem units)
 
     /// <summary>A length: feet, or inches below three feet; metres, or centimetres below one.</summary>
     public string Length(double metres) => units is UnitSystem.Us
-        ? Significant.Exceeds(3 * MetresPerFoot, metres) ? Number(metres / MetresPerInch) + " in" : Number(metres / MetresPerFoot) + " ft"
+        ? Significant.Exceeds(3 * MetresPerFoot, metres)
+            ? Number(metres / MetresPerInch) + " in"
+            : Number(metres / MetresPerFoot) + " ft"
         : metres < 1 ? Number(metres * 100) + " cm" : Number(metres) + " m";
 
     /// <summary>A temperature; in US units with the Celsius figure that is printed on cable behind it.</summary>
@@ -46,7 +48,8 @@ internal sealed class Phrase(UnitSystem units)
         double magnitude = Math.Abs(value);
         int decimals = magnitude >= 100 || magnitude == 0 ? 0 : magnitude >= 10 ? 1 : magnitude >= 1 ? 2
             : 2 - (int)Math.Floor(Math.Log10(magnitude));
-        string text = Math.Round(value, Math.Min(decimals, 15)).ToString("F" + Math.Min(decimals, 15), CultureInfo.InvariantCulture);
+        string text = Math.Round(value, Math.Min(decimals, 15))
+            .ToString("F" + Math.Min(decimals, 15), CultureInfo.InvariantCulture);
         return text.Contains('.', StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd('.') : text;
     }
 }

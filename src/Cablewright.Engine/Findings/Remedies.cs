@@ -28,7 +28,9 @@ internal sealed class Remedies(CompleteBuild build, Evaluator evaluator, Evaluat
     {
         ConductorChoice choice = evaluation.Decision.Conductors[run];
         ConductorSize? enough = CandidateList.Usual(build.Stated.Units).FirstOrDefault(size =>
-            !Significant.Exceeds(amps, evaluator.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
+            !Significant.Exceeds(
+                amps,
+                evaluator.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
         return enough is null
             ? $"several conductors in parallel, since no single usual one bears {Phrase.Amps(amps)} here"
             : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} bears {Phrase.Amps(amps)} here";
@@ -38,7 +40,9 @@ internal sealed class Remedies(CompleteBuild build, Evaluator evaluator, Evaluat
     public string FuseFor(int run, bool isFar)
     {
         FittedFuse? present = isFar ? evaluation.Decision.Far[run] : evaluation.Decision.Near[run];
-        double load = evaluation.Currents.ThermalAmps[run] / (present is { PerConductor: true } ? evaluation.Decision.Conductors[run].Count : 1);
+        double load =
+            evaluation.Currents.ThermalAmps[run]
+                / (present is { PerConductor: true } ? evaluation.Decision.Conductors[run].Count : 1);
         double bearing = evaluator.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
         FuseFamily family = present?.Family ?? FuseFamily.UsualFor(load);
         double[] fitting =
@@ -47,7 +51,11 @@ internal sealed class Remedies(CompleteBuild build, Evaluator evaluator, Evaluat
                 !Significant.Exceeds(rating, bearing) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
         ];
         return fitting.Length == 0
-            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears {Phrase.Amps(bearing)}: use a larger conductor"
-            : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load{(fitting.Length > 1 ? $", up to {Phrase.Amps(fitting[^1])} protects the conductor" : " and protects the conductor")}";
+            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears "
+                + $"{Phrase.Amps(bearing)}: use a larger conductor"
+            : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load"
+                + (fitting.Length > 1
+                    ? $", up to {Phrase.Amps(fitting[^1])} protects the conductor"
+                    : " and protects the conductor");
     }
 }

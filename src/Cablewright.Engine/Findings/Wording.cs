@@ -7,4 +7,5 @@ namespace Cablewright.Engine.Findings;
 /// <param name="Workings">The formula with the numbers put in.</param>
 /// <param name="Unit">Unit of measured figure and limit; <c>null</c> where the finding has no figures.</param>
 /// <param name="HasLimit">Whether the limit is a figure.</param>
-internal sealed record Wording(string Pointer, string Message, string Remedy, string Workings, string? Unit = null, bool HasLimit = true);
+internal sealed record Wording(
+    string Pointer, string Message, string Remedy, string Workings, string? Unit = null, bool HasLimit = true);
