@@ -63,7 +63,8 @@ public sealed record Question(string Pointer, string Text, string Why);
 /// <param name="LowestVolts">The lowest voltage at any amplifier over all operating cases.</param>
 /// <param name="PeakCurrentAmps">All amplifiers at full rated output, at the charging voltage.</param>
 /// <param name="AverageCurrentAmps">All amplifiers on their programme, on average.</param>
-/// <param name="AlternatorAvailableAmps">What the hot alternator has left above the base load; <c>null</c> where none is stated.</param>
+/// <param name="AlternatorAvailableAmps">What the hot alternator has left above the base load; <c>null</c> where none is
+/// stated.</param>
 /// <param name="IdleAvailableAmps">The same at idle.</param>
 public sealed record SupplyResult(
     double OperatingVolts,
@@ -81,7 +82,8 @@ public sealed record SupplyResult(
 /// <param name="DropVolts">Charging voltage less terminal voltage.</param>
 /// <param name="DropPercent">The same in percent of the charging voltage.</param>
 /// <param name="LostInWireWatts">What the wiring takes of the power sent to it at full rated output.</param>
-/// <param name="OutputShortfallWatts">Rated output less what its terminals' voltage lets it give; 0 where it is regulated.</param>
+/// <param name="OutputShortfallWatts">Rated output less what its terminals' voltage lets it give; 0 where it is
+/// regulated.</param>
 public sealed record AmplifierResult(
     string Id,
     double PeakCurrentAmps,
@@ -182,7 +184,8 @@ public sealed record ConductorResult(
 /// <param name="Family">Family.</param>
 /// <param name="DistanceMetres">Conductor between the end of the run and the fuse.</param>
 /// <param name="PerConductor">Each conductor of a parallel run has one.</param>
-public sealed record FuseResult(Decided Decided, double RatingAmps, FuseFamilyName Family, double DistanceMetres, bool PerConductor)
+public sealed record FuseResult(
+    Decided Decided, double RatingAmps, FuseFamilyName Family, double DistanceMetres, bool PerConductor)
 {
     /// <summary>The largest short-circuit current where it stands; <c>null</c> on a return.</summary>
     public double? LargestFaultAmps { get; init; }
@@ -198,7 +201,8 @@ public sealed record FuseResult(Decided Decided, double RatingAmps, FuseFamilyNa
 }
 
 /// <summary>How the choice was made.</summary>
-/// <param name="Complete">Every open conductor was made as small as the rules let it be; <c>false</c>: the work budget ended first.</param>
+/// <param name="Complete">Every open conductor was made as small as the rules let it be; <c>false</c>: the work budget ended
+/// first.</param>
 /// <param name="MassGrams">Metal of all conductors of the build.</param>
 public sealed record SizingResult(bool Complete, double MassGrams);
 
@@ -211,4 +215,5 @@ public sealed record SizingResult(bool Complete, double MassGrams);
 /// <param name="Family">Fuse family, where it has one.</param>
 /// <param name="Count">How many pieces.</param>
 public sealed record MaterialLine(
-    string Item, ConductorSize? Size, Material? Material, double? LengthMetres, double? RatingAmps, FuseFamilyName? Family, int Count);
+    string Item, ConductorSize? Size, Material? Material, double? LengthMetres, double? RatingAmps, FuseFamilyName? Family,
+    int Count);

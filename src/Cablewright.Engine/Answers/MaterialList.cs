@@ -8,7 +8,11 @@ namespace Cablewright.Engine.Answers;
 internal static class MaterialList
 {
     public static IReadOnlyList<MaterialLine> Of(CompleteBuild build, Decision decision) =>
-        [.. Wire(build, decision, Side.Supply, "power wire"), .. Wire(build, decision, Side.Return, "ground wire"), .. Fuses(decision)];
+        [
+            .. Wire(build, decision, Side.Supply, "power wire"),
+            .. Wire(build, decision, Side.Return, "ground wire"),
+            .. Fuses(decision),
+        ];
 
     private static IEnumerable<MaterialLine> Wire(CompleteBuild build, Decision decision, Side side, string item) =>
         from run in Enumerable.Range(0, build.Runs.Count)

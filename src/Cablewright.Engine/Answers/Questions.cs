@@ -20,7 +20,10 @@ internal static class Questions
     {
         Outcome now = OutcomeOf(build, present);
         return [.. WhatIfs.For(build)
-            .Select((whatIf, order) => (WhatIf: whatIf, Order: order, Outcomes: whatIf.Answers.Select(answer => OutcomeOf(answer, build)).OfType<Outcome>().ToArray()))
+            .Select((whatIf, order) => (
+                WhatIf: whatIf,
+                Order: order,
+                Outcomes: whatIf.Answers.Select(answer => OutcomeOf(answer, build)).OfType<Outcome>().ToArray()))
             .Where(asked => asked.Outcomes.Length > 0)
             .Select(asked => (asked.WhatIf, asked.Order, Swing: Swing.Between(now, asked.Outcomes)))
             .Where(asked => asked.Swing.Matters)
@@ -32,7 +35,9 @@ internal static class Questions
             .Select(asked => new Question(asked.WhatIf.Pointer, asked.WhatIf.Text, asked.Swing.Why()))];
     }
 
-    /// <summary>What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.</summary>
+    /// <summary>
+    /// What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.
+    /// </summary>
     private static Outcome? OutcomeOf(Build answered, CompleteBuild build)
     {
         CompleteBuild complete = BuildCompletion.Complete(answered, build.Ruleset);
@@ -44,7 +49,8 @@ internal static class Questions
     {
         Breach[] breaches = [.. sized.Breaches];
         double metal = build.Runs.Any(run => run.Given is null)
-            ? Enumerable.Range(0, build.Runs.Count).Sum(run => sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres)
+            ? Enumerable.Range(0, build.Runs.Count)
+                .Sum(run => sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres)
             : 0;
         Severity worst = breaches.Length == 0 ? Severity.Info : breaches.Max(breach => breach.Severity);
         return new Outcome((Verdict)worst, breaches.Count(breach => breach.Severity is Severity.Fail), metal);

@@ -7,7 +7,8 @@ namespace Cablewright.Engine.Answers;
 /// <summary>Two or three plain sentences that can be read out.</summary>
 internal static class Summary
 {
-    public static string Of(CompleteBuild build, Evaluator evaluator, Evaluation evaluation, Verdict verdict, IReadOnlyList<Finding> findings) =>
+    public static string Of(
+        CompleteBuild build, Evaluator evaluator, Evaluation evaluation, Verdict verdict, IReadOnlyList<Finding> findings) =>
         $"{Opening(verdict, findings)} {Numbers(build, evaluator, evaluation)}{Reason(verdict, findings)}";
 
     private static string Opening(Verdict verdict, IReadOnlyList<Finding> findings)
@@ -27,12 +28,16 @@ internal static class Summary
     private static string Numbers(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
     {
         double peak = evaluation.Currents.LoadAmps.Sum();
-        int worst = Enumerable.Range(0, build.Draws.Count).MaxBy(amplifier => Significant.Round(Drop(amplifier) / evaluator.Wiring.SourceVoltsOf(amplifier)));
+        int worst = Enumerable.Range(0, build.Draws.Count)
+            .MaxBy(amplifier => Significant.Round(Drop(amplifier) / evaluator.Wiring.SourceVoltsOf(amplifier)));
         string id = build.Stated.Amplifiers[worst].Id;
-        return $"At full output the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets {Phrase.Volts(evaluation.Currents.TerminalVolts[worst])} of {Phrase.Volts(evaluator.Wiring.SourceVoltsOf(worst))}.";
+        return $"At full output the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "
+            + $"{Phrase.Volts(evaluation.Currents.TerminalVolts[worst])} of "
+            + $"{Phrase.Volts(evaluator.Wiring.SourceVoltsOf(worst))}.";
 
         double Drop(int amplifier) => evaluator.Wiring.SourceVoltsOf(amplifier) - evaluation.Currents.TerminalVolts[amplifier];
     }
 
-    private static string Reason(Verdict verdict, IReadOnlyList<Finding> findings) => verdict is Verdict.Pass ? "" : $" First: {findings[0].Message}";
+    private static string Reason(Verdict verdict, IReadOnlyList<Finding> findings) =>
+        verdict is Verdict.Pass ? "" : $" First: {findings[0].Message}";
 }

@@ -14,7 +14,11 @@ internal sealed record WhatIf(string Pointer, string Text, IReadOnlyList<Build> 
 internal static class WhatIfs
 {
     public static IEnumerable<WhatIf> For(CompleteBuild build) =>
-        new[] { Programme(build), Efficiency(build), Converter(build), Charging(build), Route(build), Insulation(build), Material(build), FuseDistance(build), Interrupting(build) }
+        new[]
+            {
+                Programme(build), Efficiency(build), Converter(build), Charging(build), Route(build), Insulation(build),
+                Material(build), FuseDistance(build), Interrupting(build),
+            }
             .Where(whatIf => whatIf is not null)
             .Select(whatIf => whatIf!);
 
@@ -31,7 +35,8 @@ internal static class WhatIfs
         amplifier => amplifier.Efficiency is null && amplifier.RatedInputAmps is null && amplifier.RatedOutputWatts is not null,
         "efficiency",
         id => $"What efficiency at rated output, or what class, does the maker of amplifier \"{id}\" state?",
-        amplifier => amplifier with { Efficiency = Figure(build, "ask.efficiency-high"), Class = amplifier.Class ?? AmplifierClass.D },
+        amplifier =>
+            amplifier with { Efficiency = Figure(build, "ask.efficiency-high"), Class = amplifier.Class ?? AmplifierClass.D },
         amplifier => amplifier with { Efficiency = Figure(build, "ask.efficiency-low") });
 
     private static WhatIf? Converter(CompleteBuild build) => ForAmplifiers(
@@ -84,11 +89,13 @@ internal static class WhatIfs
 
     private static double Figure(CompleteBuild build, string id) => build.Ruleset[id].Value;
 
-    private static bool IsFuseAlone(Amplifier amplifier) => amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null;
+    private static bool IsFuseAlone(Amplifier amplifier) =>
+        amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null;
 
     /// <summary>Asks about the amplifier that draws most; answers for all that lack the value.</summary>
     private static WhatIf? ForAmplifiers(
-        CompleteBuild build, Func<Amplifier, bool> lacks, string member, Func<string, string> text, params Func<Amplifier, Amplifier>[] answers)
+        CompleteBuild build, Func<Amplifier, bool> lacks, string member, Func<string, string> text,
+        params Func<Amplifier, Amplifier>[] answers)
     {
         IReadOnlyList<Amplifier> amplifiers = build.Stated.Amplifiers;
         int[] lacking = [.. Enumerable.Range(0, amplifiers.Count).Where(i => lacks(amplifiers[i]))];
@@ -97,7 +104,10 @@ internal static class WhatIfs
         return new WhatIf(
             $"/amplifiers/{largest}/{member}",
             text(amplifiers[largest].Id),
-            [.. answers.Select(answer => build.Stated with { Amplifiers = [.. amplifiers.Select(amplifier => lacks(amplifier) ? answer(amplifier) : amplifier)] })]);
+            [.. answers.Select(answer => build.Stated with
+            {
+                Amplifiers = [.. amplifiers.Select(amplifier => lacks(amplifier) ? answer(amplifier) : amplifier)],
+            })]);
     }
 
     /// <summary>Asks about the longest run that lacks the value; answers for all.</summary>
@@ -114,5 +124,6 @@ internal static class WhatIfs
             [.. answers.Select(answer => build.Stated with { Runs = [.. runs.Select(run => lacks(run) ? answer(run) : run)] })]);
     }
 
-    private static double InputWatts(AmplifierDraw draw) => draw.RatingVolts * Circuits.CircuitSolver.Amps(draw.Full, draw.RatingVolts);
+    private static double InputWatts(AmplifierDraw draw) =>
+        draw.RatingVolts * Circuits.CircuitSolver.Amps(draw.Full, draw.RatingVolts);
 }

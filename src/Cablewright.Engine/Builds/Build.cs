@@ -21,7 +21,9 @@ public sealed record Build
     /// <summary>The loads, 1 to 64.</summary>
     public IReadOnlyList<Amplifier> Amplifiers { get; init; } = [];
 
-    /// <summary>Facts about junctions, where there are any to state. A junction that is only named by runs needs no entry.</summary>
+    /// <summary>
+    /// Facts about junctions, where there are any to state. A junction that is only named by runs needs no entry.
+    /// </summary>
     public IReadOnlyList<Junction> Junctions { get; init; } = [];
 
     /// <summary>The conductors between places, 1 to 512.</summary>
@@ -46,7 +48,9 @@ public sealed record Vehicle
     /// <summary>What the vehicle itself draws, in amperes.</summary>
     public double? BaseLoadAmps { get; init; }
 
-    /// <summary>The batteries; the first stands at the alternator unless the alternator says otherwise. Empty: one is assumed.</summary>
+    /// <summary>
+    /// The batteries; the first stands at the alternator unless the alternator says otherwise. Empty: one is assumed.
+    /// </summary>
     public IReadOnlyList<Battery> Batteries { get; init; } = [];
 
     /// <summary>The resistance of the body between the loads' ground points and a battery's strap, in ohms.</summary>

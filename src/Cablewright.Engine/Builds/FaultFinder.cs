@@ -34,8 +34,10 @@ internal sealed class FaultFinder
     private void FindNameFaults()
     {
         var places = new Dictionary<string, string>(StringComparer.Ordinal) { [PlaceNames.Body] = "the vehicle's body" };
-        if (build.Vehicle.Batteries.Count == 0) places.Add(PlaceNames.AssumedBattery, "the battery that is assumed where none is listed");
-        for (int i = 0; i < build.Vehicle.Batteries.Count; i++) TakeName(places, build.Vehicle.Batteries[i].Id, $"/vehicle/batteries/{i}/id");
+        if (build.Vehicle.Batteries.Count == 0)
+            places.Add(PlaceNames.AssumedBattery, "the battery that is assumed where none is listed");
+        for (int i = 0; i < build.Vehicle.Batteries.Count; i++)
+            TakeName(places, build.Vehicle.Batteries[i].Id, $"/vehicle/batteries/{i}/id");
         for (int i = 0; i < build.Amplifiers.Count; i++) TakeName(places, build.Amplifiers[i].Id, $"/amplifiers/{i}/id");
         for (int i = 0; i < build.Junctions.Count; i++) TakeName(places, build.Junctions[i].Id, $"/junctions/{i}/id");
         var runs = new Dictionary<string, string>(StringComparer.Ordinal);
@@ -54,13 +56,18 @@ internal sealed class FaultFinder
         {
             Run run = build.Runs[i];
             if (run.From == run.To)
-                Fault($"/runs/{i}/to", "run.ends-equal", $"Run \"{run.Id}\" starts and ends at \"{run.From}\".", "two different places");
+                Fault(
+                    $"/runs/{i}/to",
+                    "run.ends-equal",
+                    $"Run \"{run.Id}\" starts and ends at \"{run.From}\".",
+                    "two different places");
         }
     }
 
     private void FindDrawFaults()
     {
-        if (build.Amplifiers.Count == 0) Fault("/amplifiers", "amplifiers.none", "There is no amplifier.", "at least one amplifier");
+        if (build.Amplifiers.Count == 0)
+            Fault("/amplifiers", "amplifiers.none", "There is no amplifier.", "at least one amplifier");
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
             Amplifier amplifier = build.Amplifiers[i];
@@ -76,14 +83,21 @@ internal sealed class FaultFinder
     private void FindAlternatorFault()
     {
         if (build.Vehicle.Alternator?.At is not { } at || names[at].Kind is PlaceKind.Battery) return;
-        Fault("/vehicle/alternator/at", "alternator.place-unknown", $"The alternator stands at \"{at}\", which is no battery.", "the id of a battery");
+        Fault(
+            "/vehicle/alternator/at",
+            "alternator.place-unknown",
+            $"The alternator stands at \"{at}\", which is no battery.",
+            "the id of a battery");
     }
 
     /// <summary>A junction that only one run knows joins nothing: most often a misspelt name.</summary>
     private void FindLooseEnds()
     {
         var ends = build.Runs
-            .SelectMany((run, index) => new[] { (Place: run.From, Pointer: $"/runs/{index}/from"), (Place: run.To, Pointer: $"/runs/{index}/to") })
+            .SelectMany((run, index) => new[]
+            {
+                (Place: run.From, Pointer: $"/runs/{index}/from"), (Place: run.To, Pointer: $"/runs/{index}/to"),
+            })
             .Where(end => names.IsJunction(end.Place))
             .GroupBy(end => end.Place)
             .ToDictionary(group => group.Key, group => group.ToArray());
@@ -93,14 +107,19 @@ internal sealed class FaultFinder
             string? near = NearestWord.Of(place, names.Named.Concat(ends.Keys.Where(other => other != place)));
             Fault(
                 at[0].Pointer, "place.joins-nothing",
-                $"Nothing else is connected to \"{place}\", which is no battery and no amplifier." + (near is null ? "" : $" Did you mean \"{near}\"?"),
+                $"Nothing else is connected to \"{place}\", which is no battery and no amplifier."
+                    + (near is null ? "" : $" Did you mean \"{near}\"?"),
                 "the id of a battery or amplifier, \"body\", or a junction that another run names too");
         }
 
         for (int i = 0; i < build.Junctions.Count; i++)
         {
             if (ends.ContainsKey(build.Junctions[i].Id)) continue;
-            Fault($"/junctions/{i}/id", "place.joins-nothing", $"No run names the junction \"{build.Junctions[i].Id}\".", "a junction that runs name");
+            Fault(
+                $"/junctions/{i}/id",
+                "place.joins-nothing",
+                $"No run names the junction \"{build.Junctions[i].Id}\".",
+                "a junction that runs name");
         }
     }
 
@@ -116,23 +135,41 @@ internal sealed class FaultFinder
         {
             string id = build.Amplifiers[i].Id;
             if (!supply.Contains(id))
-                Fault($"/amplifiers/{i}", "amplifier.no-supply", $"No supply run leads from a battery to amplifier \"{id}\"; a run that starts at an amplifier counts as its return.", $"runs from a battery ({string.Join(", ", BatteryIds())}) towards \"{id}\", or \"side\": \"supply\" on one drawn the other way");
+                Fault(
+                    $"/amplifiers/{i}",
+                    "amplifier.no-supply",
+                    $"No supply run leads from a battery to amplifier \"{id}\"; "
+                    + "a run that starts at an amplifier counts as its return.",
+                    $"runs from a battery ({string.Join(", ", BatteryIds())}) towards \"{id}\", "
+                    + "or \"side\": \"supply\" on one drawn the other way");
             else if (back.Touches(id) && !back.Contains(id))
-                Fault($"/amplifiers/{i}", "amplifier.no-return", $"The return runs of amplifier \"{id}\" lead neither to the body nor to a battery.", "return runs to \"body\" or to a battery");
+                Fault(
+                    $"/amplifiers/{i}",
+                    "amplifier.no-return",
+                    $"The return runs of amplifier \"{id}\" lead neither to the body nor to a battery.",
+                    "return runs to \"body\" or to a battery");
         }
 
         for (int i = 0; i < build.Runs.Count; i++)
         {
             Reach reach = sides[i] is Side.Supply ? supply : back;
             if (!reach.Contains(build.Runs[i].From))
-                Fault($"/runs/{i}", "run.not-connected", $"Run \"{build.Runs[i].Id}\" is connected to no battery.", "runs that lead to a battery");
+                Fault(
+                    $"/runs/{i}",
+                    "run.not-connected",
+                    $"Run \"{build.Runs[i].Id}\" is connected to no battery.",
+                    "runs that lead to a battery");
         }
 
         for (int i = 0; i < build.Vehicle.Batteries.Count; i++)
         {
             string id = build.Vehicle.Batteries[i].Id;
             if (!supply.Touches(id))
-                Fault($"/vehicle/batteries/{i}", "battery.not-connected", $"No supply run touches battery \"{id}\".", $"a run from or to \"{id}\", or no such battery");
+                Fault(
+                    $"/vehicle/batteries/{i}",
+                    "battery.not-connected",
+                    $"No supply run touches battery \"{id}\".",
+                    $"a run from or to \"{id}\", or no such battery");
         }
     }
 

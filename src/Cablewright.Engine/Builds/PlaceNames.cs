@@ -18,7 +18,8 @@ internal sealed class PlaceNames
     /// <summary>The battery that is assumed where the build lists none.</summary>
     public const string AssumedBattery = "battery";
 
-    private readonly Dictionary<string, (PlaceKind Kind, int Index)> known = new(StringComparer.Ordinal) { [Body] = (PlaceKind.Body, 0) };
+    private readonly Dictionary<string, (PlaceKind Kind, int Index)> known =
+        new(StringComparer.Ordinal) { [Body] = (PlaceKind.Body, 0) };
 
     public PlaceNames(Build build)
     {

@@ -55,13 +55,15 @@ internal sealed class SideResolution
     private Side SideOf(int[] piece, List<BuildFault> faults)
     {
         int supplyMark = Array.FindIndex(piece, run => build.Runs[run].Side is Side.Supply);
-        int body = Array.FindIndex(piece, run => PlaceNames.Body == build.Runs[run].From || PlaceNames.Body == build.Runs[run].To);
+        int body = Array.FindIndex(
+            piece, run => PlaceNames.Body == build.Runs[run].From || PlaceNames.Body == build.Runs[run].To);
         bool returns = body >= 0 || Array.Exists(piece, run => build.Runs[run].Side is Side.Return);
         if (supplyMark >= 0 && returns) return Contradiction(piece[supplyMark], faults);
         if (returns) return Side.Return;
         if (supplyMark >= 0) return Side.Supply;
 
-        bool tellsSupply = Array.Exists(piece, run => IsAt(build.Runs[run].From, PlaceKind.Battery) || IsAt(build.Runs[run].To, PlaceKind.Amplifier));
+        bool tellsSupply = Array.Exists(
+            piece, run => IsAt(build.Runs[run].From, PlaceKind.Battery) || IsAt(build.Runs[run].To, PlaceKind.Amplifier));
         bool tellsReturn = Array.Exists(piece, run => IsAt(build.Runs[run].From, PlaceKind.Amplifier));
         if (tellsSupply == tellsReturn) return Unclear(piece[0], faults);
         return tellsReturn ? Side.Return : Side.Supply;

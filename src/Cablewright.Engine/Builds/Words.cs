@@ -52,7 +52,9 @@ public enum Chemistry
     LiFePo4,
 }
 
-/// <summary>The class of an amplifier's output stage, which decides its efficiency and how its current follows the music.</summary>
+/// <summary>
+/// The class of an amplifier's output stage, which decides its efficiency and how its current follows the music.
+/// </summary>
 public enum AmplifierClass
 {
     /// <summary>Full current at all times.</summary>

@@ -2,7 +2,9 @@ using Link = Cablewright.Engine.Circuits.NodeEquations.Link;
 
 namespace Cablewright.Engine.Circuits;
 
-/// <summary>Finds the node voltages of a circuit with resistances, sources and loads of constant power, current or resistance.</summary>
+/// <summary>
+/// Finds the node voltages of a circuit with resistances, sources and loads of constant power, current or resistance.
+/// </summary>
 /// <remarks>
 /// <para>Method: Newton's method on the node equations, F(v) = G v + i(v) − s = 0, from the voltages with nothing drawn.
 /// A constant-power load's current P/u is convex in its voltage u, so from that start the steps go down to the highest

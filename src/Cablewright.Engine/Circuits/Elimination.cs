@@ -12,8 +12,10 @@ namespace Cablewright.Engine.Circuits;
 /// <item><term>diagonal</term><description>A's diagonal, then D.</description></item>
 /// <item><term>entries</term><description>A below its diagonal where it is not 0 or gets filled in, then L.</description></item>
 /// <item><term>order</term><description>The nodes in the order of elimination.</description></item>
-/// <item><term>firstNeighbour</term><description>Where each pivot's neighbours begin in <c>neighbour</c> and <c>entry</c>.</description></item>
-/// <item><term>firstPair</term><description>Where the entries between each pivot's neighbours begin in <c>pairEntry</c>.</description></item>
+/// <item><term>firstNeighbour</term><description>Where each pivot's neighbours begin in <c>neighbour</c> and
+/// <c>entry</c>.</description></item>
+/// <item><term>firstPair</term><description>Where the entries between each pivot's neighbours begin in
+/// <c>pairEntry</c>.</description></item>
 /// </list>
 /// </remarks>
 internal sealed class Elimination
@@ -74,7 +76,9 @@ internal sealed class Elimination
         entries = new double[entryOf.Count];
     }
 
-    /// <summary>The number of the entry between two different unknowns of one equation, for <see cref="AddOffDiagonal"/>.</summary>
+    /// <summary>
+    /// The number of the entry between two different unknowns of one equation, for <see cref="AddOffDiagonal"/>.
+    /// </summary>
     public int EntryOf(int a, int b) => entryOf[(Math.Max(a, b), Math.Min(a, b))];
 
     /// <summary>Empties the matrix.</summary>
@@ -128,7 +132,9 @@ internal sealed class Elimination
         }
     }
 
-    /// <summary>Makes a pivot's neighbours each other's neighbours, as its elimination does, and numbers the entries between them.</summary>
+    /// <summary>
+    /// Makes a pivot's neighbours each other's neighbours, as its elimination does, and numbers the entries between them.
+    /// </summary>
     private IEnumerable<int> JoinAll(int[] nodes, SortedSet<int>[] near)
     {
         for (int i = 0; i < nodes.Length; i++)

@@ -24,9 +24,11 @@ internal sealed class FaultCircuit
     /// <param name="injections">Currents that are put in at a source's positive terminal, as an alternator does.</param>
     /// <param name="held">Nodes held at 0 V; every node reaches one over branches or sources that give something.</param>
     public FaultCircuit(
-        int nodeCount, IReadOnlyList<Branch> branches, double[] branchOhms, IReadOnlyList<SourcePort> sources, SourceState[] states, double[] injections, IReadOnlyList<int> held)
+        int nodeCount, IReadOnlyList<Branch> branches, double[] branchOhms, IReadOnlyList<SourcePort> sources,
+        SourceState[] states, double[] injections, IReadOnlyList<int> held)
     {
-        IEnumerable<(int, int)> joined = branches.Select(branch => (branch.From, branch.To)).Concat(sources.Select(source => (source.Positive, source.Negative)));
+        IEnumerable<(int, int)> joined = branches.Select(branch => (branch.From, branch.To))
+            .Concat(sources.Select(source => (source.Positive, source.Negative)));
         equations = new NodeEquations(nodeCount, joined, held);
         this.branches = [.. branches.Select(branch => equations.LinkOf(branch.From, branch.To))];
         this.branchOhms = branchOhms;
@@ -60,11 +62,13 @@ internal sealed class FaultCircuit
         for (int i = 0; i < branches.Length; i++)
         {
             (int from, int to) = (branches[i].From, branches[i].To);
-            branchAmps[i] = (Volts(before, from) - Volts(before, to) + amps * (Volts(unit, from) - Volts(unit, to))) / branchOhms[i];
+            branchAmps[i] =
+                (Volts(before, from) - Volts(before, to) + amps * (Volts(unit, from) - Volts(unit, to))) / branchOhms[i];
         }
 
         return (amps, branchAmps);
     }
 
-    private double Volts(double[] solution, int node) => equations.UnknownOf(node) is >= 0 and int unknown ? solution[unknown] : 0;
+    private double Volts(double[] solution, int node) =>
+        equations.UnknownOf(node) is >= 0 and int unknown ? solution[unknown] : 0;
 }

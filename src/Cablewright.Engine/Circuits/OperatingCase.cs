@@ -9,6 +9,8 @@ internal enum OperatingCase
     /// <summary>The same, with the other batteries half charged and recharging.</summary>
     Recharging,
 
-    /// <summary>Engine off, or more drawn than the alternator gives: the charging battery at its lowest working voltage.</summary>
+    /// <summary>
+    /// Engine off, or more drawn than the alternator gives: the charging battery at its lowest working voltage.
+    /// </summary>
     LowVoltage,
 }

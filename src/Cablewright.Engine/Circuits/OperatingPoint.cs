@@ -9,7 +9,8 @@ namespace Cablewright.Engine.Circuits;
 /// <param name="LoadVolts">Voltage at each amplifier at full output.</param>
 /// <param name="LoadAmps">Current of each amplifier at full output.</param>
 /// <param name="ThermalLoadAmps">Root-mean-square current of each amplifier.</param>
-/// <param name="BodyVolts">Voltage between the body and the charging battery's negative terminal at full output; 0 where nothing returns over the body.</param>
+/// <param name="BodyVolts">Voltage between the body and the charging battery's negative terminal at full output; 0 where nothing
+/// returns over the body.</param>
 internal sealed record OperatingPoint(
     OperatingCase Case,
     double[] PeakAmps,

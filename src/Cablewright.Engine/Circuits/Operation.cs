@@ -5,13 +5,15 @@ using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Circuits;
 
-/// <summary>Finds the operating point of a build: currents heat the conductors, heat changes their resistance, that the currents.</summary>
+/// <summary>
+/// Finds the operating point of a build: currents heat the conductors, heat changes their resistance, that the currents.
+/// </summary>
 /// <remarks>
 /// <para>Method: fixed point. A hot copper conductor has at most some 1.4 times its cold resistance and the drop is a small
 /// part of the voltage, so each round brings the temperatures closer by a factor of ten or more.</para>
-/// <para>Steps: (1) resistances at the present temperatures, to begin with those of the last operating point; (2) the circuit at full output: peak currents; (3) the circuit with
-/// each load drawing its root-mean-square current: thermal currents; (4) temperatures by the heat balance; (5) again until no
-/// temperature moves by more than 0.001 K.</para>
+/// <para>Steps: (1) resistances at the present temperatures, to begin with those of the last operating point; (2) the circuit at
+/// full output: peak currents; (3) the circuit with each load drawing its root-mean-square current: thermal currents; (4)
+/// temperatures by the heat balance; (5) again until no temperature moves by more than 0.001 K.</para>
 /// </remarks>
 internal sealed class Operation
 {
@@ -66,17 +68,21 @@ internal sealed class Operation
     public WorstCurrents Estimate(Decision decision)
     {
         for (int load = 0; load < full.Length; load++)
-            full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(build.Draws[load].Full, wiring.SourceVoltsOf(load)));
+            full[load] = new LoadDraw(
+                LoadKind.ConstantCurrent, CircuitSolver.Amps(build.Draws[load].Full, wiring.SourceVoltsOf(load)));
         return new WorstCurrents([Find(decision, OperatingCase.Running)!]);
     }
 
-    /// <summary>How a current drawn by one amplifier alone divides among the runs: amperes for each ampere, from start to end.</summary>
+    /// <summary>
+    /// How a current drawn by one amplifier alone divides among the runs: amperes for each ampere, from start to end.
+    /// </summary>
     /// <param name="amplifier">The amplifier.</param>
     /// <param name="point">The operating point whose resistances count.</param>
     public double[] Division(int amplifier, OperatingPoint point)
     {
         point.Ohms.CopyTo(branchOhms, 0);
-        for (int load = 0; load < thermal.Length; load++) thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, load == amplifier ? 1 : 0);
+        for (int load = 0; load < thermal.Length; load++)
+            thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, load == amplifier ? 1 : 0);
         SourceState[] silent = [.. wiring.SourcesIn(point.Case).Select(source => source with { Volts = 0 })];
         wiring.Solver.Solve(branchOhms, silent, thermal, new double[wiring.Network.HeldNodes.Count]);
         var amps = new double[build.Runs.Count];
@@ -164,7 +170,8 @@ internal sealed class Operation
             ConductorChoice choice = decision.Conductors[run];
             CompleteRun described = build.Runs[run];
             double amps = Math.Abs(rms[run]) / choice.Count / described.Bundling;
-            double change = HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius, celsius[run]) - celsius[run];
+            double change =
+                HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius, celsius[run]) - celsius[run];
             largest = Math.Max(largest, Math.Abs(change));
             if (change * lastChange[run] < 0) change /= 2;
             lastChange[run] = change;

@@ -27,8 +27,11 @@ internal sealed class Wiring
         this.build = build;
         foreach (CompleteRun run in build.Runs) branches.Add(new Branch(Node(run, run.From), Node(run, run.To)));
         AddBody();
-        LoadPort[] loads = [.. build.Stated.Amplifiers.Select(amplifier => new LoadPort(Node(amplifier.Id, Side.Supply), Node(amplifier.Id, Side.Return)))];
-        SourcePort[] batteries = [.. build.Batteries.Select(battery => new SourcePort(Node(battery.Id, Side.Supply), Node(battery.Id, Side.Return)))];
+        LoadPort[] loads =
+            [.. build.Stated.Amplifiers
+                .Select(amplifier => new LoadPort(Node(amplifier.Id, Side.Supply), Node(amplifier.Id, Side.Return)))];
+        SourcePort[] batteries =
+            [.. build.Batteries.Select(battery => new SourcePort(Node(battery.Id, Side.Supply), Node(battery.Id, Side.Return)))];
         Batteries = batteries;
         isAlone = FindAlone(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
@@ -141,7 +144,9 @@ internal sealed class Wiring
         return [.. batteries.Select(battery => led.Add(supply.SetOf(battery.Positive)))];
     }
 
-    /// <summary>One battery's negative terminal for each part of the return side that no wire ties to the charging battery.</summary>
+    /// <summary>
+    /// One battery's negative terminal for each part of the return side that no wire ties to the charging battery.
+    /// </summary>
     private List<int> References(SourcePort[] batteries)
     {
         var tied = new DisjointSets(nodeOf.Count);

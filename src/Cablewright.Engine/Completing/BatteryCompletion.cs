@@ -8,13 +8,18 @@ namespace Cablewright.Engine.Completing;
 internal static class BatteryCompletion
 {
     public static IReadOnlyList<CompleteBattery> Complete(
-        IReadOnlyList<Battery> stated, double nominalFactor, double chargingVolts, int chargingBattery, double spareAmps, AssumptionList assumptions)
+        IReadOnlyList<Battery> stated, double nominalFactor, double chargingVolts, int chargingBattery, double spareAmps,
+        AssumptionList assumptions)
     {
         if (stated.Count > 0)
-            return [.. stated.Select((battery, index) => Complete(battery, index, stated.Count > 1, nominalFactor, chargingVolts, chargingBattery, spareAmps, assumptions))];
+            return [.. stated.Select((battery, index) => Complete(
+                battery, index, stated.Count > 1, nominalFactor, chargingVolts, chargingBattery, spareAmps, assumptions))];
         assumptions.Note(
-            "/vehicle/batteries", $"one, called \"{PlaceNames.AssumedBattery}\"", "no battery is listed", "every vehicle has one");
-        return [Complete(new Battery { Id = PlaceNames.AssumedBattery }, 0, false, nominalFactor, chargingVolts, chargingBattery, spareAmps, assumptions)];
+            "/vehicle/batteries", $"one, called \"{PlaceNames.AssumedBattery}\"", "no battery is listed",
+            "every vehicle has one");
+        return [Complete(
+            new Battery { Id = PlaceNames.AssumedBattery }, 0, false, nominalFactor, chargingVolts, chargingBattery, spareAmps,
+            assumptions)];
     }
 
     /// <summary>
@@ -22,7 +27,8 @@ internal static class BatteryCompletion
     /// for long than its makers allow, so unless its resistance is stated it then counts as at least what holds it to that.
     /// </summary>
     private static CompleteBattery Complete(
-        Battery battery, int index, bool matters, double nominalFactor, double chargingVolts, int chargingBattery, double spareAmps, AssumptionList assumptions)
+        Battery battery, int index, bool matters, double nominalFactor, double chargingVolts, int chargingBattery,
+        double spareAmps, AssumptionList assumptions)
     {
         Ruleset ruleset = assumptions.Ruleset;
         string at = $"/vehicle/batteries/{index}";
@@ -40,7 +46,9 @@ internal static class BatteryCompletion
         {
             assumptions.Note(
                 at, $"{Phrase.Amps(most)} of lasting charging current",
-                $"a battery takes no more for long than {Phrase.Number(rate.Value)} times its capacity of {Phrase.Number(capacity)} Ah, and no more than the alternator has left", rate.Citation);
+                $"a battery takes no more for long than {Phrase.Number(rate.Value)} times its capacity of "
+                + $"{Phrase.Number(capacity)} Ah, and no more than the alternator has left",
+                rate.Citation);
         }
 
         double least = battery.InternalOhms ?? ohms * ruleset["supply.least-resistance-share"].Value;
@@ -48,12 +56,15 @@ internal static class BatteryCompletion
     }
 
     private static double ResistanceOf(
-        Battery battery, string at, Chemistry chemistry, double capacity, double nominalFactor, bool matters, AssumptionList assumptions)
+        Battery battery, string at, Chemistry chemistry, double capacity, double nominalFactor, bool matters,
+        AssumptionList assumptions)
     {
         Ruleset ruleset = assumptions.Ruleset;
         (double ohms, string reason, Figure figure) = battery.ColdCrankingAmps is { } cranking
             ? FromCranking(ruleset["supply.cranking-test-fall"], cranking)
-            : FromCapacity(ruleset[chemistry is Chemistry.LiFePo4 ? "supply.lifepo4-resistance-capacity" : "supply.lead-acid-resistance-capacity"]);
+            : FromCapacity(ruleset[chemistry is Chemistry.LiFePo4
+                ? "supply.lifepo4-resistance-capacity"
+                : "supply.lead-acid-resistance-capacity"]);
         if (matters) assumptions.Note(at + "/internalResistance", Phrase.Milliohms(ohms), reason, figure.Citation);
         return ohms;
 
@@ -61,6 +72,9 @@ internal static class BatteryCompletion
             (fall.Value * nominalFactor / amps, "from the cold-cranking test, an upper bound", fall);
 
         (double, string, Figure) FromCapacity(Figure product) =>
-            (product.Value * nominalFactor / capacity, $"from a capacity of {Phrase.Number(capacity)} Ah, since neither resistance nor cold-cranking current is stated", product);
+            (
+                product.Value * nominalFactor / capacity,
+                $"from a capacity of {Phrase.Number(capacity)} Ah, since neither resistance nor cold-cranking current is stated",
+                product);
     }
 }

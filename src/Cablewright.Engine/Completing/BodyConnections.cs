@@ -16,7 +16,8 @@ namespace Cablewright.Engine.Completing;
 /// <param name="Feet">The batteries that have a foot on the body.</param>
 internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyList<int> AssumedStraps, IReadOnlyList<int> Feet)
 {
-    public static BodyConnections Find(IReadOnlyList<CompleteRun> runs, IReadOnlyList<CompleteBattery> batteries, PlaceNames names, AssumptionList assumptions)
+    public static BodyConnections Find(
+        IReadOnlyList<CompleteRun> runs, IReadOnlyList<CompleteBattery> batteries, PlaceNames names, AssumptionList assumptions)
     {
         var numbers = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (CompleteBattery battery in batteries) numbers.Add(battery.Id, numbers.Count);
@@ -28,7 +29,8 @@ internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyLi
         int[] footOfRun = [.. runs.Select(run => TouchesBody(run) ? FirstBatteryWith(OtherEnd(run)) : -1)];
         int[] assumed = used ? [.. Enumerable.Range(0, batteries.Count).Where(battery => !IsReached(battery))] : [];
         foreach (int battery in assumed) NoteStrap(battery, batteries[battery], assumptions);
-        return new BodyConnections(footOfRun, assumed, [.. footOfRun.Where(foot => foot >= 0).Concat(assumed).Distinct().Order()]);
+        return new BodyConnections(
+            footOfRun, assumed, [.. footOfRun.Where(foot => foot >= 0).Concat(assumed).Distinct().Order()]);
 
         int NumberOf(string place)
         {
@@ -42,7 +44,8 @@ internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyLi
             return Enumerable.Range(0, batteries.Count).FirstOrDefault(battery => wires.SetOf(battery) == set, -1);
         }
 
-        bool EndsAtAmplifier(CompleteRun run) => names[run.From].Kind is PlaceKind.Amplifier || names[run.To].Kind is PlaceKind.Amplifier;
+        bool EndsAtAmplifier(CompleteRun run) =>
+            names[run.From].Kind is PlaceKind.Amplifier || names[run.To].Kind is PlaceKind.Amplifier;
 
         bool IsReached(int battery) => footOfRun.Any(foot => foot >= 0 && wires.SetOf(foot) == wires.SetOf(battery));
     }

@@ -22,15 +22,21 @@ internal static class BuildCompletion
         double? stated = build.Vehicle.ChargingVolts;
         double nominalFactor = NominalFactor(stated, ruleset);
         double charging = assumptions.Take(
-            stated, "/vehicle/chargingVoltage", "supply.charging-voltage", "no charging voltage is stated; a 12 V vehicle is assumed", unit: "V");
+            stated, "/vehicle/chargingVoltage", "supply.charging-voltage",
+            "no charging voltage is stated; a 12 V vehicle is assumed", unit: "V");
         double body = assumptions.Take(
-            build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", "supply.body-resistance", "the resistance of the body is not stated");
+            build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", "supply.body-resistance",
+            "the resistance of the body is not stated");
         SupplyFigures supply = SupplyOf(build.Vehicle, charging, assumptions);
         int chargingBattery = build.Vehicle.Alternator?.At is { } at ? names[at].Index : 0;
-        double spare = supply.HotAmps is { } hot ? Math.Max(SmallestSpareAmps, hot - supply.BaseLoadAmps) : double.PositiveInfinity;
-        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, nominalFactor, charging, chargingBattery, spare, assumptions);
+        double spare = supply.HotAmps is { } hot
+            ? Math.Max(SmallestSpareAmps, hot - supply.BaseLoadAmps)
+            : double.PositiveInfinity;
+        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(
+            build.Vehicle.Batteries, nominalFactor, charging, chargingBattery, spare, assumptions);
         AmplifierDraw[] draws =
-            [.. build.Amplifiers.Select((amplifier, index) => DrawCompletion.Complete(amplifier, index, nominalFactor, assumptions, phrase))];
+            [.. build.Amplifiers
+                .Select((amplifier, index) => DrawCompletion.Complete(amplifier, index, nominalFactor, assumptions, phrase))];
         IReadOnlyList<CompleteRun> runs = RunCompletion.Complete(build, names, assumptions, phrase);
         BodyConnections bodyConnections = BodyConnections.Find(runs, batteries, names, assumptions);
         DropLimits drop = DropOf(build.Limits, charging, assumptions);
@@ -62,20 +68,25 @@ internal static class BuildCompletion
     private static SupplyFigures SupplyOf(Vehicle vehicle, double chargingVolts, AssumptionList assumptions)
     {
         Ruleset ruleset = assumptions.Ruleset;
-        if (vehicle.Alternator?.RatedAmps is not { } rated) return new SupplyFigures(null, vehicle.Alternator?.IdleAmps, vehicle.BaseLoadAmps ?? 0);
+        if (vehicle.Alternator?.RatedAmps is not { } rated)
+            return new SupplyFigures(null, vehicle.Alternator?.IdleAmps, vehicle.BaseLoadAmps ?? 0);
         double baseLoad = assumptions.Take(
-            vehicle.BaseLoadAmps, "/vehicle/baseLoad", "supply.base-load", "what the vehicle itself draws is not stated", 1 / chargingVolts, "A");
+            vehicle.BaseLoadAmps, "/vehicle/baseLoad", "supply.base-load", "what the vehicle itself draws is not stated",
+            1 / chargingVolts, "A");
         double hot = assumptions.Take(
-            vehicle.Alternator.HotFactor, "/vehicle/alternator/hotFactor", "supply.alternator-hot-factor", "a hot alternator gives less than its rating");
+            vehicle.Alternator.HotFactor, "/vehicle/alternator/hotFactor", "supply.alternator-hot-factor",
+            "a hot alternator gives less than its rating");
         double idle = assumptions.Take(
-            vehicle.Alternator.IdleAmps, "/vehicle/alternator/idleCurrent", "supply.alternator-idle-share", "its output at idle is not stated", rated, "A");
+            vehicle.Alternator.IdleAmps, "/vehicle/alternator/idleCurrent", "supply.alternator-idle-share",
+            "its output at idle is not stated", rated, "A");
         return new SupplyFigures(rated * hot, Math.Min(idle, rated * hot), baseLoad);
     }
 
     private static DropLimits DropOf(Limits limits, double chargingVolts, AssumptionList assumptions)
     {
         if (limits.MaxDropVolts is { } volts) return new DropLimits(volts, volts, "limits.maxDrop");
-        if (limits.MaxDropFraction is { } fraction) return new DropLimits(fraction * chargingVolts, fraction * chargingVolts, "limits.maxDrop");
+        if (limits.MaxDropFraction is { } fraction)
+            return new DropLimits(fraction * chargingVolts, fraction * chargingVolts, "limits.maxDrop");
         Figure target = assumptions.Ruleset["drop.target"], limit = assumptions.Ruleset["drop.limit"];
         assumptions.Note(
             "/limits/maxDrop", $"{Phrase.Percent(target.Value)} as the target, {Phrase.Percent(limit.Value)} as the limit",

@@ -13,7 +13,8 @@ namespace Cablewright.Engine.Completing;
 /// </remarks>
 internal static class DrawCompletion
 {
-    public static AmplifierDraw Complete(Amplifier amplifier, int index, double nominalFactor, AssumptionList assumptions, Phrase phrase)
+    public static AmplifierDraw Complete(
+        Amplifier amplifier, int index, double nominalFactor, AssumptionList assumptions, Phrase phrase)
     {
         Ruleset ruleset = assumptions.Ruleset;
         string at = $"/amplifiers/{index}";
@@ -57,7 +58,8 @@ internal static class DrawCompletion
     {
         assumptions.Note(
             at + "/ratedInputCurrent", Phrase.Amps(amplifier.OnBoardFuseAmps!.Value) + ", the rating of its own fuse",
-            "only the amplifier's own fuse is stated; it cannot draw more than its rating for long, at any voltage and on any programme",
+            "only the amplifier's own fuse is stated; it cannot draw more than its rating for long, "
+            + "at any voltage and on any programme",
             "definition of a fuse's rating");
         return new AmplifierDraw(
             new LoadDraw(LoadKind.ConstantCurrent, amplifier.OnBoardFuseAmps!.Value), 1, 1, null, ratingVolts, null);
@@ -66,17 +68,20 @@ internal static class DrawCompletion
     private static AmplifierClass ClassOf(Amplifier amplifier, string at, AssumptionList assumptions)
     {
         if (amplifier.Class is { } stated) return stated;
-        assumptions.Note(at + "/amplifierClass", "AB", "no class is stated; AB draws more than D for the same output", "the safe side");
+        assumptions.Note(
+            at + "/amplifierClass", "AB", "no class is stated; AB draws more than D for the same output", "the safe side");
         return AmplifierClass.AB;
     }
 
-    private static LoadDraw FullDraw(Amplifier amplifier, string at, double fullWatts, double ratingVolts, AssumptionList assumptions)
+    private static LoadDraw FullDraw(
+        Amplifier amplifier, string at, double fullWatts, double ratingVolts, AssumptionList assumptions)
     {
         if (amplifier.PowerSupply is null)
         {
             assumptions.Note(
                 at + "/powerSupply", "regulated",
-                "a converter that holds its output draws more as the voltage falls, which is the safe side for drop and stability",
+                "a converter that holds its output draws more as the voltage falls, "
+                + "which is the safe side for drop and stability",
                 "the safe side");
         }
 

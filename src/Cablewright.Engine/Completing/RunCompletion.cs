@@ -46,8 +46,11 @@ internal sealed class RunCompletion
     {
         Route route = run.Route ?? RouteOf(run, pointer);
         double insulation = assumptions.Take(
-            run.Conductor.InsulationCelsius, pointer + "/conductor/insulationRating", "heat.insulation-rating", "the insulation's rating is not stated");
-        Conductor? given = run.Conductor.Size is { } size ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(pointer)) : null;
+            run.Conductor.InsulationCelsius, pointer + "/conductor/insulationRating", "heat.insulation-rating",
+            "the insulation's rating is not stated");
+        Conductor? given = run.Conductor.Size is { } size
+            ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(pointer))
+            : null;
         return new CompleteRun
         {
             Id = run.Id,
@@ -60,7 +63,8 @@ internal sealed class RunCompletion
             AirCelsius = AirOn(route),
             Bundling = route is Route.Loom ? ruleset["heat.loom-factor"].Value : 1,
             InsulationCelsius = insulation,
-            JointOhms = assumptions.Take(run.JointOhms, pointer + "/jointResistance", "run.joint-resistance", "its joints are not stated"),
+            JointOhms = assumptions.Take(
+                run.JointOhms, pointer + "/jointResistance", "run.joint-resistance", "its joints are not stated"),
             Given = given,
             GivenCount = run.Conductor.Count ?? (given is null ? null : 1),
             Wish = run.Conductor,
@@ -84,19 +88,26 @@ internal sealed class RunCompletion
     private FuseFamilyName FamilyOf(double ratingAmps, string pointer)
     {
         FuseFamily family = FuseFamily.UsualFor(ratingAmps);
-        assumptions.Note(pointer + "/family", family.Name.Word(), "a rating is stated without a family", "trade practice (common practice, no source)");
+        assumptions.Note(
+            pointer + "/family",
+            family.Name.Word(),
+            "a rating is stated without a family",
+            "trade practice (common practice, no source)");
         return family.Name;
     }
 
     private double DistanceOf(FuseWish wish, string pointer) => assumptions.Take(
-        wish.DistanceMetres, pointer + "/distanceFromSource", "fuse.max-distance", "its place is not stated; it is taken to be at the limit, so measure it");
+        wish.DistanceMetres, pointer + "/distanceFromSource", "fuse.max-distance",
+        "its place is not stated; it is taken to be at the limit, so measure it");
 
     private Material MaterialFor(string pointer)
     {
         Material taken = build.Sizing.Materials.Count > 0 ? build.Sizing.Materials[0] : Material.Copper;
         assumptions.Note(
             pointer + "/conductor/material", TradeWords.Word(taken), "a size is stated without a material",
-            build.Sizing.Materials.Count > 0 ? "the first of the build's own list" : "copper is what a plain size means in the trade");
+            build.Sizing.Materials.Count > 0
+                ? "the first of the build's own list"
+                : "copper is what a plain size means in the trade");
         return taken;
     }
 
@@ -107,7 +118,9 @@ internal sealed class RunCompletion
         Route route = atFirstBattery ? Route.EngineBay : Route.Cabin;
         assumptions.Note(
             pointer + "/route", TradeWords.Word(route),
-            atFirstBattery ? "it starts at the battery that the alternator charges, so part of it is taken to lie in the engine bay" : "it is not stated where it lies",
+            atFirstBattery
+                ? "it starts at the battery that the alternator charges, so part of it is taken to lie in the engine bay"
+                : "it is not stated where it lies",
             "the hottest part of a run decides");
         return route;
     }

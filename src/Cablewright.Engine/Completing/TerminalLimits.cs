@@ -21,12 +21,14 @@ internal sealed class TerminalLimits(Build build)
         var limits = new Dictionary<string, TerminalLimit>(StringComparer.Ordinal);
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
-            if (build.Amplifiers[i].LargestConductor is { } size) limits[build.Amplifiers[i].Id] = new TerminalLimit(size, $"/amplifiers/{i}/largestConductor");
+            if (build.Amplifiers[i].LargestConductor is { } size)
+                limits[build.Amplifiers[i].Id] = new TerminalLimit(size, $"/amplifiers/{i}/largestConductor");
         }
 
         for (int i = 0; i < build.Junctions.Count; i++)
         {
-            if (build.Junctions[i].LargestConductor is { } size) limits[build.Junctions[i].Id] = new TerminalLimit(size, $"/junctions/{i}/largestConductor");
+            if (build.Junctions[i].LargestConductor is { } size)
+                limits[build.Junctions[i].Id] = new TerminalLimit(size, $"/junctions/{i}/largestConductor");
         }
 
         return limits;

@@ -10,7 +10,8 @@ namespace Cablewright.Engine.Conductors;
 public sealed class ConductorSize
 {
     private static readonly ConductorSize[] SmallestFirst =
-        [.. AmericanSizes().Concat(MetricSizes()).OrderBy(size => size.MetalAreaMm2).ThenBy(size => size.Label, StringComparer.Ordinal)];
+        [.. AmericanSizes().Concat(MetricSizes()).OrderBy(size => size.MetalAreaMm2)
+            .ThenBy(size => size.Label, StringComparer.Ordinal)];
 
     private static readonly FrozenDictionary<string, ConductorSize> ByLabel =
         SmallestFirst.ToFrozenDictionary(size => size.Label, StringComparer.Ordinal);
@@ -45,7 +46,8 @@ public sealed class ConductorSize
     internal MetricSizeRow? Metric { get; }
 
     /// <summary>Reads a size as the trade writes it.</summary>
-    /// <param name="text">Such as <c>4 AWG</c>, <c>4AWG</c>, <c>AWG 4</c>, <c>0 AWG</c>, <c>2/0 AWG</c>, <c>00 AWG</c>, <c>25 mm2</c>, <c>25 mm²</c>, <c>2.5 sq mm</c>.</param>
+    /// <param name="text">Such as <c>4 AWG</c>, <c>4AWG</c>, <c>AWG 4</c>, <c>0 AWG</c>, <c>2/0 AWG</c>, <c>00 AWG</c>,
+    /// <c>25 mm2</c>, <c>25 mm²</c>, <c>2.5 sq mm</c>.</param>
     /// <returns>The size, or what is wrong with the text.</returns>
     public static SizeReading Parse(string text) => SizeText.Parse(text, ByLabel);
 

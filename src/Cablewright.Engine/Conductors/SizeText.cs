@@ -60,10 +60,14 @@ internal static partial class SizeText
 
     private static SizeReading Fail(string problem) => new(null, problem);
 
-    [GeneratedRegex(@"^(?:([0-9]{1,2}|0{3,4}|[1-4]/0)\s*AWG|AWG\s*([0-9]{1,2}|0{3,4}|[1-4]/0))$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(?:([0-9]{1,2}|0{3,4}|[1-4]/0)\s*AWG|AWG\s*([0-9]{1,2}|0{3,4}|[1-4]/0))$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex American();
 
-    [GeneratedRegex(@"^([0-9]{1,3}(?:\.[0-9]{1,3})?)\s*(?:mm2|mm²|mm\^2|sq\.? ?mm)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^([0-9]{1,3}(?:\.[0-9]{1,3})?)\s*(?:mm2|mm²|mm\^2|sq\.? ?mm)$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex MetricArea();
 
     [GeneratedRegex(@"^[0-9./]+$", RegexOptions.CultureInvariant)]

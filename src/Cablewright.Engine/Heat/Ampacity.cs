@@ -25,7 +25,8 @@ public static class Ampacity
     /// <param name="airCelsius">Surroundings, °C.</param>
     /// <param name="bundling">Share that is left in a bundle; 1 alone.</param>
     /// <param name="ruleset">Where the table's reach is stated.</param>
-    public static AmpacityFigures Of(Conductor conductor, double insulationCelsius, double airCelsius, double bundling, Ruleset ruleset)
+    public static AmpacityFigures Of(
+        Conductor conductor, double insulationCelsius, double airCelsius, double bundling, Ruleset ruleset)
     {
         double here = HeatBalance.Of(conductor).CurrentAt(insulationCelsius, airCelsius);
         int column = AmpacityTable.ColumnFor(insulationCelsius);

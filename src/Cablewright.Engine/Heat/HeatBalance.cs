@@ -15,7 +15,8 @@ namespace Cablewright.Engine.Heat;
 /// <item><term>Ri</term><description>Thermal resistance of one metre of insulation, ln(D/d) / 2πλ, K m/W.</description></item>
 /// <item><term>h</term><description>Convection coefficient, Nu λair / D, W/(m² K).</description></item>
 /// </list>
-/// <para>Agreement with published free-air tables is within about 15 to 20 %, no better: the published table rules where it reaches.</para>
+/// <para>Agreement with published free-air tables is within about 15 to 20 %, no better: the published table rules where it
+/// reaches.</para>
 /// </remarks>
 public sealed class HeatBalance
 {
@@ -126,10 +127,14 @@ public sealed class HeatBalance
     {
         double difference = surfaceCelsius - airCelsius;
         if (difference <= 0) return difference;
-        double surface = surfaceCelsius + ZeroCelsius, air = airCelsius + ZeroCelsius, film = (surface + air) / 2, share = film / ZeroCelsius;
+        double surface = surfaceCelsius + ZeroCelsius,
+            air = airCelsius + ZeroCelsius,
+            film = (surface + air) / 2,
+            share = film / ZeroCelsius;
         double viscosity = Viscosity0 * share * Math.Sqrt(share) * (ZeroCelsius + Sutherland) / (film + Sutherland);
         double kinematic = viscosity * film / DensityTemperature;
-        double rayleigh = Gravity / film * difference * outerMetres * outerMetres * outerMetres * Prandtl / (kinematic * kinematic);
+        double rayleigh =
+            Gravity / film * difference * outerMetres * outerMetres * outerMetres * Prandtl / (kinematic * kinematic);
         double root = 0.60 + PrandtlTerm * Math.Cbrt(Math.Sqrt(rayleigh));
         double coefficient = root * root * Conductivity0 * Math.Pow(share, ConductivityExponent) / outerMetres;
         double radiated = Radiation * (surface * surface * surface * surface - air * air * air * air);

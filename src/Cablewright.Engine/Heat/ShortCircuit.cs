@@ -5,7 +5,8 @@ namespace Cablewright.Engine.Heat;
 
 /// <summary>How long a conductor withstands a current.</summary>
 /// <remarks>
-/// <para>Up to 5 s no heat leaves: t = (k S / I)², k² = Q (β + 20) / ρ₂₀ · ln((β + θf) / (β + θi)) (IEC 60364-4-43 and -5-54).</para>
+/// <para>Up to 5 s no heat leaves: t = (k S / I)², k² = Q (β + 20) / ρ₂₀ · ln((β + θf) / (β + θi)) (IEC 60364-4-43 and
+/// -5-54).</para>
 /// <para>Above 5 s some does: C dθ/dt = I² R(θ) − W(θ), with C the heat that a kelvin stores in conductor and insulation (the
 /// latter by van Wormer's share, since it is cooler outside) and W what leaves at that temperature; the time is the sum of
 /// C Δθ / (I² R − W) over small steps of θ, and without end once W keeps up.</para>
@@ -53,7 +54,8 @@ public static class ShortCircuit
     /// <param name="startCelsius">Its temperature before.</param>
     /// <param name="limitCelsius">What its insulation may reach.</param>
     /// <param name="airCelsius">The surrounding air.</param>
-    public static double WithstandSeconds(Conductor conductor, double amps, double startCelsius, double limitCelsius, double airCelsius)
+    public static double WithstandSeconds(
+        Conductor conductor, double amps, double startCelsius, double limitCelsius, double airCelsius)
     {
         if (startCelsius >= limitCelsius) return 0;
         if (HeatBalance.Of(conductor).CurrentAt(limitCelsius, airCelsius) >= amps) return double.PositiveInfinity;
@@ -65,7 +67,8 @@ public static class ShortCircuit
     }
 
     /// <summary>The temperature after a current has flowed for a time, °C.</summary>
-    public static double TemperatureAfter(Conductor conductor, double amps, double seconds, double startCelsius, double hottestCelsius, double airCelsius)
+    public static double TemperatureAfter(
+        Conductor conductor, double amps, double seconds, double startCelsius, double hottestCelsius, double airCelsius)
     {
         double celsius = startCelsius;
         while (hottestCelsius - celsius > SettledKelvin && seconds > 0)
@@ -79,7 +82,8 @@ public static class ShortCircuit
         return seconds > 0 ? hottestCelsius : celsius;
     }
 
-    private static double SecondsBetween(Conductor conductor, double amps, double startCelsius, double endCelsius, double airCelsius)
+    private static double SecondsBetween(
+        Conductor conductor, double amps, double startCelsius, double endCelsius, double airCelsius)
     {
         HeatBalance balance = HeatBalance.Of(conductor);
         double stored = StoredJoulesPerKelvin(conductor, balance);
@@ -102,7 +106,8 @@ public static class ShortCircuit
         double metal = (copper ? CopperHeat : AluminiumHeat) * conductor.Size.MetalAreaMm2 * 1e3;
         double ratio = balance.OuterMetres / conductor.DiameterMetres;
         double vanWormer = 1 / (2 * Math.Log(ratio)) - 1 / (ratio * ratio - 1);
-        double insulation = Math.PI / 4 * (balance.OuterMetres * balance.OuterMetres - conductor.DiameterMetres * conductor.DiameterMetres);
+        double insulation =
+            Math.PI / 4 * (balance.OuterMetres * balance.OuterMetres - conductor.DiameterMetres * conductor.DiameterMetres);
         return metal + vanWormer * InsulationHeat * insulation;
     }
 }

@@ -12,7 +12,9 @@ namespace Cablewright.Engine.Loads;
 public sealed record AmplifierDraw(
     LoadDraw Full, double ThermalShare, double AverageShare, double? RatedOutputWatts, double RatingVolts, double? Efficiency)
 {
-    /// <summary>Rated output less what the voltage at its terminals lets it give, in watts; 0 where it holds its output.</summary>
+    /// <summary>
+    /// Rated output less what the voltage at its terminals lets it give, in watts; 0 where it holds its output.
+    /// </summary>
     public double ShortfallWatts(double terminalVolts)
     {
         if (Full.Kind is not LoadKind.ConstantResistance || RatedOutputWatts is not { } rated) return 0;

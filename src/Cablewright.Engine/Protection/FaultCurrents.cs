@@ -15,7 +15,9 @@ internal sealed class FaultCurrents
 {
     private const double ColdCelsius = 20;
 
-    /// <summary>A battery that gives nothing: far more than any resistance of the circuit, so that no node is left without a path.</summary>
+    /// <summary>
+    /// A battery that gives nothing: far more than any resistance of the circuit, so that no node is left without a path.
+    /// </summary>
     private const double SilentOhms = 1e9;
 
     private readonly CompleteBuild build;
@@ -60,17 +62,20 @@ internal sealed class FaultCurrents
         SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(full, battery.LeastOhms))];
         var injections = new double[states.Length];
         injections[build.ChargingBattery] = build.Stated.Vehicle.Alternator?.RatedAmps ?? 0;
-        return new FaultCircuit(wiring.Network.NodeCount, branches, ohms, wiring.Batteries, states, injections, wiring.ReturnNodes);
+        return new FaultCircuit(
+            wiring.Network.NodeCount, branches, ohms, wiring.Batteries, states, injections, wiring.ReturnNodes);
     }
 
     private FaultCircuit Alone(int battery)
     {
-        double[] ohms = BranchOhms(run => Conductors(run, build.Runs[run].InsulationCelsius) + build.Runs[run].JointOhms + decision.FuseOhms(run));
+        double[] ohms = BranchOhms(
+            run => Conductors(run, build.Runs[run].InsulationCelsius) + build.Runs[run].JointOhms + decision.FuseOhms(run));
         SourceState[] states = [.. build.Batteries.Select((each, index) => index == battery
             ? new SourceState(build.LowestSupplyVolts, each.InternalOhms)
             : new SourceState(0, SilentOhms))];
         return new FaultCircuit(
-            wiring.Network.NodeCount, wiring.Network.Branches, ohms, wiring.Batteries, states, new double[states.Length], wiring.HeldReturnNodes);
+            wiring.Network.NodeCount, wiring.Network.Branches, ohms, wiring.Batteries, states, new double[states.Length],
+            wiring.HeldReturnNodes);
     }
 
     private double Conductors(int run, double celsius) =>

@@ -55,7 +55,8 @@ internal sealed class FaultJudgement
         }
         else if (!clearing.IsInTime)
         {
-            breaches.Add(new Breach(BreachKind.FuseOpensTooLate, severity, clearing.Run, false, opens, clearing.WithstandSeconds));
+            breaches.Add(
+                new Breach(BreachKind.FuseOpensTooLate, severity, clearing.Run, false, opens, clearing.WithstandSeconds));
         }
 
         JudgeOverload(clearing.Run, clearing.Guard);
@@ -65,7 +66,8 @@ internal sealed class FaultJudgement
     {
         double limit = build.Runs[run].InsulationCelsius + build.Ruleset["heat.overload-margin"].Value;
         (_, double celsius) = overload.Worst(run, guard);
-        if (Significant.Exceeds(celsius, limit)) breaches.Add(new Breach(BreachKind.OverloadHurts, Severity.Caution, run, guard.IsFar, celsius, limit));
+        if (Significant.Exceeds(celsius, limit))
+            breaches.Add(new Breach(BreachKind.OverloadHurts, Severity.Caution, run, guard.IsFar, celsius, limit));
     }
 
     private void JudgeFuse(int run, FittedFuse? fuse, bool far, IReadOnlyList<Clearing> clearings)
@@ -77,15 +79,19 @@ internal sealed class FaultJudgement
         {
             bool stated = fuse.InterruptingRatingAmps is not null;
             breaches.Add(new Breach(
-                stated ? BreachKind.InterruptingTooLow : BreachKind.InterruptingUnknown, stated ? Severity.Fail : Severity.Caution, run, far, fault, fuse.InterruptsAmps));
+                stated ? BreachKind.InterruptingTooLow : BreachKind.InterruptingUnknown,
+                stated ? Severity.Fail : Severity.Caution, run, far, fault, fuse.InterruptsAmps));
         }
 
-        if (!fuse.Family.OpeningBand.IsRead && clearings.Any(clearing => clearing.IsInTime && clearing.Guard.Run == run && clearing.Guard.IsFar == far))
+        if (!fuse.Family.OpeningBand.IsRead
+            && clearings.Any(clearing => clearing.IsInTime && clearing.Guard.Run == run && clearing.Guard.IsFar == far))
             breaches.Add(new Breach(BreachKind.BandRecalled, Severity.Caution, run, far));
         JudgeCoordination(run, fuse, far);
     }
 
-    /// <summary>In a fault behind a fuse, every other fuse that carries it and does not guard the same run should hold longer.</summary>
+    /// <summary>
+    /// In a fault behind a fuse, every other fuse that carries it and does not guard the same run should hold longer.
+    /// </summary>
     private void JudgeCoordination(int run, FittedFuse fuse, bool far)
     {
         int end = shape.NodeAt(run, !far);
@@ -99,7 +105,8 @@ internal sealed class FaultJudgement
             {
                 double fastest = before.Fuse.Family.OpeningBand.FastestSeconds(Math.Abs(amps[before.Run]) / before.PassingAmps);
                 if (!Significant.Exceeds(slowest, fastest)) continue;
-                breaches.Add(new Breach(BreachKind.NotSelective, Severity.Caution, run, far, slowest, fastest) { Other = before.Run });
+                breaches.Add(
+                    new Breach(BreachKind.NotSelective, Severity.Caution, run, far, slowest, fastest) { Other = before.Run });
                 return;
             }
         }

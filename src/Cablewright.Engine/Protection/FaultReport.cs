@@ -11,5 +11,6 @@ internal sealed record FaultReport(
 {
     /// <summary>The worst clearing that a fuse decides, or <c>null</c>.</summary>
     public Clearing? WorstOf(int run, bool isFar) =>
-        Clearings.Where(clearing => clearing.Guard.Run == run && clearing.Guard.IsFar == isFar).MaxBy(clearing => Significant.Round(clearing.Strain));
+        Clearings.Where(clearing => clearing.Guard.Run == run && clearing.Guard.IsFar == isFar)
+            .MaxBy(clearing => Significant.Round(clearing.Strain));
 }

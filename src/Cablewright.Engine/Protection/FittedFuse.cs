@@ -11,7 +11,8 @@ namespace Cablewright.Engine.Protection;
 /// <param name="VoltageRatingVolts">Voltage rating of the part or its family.</param>
 /// <param name="InterruptingRatingAmps">Interrupting rating of the part, where it is stated.</param>
 internal sealed record FittedFuse(
-    Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts, double? InterruptingRatingAmps)
+    Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts,
+    double? InterruptingRatingAmps)
 {
     /// <summary>What passes before all of them open.</summary>
     public double PassingAmps(int conductors) => PerConductor ? RatingAmps * conductors : RatingAmps;

@@ -35,7 +35,9 @@ public sealed record FuseFamily(
     /// <summary>Whether the family is made in this rating.</summary>
     public bool IsMadeIn(double ratingAmps) => RatingsAmps.Values.Contains(ratingAmps);
 
-    /// <summary>The family that a plain rating means where none is named: a blade where blades are made in it, else an ANL.</summary>
+    /// <summary>
+    /// The family that a plain rating means where none is named: a blade where blades are made in it, else an ANL.
+    /// </summary>
     public static FuseFamily UsualFor(double ratingAmps) =>
         Of(FuseFamilyName.BladeC).IsMadeIn(ratingAmps) ? Of(FuseFamilyName.BladeC) : Of(FuseFamilyName.Anl);
 

@@ -31,7 +31,8 @@ internal sealed class FusePlan
     private readonly FittedFuse?[] far;
     private long work;
 
-    private FusePlan(CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, Decision? least)
+    private FusePlan(
+        CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, Decision? least)
     {
         this.build = build;
         this.shape = shape;
@@ -112,7 +113,8 @@ internal sealed class FusePlan
         FuseSlot slot = SlotOf(run, far);
         int share = IsPerConductor(run, slot) ? decision.Conductors[run].Count : 1;
         double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
-        bool unknown = shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode && shape.IsFedFromBothEnds(run);
+        bool unknown = shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode
+            && shape.IsFedFromBothEnds(run);
         double full = unknown ? bearing : Math.Max(currents.PeakAmps[run], currents.ThermalAmps[run]) / share;
         FuseFamily family = FamilyFor(slot, full, bearing);
         double wanted = unknown ? bearing : family.SmallestCarrying(full) ?? family.RatingsAmps.Values[^1];
@@ -125,7 +127,9 @@ internal sealed class FusePlan
 
     private FittedFuse? Least(int run, bool atFarEnd) => atFarEnd ? least?.Far[run] : least?.Near[run];
 
-    /// <summary>A blade where it carries the full current in a small rating, or where the conductor bears no larger family; else an ANL.</summary>
+    /// <summary>
+    /// A blade where it carries the full current in a small rating, or where the conductor bears no larger family; else an ANL.
+    /// </summary>
     private FuseFamily FamilyFor(FuseSlot slot, double full, double bearing)
     {
         if (slot.Family is { } stated) return FuseFamily.Of(stated);
@@ -147,7 +151,9 @@ internal sealed class FusePlan
             slot.InterruptingRatingAmps);
     }
 
-    /// <summary>Parallel conductors get a fuse each where it is chosen; a given fuse stands for all unless the build says else.</summary>
+    /// <summary>
+    /// Parallel conductors get a fuse each where it is chosen; a given fuse stands for all unless the build says else.
+    /// </summary>
     private bool IsPerConductor(int run, FuseSlot slot, Decided decided = Decided.Chosen) =>
         decision.Conductors[run].Count > 1 && (slot.PerConductor ?? decided is Decided.Chosen);
 

@@ -60,9 +60,13 @@ internal sealed class GuardMap
     public IEnumerable<int> GuardsOf(int run) => Guards(run).Select(edge => edge.Run).Distinct().Order();
 
     /// <summary>The fuses that guard a run.</summary>
-    public IEnumerable<Guard> For(int run) => Guards(run).Select(edge => new Guard(edge.Run, edge.IsFar, edge.Fuse, edge.PassingAmps));
+    public IEnumerable<Guard> For(int run) =>
+        Guards(run).Select(edge => new Guard(edge.Run, edge.IsFar, edge.Fuse, edge.PassingAmps));
 
-    /// <summary>The current that can pass into a run at one of its ends before fuses open; 0 where nothing feeds it there, infinite where no fuse stands before it.</summary>
+    /// <summary>
+    /// The current that can pass into a run at one of its ends before fuses open; 0 where nothing feeds it there, infinite where
+    /// no fuse stands before it.
+    /// </summary>
     public double EnteringAmps(int run, bool far)
     {
         if (!entering.TryGetValue((run, far), out double amps))
@@ -96,7 +100,8 @@ internal sealed class GuardMap
         return amps;
     }
 
-    private double Passing(int run, bool far) => Own(run, far)?.PassingAmps(decision.Conductors[run].Count) ?? double.PositiveInfinity;
+    private double Passing(int run, bool far) =>
+        Own(run, far)?.PassingAmps(decision.Conductors[run].Count) ?? double.PositiveInfinity;
 
     private FittedFuse? Own(int run, bool far) => far ? decision.Far[run] : decision.Near[run];
 

@@ -6,7 +6,8 @@ namespace Cablewright.Engine.Protection;
 /// <param name="SlowestSeconds">It has opened after this long; <c>null</c> where it need not open.</param>
 /// <param name="Source">Where the point comes from.</param>
 /// <param name="Provenance">How it was come by.</param>
-public sealed record OpeningPoint(double ShareOfRating, double FastestSeconds, double? SlowestSeconds, string Source, string Provenance);
+public sealed record OpeningPoint(
+    double ShareOfRating, double FastestSeconds, double? SlowestSeconds, string Source, string Provenance);
 
 /// <summary>What is left of a fuse's lasting current in hot air.</summary>
 /// <param name="Celsius">Air around the fuse.</param>

@@ -20,9 +20,12 @@ internal sealed class Overload(CompleteBuild build, Evaluation evaluation)
     /// <param name="run">The guarded run.</param>
     /// <param name="guard">One of its fuses.</param>
     public (double Share, double Celsius) Worst(int run, Guard guard) =>
-        Shares.Select(share => (Share: share, Celsius: CelsiusAt(run, guard, share))).MaxBy(point => Significant.Round(point.Celsius));
+        Shares.Select(share => (Share: share, Celsius: CelsiusAt(run, guard, share)))
+            .MaxBy(point => Significant.Round(point.Celsius));
 
-    /// <summary>The smallest share of the rating, from 1 up, at which the conductor passes a temperature, or <c>null</c>.</summary>
+    /// <summary>
+    /// The smallest share of the rating, from 1 up, at which the conductor passes a temperature, or <c>null</c>.
+    /// </summary>
     public double? HurtFrom(int run, Guard guard, double limitCelsius)
     {
         for (double share = 1; share <= Shares[^1] + ScanStep / 2; share += ScanStep)

@@ -13,7 +13,9 @@ internal static class SupplyFlow
     /// <summary>Room that is left by rounding only.</summary>
     private const double Smallest = 1e-6;
 
-    /// <summary>The flow into a node with one run taken away, in amperes; infinite where some way has no fuse, 0 where there is none.</summary>
+    /// <summary>
+    /// The flow into a node with one run taken away, in amperes; infinite where some way has no fuse, 0 where there is none.
+    /// </summary>
     /// <param name="shape">The supply side.</param>
     /// <param name="decision">Where the fuses stand.</param>
     /// <param name="without">The run that is taken away, and the fused ones parallel to it.</param>
@@ -29,7 +31,8 @@ internal static class SupplyFlow
         {
             double most = way.Min(step => Left(step.Run, step.From));
             if (double.IsInfinity(most)) return most;
-            foreach ((int run, int from) in way) used[run] = used.GetValueOrDefault(run) + (from == shape.EndsOf(run).From ? most : -most);
+            foreach ((int run, int from) in way)
+                used[run] = used.GetValueOrDefault(run) + (from == shape.EndsOf(run).From ? most : -most);
             flow += most;
         }
 
@@ -46,8 +49,11 @@ internal static class SupplyFlow
         double Passing(FittedFuse? fuse, int run) => fuse?.PassingAmps(decision.Conductors[run].Count) ?? double.PositiveInfinity;
     }
 
-    /// <summary>The shortest way with room left from a node to a battery, as runs with the node at which each is entered.</summary>
-    private static List<(int Run, int From)>? WayToBattery(SupplyShape shape, int start, Func<int, int, double> left, ref long visits)
+    /// <summary>
+    /// The shortest way with room left from a node to a battery, as runs with the node at which each is entered.
+    /// </summary>
+    private static List<(int Run, int From)>? WayToBattery(
+        SupplyShape shape, int start, Func<int, int, double> left, ref long visits)
     {
         var cameBy = new Dictionary<int, (int Run, int From)> { [start] = (-1, -1) };
         var waiting = new Queue<int>([start]);

@@ -4,7 +4,9 @@ using Cablewright.Engine.Completing;
 
 namespace Cablewright.Engine.Protection;
 
-/// <summary>The supply side as protection sees it: which runs there are, from the batteries outwards, and which ends they are fed at.</summary>
+/// <summary>
+/// The supply side as protection sees it: which runs there are, from the batteries outwards, and which ends they are fed at.
+/// </summary>
 internal sealed class SupplyShape
 {
     private readonly (int From, int To)[] ends;
@@ -45,7 +47,9 @@ internal sealed class SupplyShape
 
     public (int From, int To) EndsOf(int run) => ends[run];
 
-    /// <summary>Whether there is one way only from the batteries to every node: no loops, and one battery for each supply.</summary>
+    /// <summary>
+    /// Whether there is one way only from the batteries to every node: no loops, and one battery for each supply.
+    /// </summary>
     public bool IsRadial { get; }
 
     /// <summary>The supply runs that end at a node.</summary>

@@ -8,7 +8,8 @@ namespace Cablewright.Engine.Rulesets;
 /// <param name="Unit">Its unit; <c>1</c> for a ratio.</param>
 /// <param name="Meaning">What it limits or stands for.</param>
 /// <param name="Source">Where it comes from.</param>
-/// <param name="Provenance">How it was come by: <c>read</c>, <c>computed</c>, <c>from memory</c> or <c>common practice, no source</c>.</param>
+/// <param name="Provenance">How it was come by: <c>read</c>, <c>computed</c>, <c>from memory</c> or
+/// <c>common practice, no source</c>.</param>
 public sealed record Figure(string Id, double Value, string Unit, string Meaning, string Source, string Provenance)
 {
     /// <summary>Source and provenance in one line, as answers carry it.</summary>
@@ -20,7 +21,8 @@ public sealed class Ruleset
 {
     private readonly FrozenDictionary<string, Figure> byId;
 
-    internal Ruleset(string id, string published, string summary, IReadOnlyList<string> safetyNotes, IReadOnlyList<Figure> figures)
+    internal Ruleset(
+        string id, string published, string summary, IReadOnlyList<string> safetyNotes, IReadOnlyList<Figure> figures)
     {
         Id = id;
         Published = published;

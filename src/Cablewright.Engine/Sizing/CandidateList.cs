@@ -10,10 +10,12 @@ internal static class CandidateList
     private const int MostInParallel = 4;
 
     private static readonly ConductorSize[] UsualAmerican =
-        [.. new[] { "18", "16", "14", "12", "10", "8", "6", "4", "2", "1/0", "2/0", "3/0", "4/0" }.Select(size => ConductorSize.Of(size + " AWG"))];
+        [.. new[] { "18", "16", "14", "12", "10", "8", "6", "4", "2", "1/0", "2/0", "3/0", "4/0" }
+            .Select(size => ConductorSize.Of(size + " AWG"))];
 
     private static readonly ConductorSize[] UsualMetric =
-        [.. new[] { "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35", "50", "70", "95", "120" }.Select(size => ConductorSize.Of(size + " mm2"))];
+        [.. new[] { "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35", "50", "70", "95", "120" }
+            .Select(size => ConductorSize.Of(size + " mm2"))];
 
     /// <summary>The sizes the trade keeps, where a build names none.</summary>
     public static IReadOnlyList<ConductorSize> Usual(UnitSystem units) => units is UnitSystem.Us ? UsualAmerican : UsualMetric;
@@ -21,7 +23,9 @@ internal static class CandidateList
     /// <summary>The candidates for one run, the one with the highest resistance first.</summary>
     /// <param name="run">The run.</param>
     /// <param name="build">The build, with its own lists.</param>
-    /// <remarks>Several in parallel are offered only beyond the largest single conductor, unless the build states a count.</remarks>
+    /// <remarks>
+    /// Several in parallel are offered only beyond the largest single conductor, unless the build states a count.
+    /// </remarks>
     public static IReadOnlyList<ConductorChoice> For(CompleteRun run, Build build)
     {
         ConductorWish wish = run.Wish;
@@ -43,7 +47,9 @@ internal static class CandidateList
         return choices;
     }
 
-    /// <summary>What the terminals accept; where that is none of the sizes, the smallest of them, which a finding then names.</summary>
+    /// <summary>
+    /// What the terminals accept; where that is none of the sizes, the smallest of them, which a finding then names.
+    /// </summary>
     private static ConductorSize[] Fitting(IReadOnlyList<ConductorSize> sizes, ConductorSize? largest)
     {
         ConductorSize[] fitting = [.. sizes.Distinct().Where(size => largest is null || size.FitsWhere(largest))];

@@ -13,7 +13,9 @@ internal sealed class DropModel(CompleteBuild build, Evaluator evaluator, WorstC
 {
     private readonly double[]?[] division = new double[]?[build.Draws.Count];
 
-    /// <summary>Volts that an amplifier gains when a run changes from one conductor to another; negative where it loses.</summary>
+    /// <summary>
+    /// Volts that an amplifier gains when a run changes from one conductor to another; negative where it loses.
+    /// </summary>
     public double Gain(int amplifier, int run, ConductorChoice from, ConductorChoice to)
     {
         OperatingPoint point = currents.WorstPointOf(amplifier);

@@ -13,7 +13,9 @@ internal sealed class Evaluator
     private const double FirstStep = 16;
     private const double SmallestShare = 1e-9;
 
-    /// <summary>How far an answer stands off the point of collapse, where currents hang on the last digit of everything.</summary>
+    /// <summary>
+    /// How far an answer stands off the point of collapse, where currents hang on the last digit of everything.
+    /// </summary>
     private const double StandOff = 0.999;
 
     /// <summary>How much less is tried where the fuses that have still to be placed take their part.</summary>
@@ -65,7 +67,8 @@ internal sealed class Evaluator
         double low = 1;
         do
         {
-            if (low < SmallestShare) throw new InvalidOperationException("The circuit has no solution even when next to nothing is drawn.");
+            if (low < SmallestShare)
+                throw new InvalidOperationException("The circuit has no solution even when next to nothing is drawn.");
             low /= FirstStep;
         }
         while (CurrentsOf(decision, low) is null);
@@ -81,7 +84,9 @@ internal sealed class Evaluator
         return low;
     }
 
-    /// <summary>The currents if every load drew what it draws at its source's own voltage: an estimate that always exists.</summary>
+    /// <summary>
+    /// The currents if every load drew what it draws at its source's own voltage: an estimate that always exists.
+    /// </summary>
     public WorstCurrents Estimate(Decision decision) => operation.Estimate(decision);
 
     /// <summary>Judges what short circuits and overloads would do to a decision.</summary>

@@ -25,7 +25,8 @@ internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, boo
 /// still holds, until none can be: no open run of the result can be one step smaller by itself.</para>
 /// <para>The goal for the drop is the design target; where that cannot be met, the hard limit; then the same with conductors in
 /// parallel; where that cannot be met either, a little more than the least drop that the strongest candidates leave.</para>
-/// <para>Non-convergence is no danger: each step up is taken at most once a candidate, and the work is counted against a budget.</para>
+/// <para>Non-convergence is no danger: each step up is taken at most once a candidate, and the work is counted against a
+/// budget.</para>
 /// </remarks>
 internal sealed class Sizer
 {
@@ -36,7 +37,9 @@ internal sealed class Sizer
     private const double CollapseStep = 0.9;
     private const double LeastShare = 0.1;
 
-    /// <summary>How much of a predicted loss is believed before a trial is left out; hot conductors lose more, never half as much.</summary>
+    /// <summary>
+    /// How much of a predicted loss is believed before a trial is left out; hot conductors lose more, never half as much.
+    /// </summary>
     private const double Doubt = 0.8;
 
     private readonly CompleteBuild build;
@@ -111,16 +114,19 @@ internal sealed class Sizer
     /// <param name="single">Whether to leave out parallel conductors that nobody asked for.</param>
     private Evaluation? Reach(double volts, bool single)
     {
-        for (int amplifier = 0; amplifier < goal.Length; amplifier++) goal[amplifier] = volts * evaluator.Wiring.SourceShareOf(amplifier);
+        for (int amplifier = 0; amplifier < goal.Length; amplifier++)
+            goal[amplifier] = volts * evaluator.Wiring.SourceShareOf(amplifier);
         floor.CopyTo(level, 0);
         isSingle = single;
-        return Strengthen() is { } evaluation && !Over(evaluation.Currents).Any() && !evaluation.Breaches.Any(IsCurable) ? Weaken(evaluation) : null;
+        return Strengthen() is { } evaluation && !Over(evaluation.Currents).Any() && !evaluation.Breaches.Any(IsCurable)
+            ? Weaken(evaluation)
+            : null;
     }
 
     /// <summary>Whether a larger conductor in an open run would cure a breach.</summary>
     private bool IsCurable(Breach breach) =>
-        breach.Kind is BreachKind.OverAmpacity or BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction
-            or BreachKind.ParallelUnguarded
+        breach.Kind is BreachKind.OverAmpacity or BreachKind.NoFuseFits or BreachKind.FuseAboveConductor
+            or BreachKind.FuseMissingAtReduction or BreachKind.ParallelUnguarded
         && build.Runs[breach.Index].Given is null;
 
     /// <summary>
@@ -140,7 +146,8 @@ internal sealed class Sizer
 
         double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
         for (int amplifier = 0; amplifier < goal.Length; amplifier++)
-            goal[amplifier] = Math.Max(build.Drop.HardVolts * evaluator.Wiring.SourceShareOf(amplifier), DropOf(amplifier, strongest.Currents) + margin);
+            goal[amplifier] = Math.Max(
+                build.Drop.HardVolts * evaluator.Wiring.SourceShareOf(amplifier), DropOf(amplifier, strongest.Currents) + margin);
         int[] strongestLevel = [.. level];
         floor.CopyTo(level, 0);
         if (Strengthen() is { } near) return Weaken(near);
@@ -153,7 +160,10 @@ internal sealed class Sizer
         ConductorChoice[] conductors = [.. build.Runs.Select((run, index) => run.Given is { } given
             ? new ConductorChoice(given, run.GivenCount ?? 1)
             : candidates[index][level[index]])];
-        return new Decision(conductors, decision?.Near ?? new FittedFuse?[conductors.Length], decision?.Far ?? new FittedFuse?[conductors.Length]);
+        return new Decision(
+            conductors,
+            decision?.Near ?? new FittedFuse?[conductors.Length],
+            decision?.Far ?? new FittedFuse?[conductors.Length]);
     }
 
     private Evaluation? Strengthen()
@@ -213,7 +223,8 @@ internal sealed class Sizer
             raised |= breach.Kind switch
             {
                 BreachKind.OverAmpacity => RaiseToBear(breach.Index, breach.Measured),
-                BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction => RaiseToBear(breach.Index, breach.Measured),
+                BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction =>
+                    RaiseToBear(breach.Index, breach.Measured),
                 BreachKind.ParallelUnguarded => Raise(breach.Index),
                 BreachKind.ReturnBelowSupply => RaiseReturns(breach.Index),
                 _ => false,
@@ -252,7 +263,8 @@ internal sealed class Sizer
         return raised;
     }
 
-    private double DropOf(int amplifier, WorstCurrents currents) => evaluator.Wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
+    private double DropOf(int amplifier, WorstCurrents currents) =>
+        evaluator.Wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
 
     /// <summary>The amplifiers whose drop is above the goal.</summary>
     private IEnumerable<int> Over(WorstCurrents currents) =>
@@ -269,7 +281,8 @@ internal sealed class Sizer
         bool raised = false;
         foreach (int amplifier in Over(currents))
         {
-            while (!IsOutOfWork && DropOf(amplifier, currents) - gained[amplifier] > goal[amplifier] && Best(model, amplifier) is { } run)
+            while (!IsOutOfWork && DropOf(amplifier, currents) - gained[amplifier] > goal[amplifier]
+                && Best(model, amplifier) is { } run)
             {
                 ConductorChoice before = At(run);
                 Raise(run);
@@ -316,7 +329,8 @@ internal sealed class Sizer
                 if (IsOutOfWork) return evaluation;
                 level[run]--;
                 Evaluation? trial = evaluator.TryEvaluate(Present());
-                if (trial is not null && IsAsGood(trial, accepted)) (evaluation, decision, weakened) = (trial, trial.Decision, true);
+                if (trial is not null && IsAsGood(trial, accepted))
+                    (evaluation, decision, weakened) = (trial, trial.Decision, true);
                 else level[run]++;
             }
         }
@@ -352,5 +366,6 @@ internal sealed class Sizer
 
     /// <summary>Whether a rule is one that the choice must keep; the drop has its own goal.</summary>
     private static bool Binds(Breach breach) =>
-        (breach.Severity is Severity.Fail && breach.Kind is not BreachKind.DropOverLimit) || breach.Kind is BreachKind.ReturnBelowSupply;
+        (breach.Severity is Severity.Fail && breach.Kind is not BreachKind.DropOverLimit)
+            || breach.Kind is BreachKind.ReturnBelowSupply;
 }
