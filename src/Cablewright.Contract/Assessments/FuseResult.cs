@@ -24,15 +24,23 @@ public sealed record FuseResult
     [Example(false)]
     public required bool PerConductor { get; init; }
 
-    /// <summary>The largest short-circuit current where it stands: every battery full, the alternator besides, cold conductors, in amperes.</summary>
+    /// <summary>
+    /// The largest short-circuit current where it stands: every battery full, the alternator besides, cold conductors, in
+    /// amperes.
+    /// </summary>
     [Figure("A", 4560)]
     public double? LargestFaultAmps { get; init; }
 
-    /// <summary>The short-circuit current that it finds hardest to interrupt in time: one battery alone, hot conductors, back over the body, in amperes. Absent where it guards nothing.</summary>
+    /// <summary>
+    /// The short-circuit current that it finds hardest to interrupt in time: one battery alone, hot conductors, back over the
+    /// body, in amperes. Absent where it guards nothing.
+    /// </summary>
     [Figure("A", 1060)]
     public double? SmallestFaultAmps { get; init; }
 
-    /// <summary>The longest time that it may take to open on that current, in seconds. Absent where its opening is not certain.</summary>
+    /// <summary>
+    /// The longest time that it may take to open on that current, in seconds. Absent where its opening is not certain.
+    /// </summary>
     [Figure("s", 1.43)]
     public double? OpensSeconds { get; init; }
 

@@ -39,7 +39,10 @@ public sealed record RunResult
     [Figure("A", 134.2)]
     public required double ThermalCurrentAmps { get; init; }
 
-    /// <summary>Resistance of conductors, joints and fuse in the case of the peak current, engine running, in milliohms. The conductor is then a little cooler than <c>temperatureCelsius</c> wherever the lowest supply voltage heats it more.</summary>
+    /// <summary>
+    /// Resistance of conductors, joints and fuse in the case of the peak current, engine running, in milliohms. The conductor is
+    /// then a little cooler than <c>temperatureCelsius</c> wherever the lowest supply voltage heats it more.
+    /// </summary>
     [Figure("mohm", 2.31)]
     public required double ResistanceMilliohms { get; init; }
 
@@ -51,7 +54,10 @@ public sealed record RunResult
     [Figure("W", 41.6)]
     public required double LossWatts { get; init; }
 
-    /// <summary>Conductor temperature under the thermal current, the worst of the operating cases, by the heat balance, in degrees Celsius.</summary>
+    /// <summary>
+    /// Conductor temperature under the thermal current, the worst of the operating cases, by the heat balance, in degrees
+    /// Celsius.
+    /// </summary>
     [Figure("C", 88.1, Smallest = -60)]
     public required double TemperatureCelsius { get; init; }
 

@@ -25,7 +25,9 @@ public sealed record FuseFamilyEntry
     /// <summary>Drop across it at its rated current, in volts.</summary>
     public required SourcedFigure DropAtRatingVolts { get; init; }
 
-    /// <summary>The largest current that a fuse of the family is known to interrupt, in amperes; a part may be rated for more.</summary>
+    /// <summary>
+    /// The largest current that a fuse of the family is known to interrupt, in amperes; a part may be rated for more.
+    /// </summary>
     public required SourcedFigure InterruptingRatingAmps { get; init; }
 
     /// <summary>Between which times it opens, by share of its rated current.</summary>

@@ -33,6 +33,7 @@ internal sealed class JsonAnswer(byte[] body, string? tag, string cacheControl) 
         return HttpMethods.IsGet(request.Method)
             && EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out IList<EntityTagHeaderValue>? tags)
             && tags.Any(
-                candidate => candidate.Equals(EntityTagHeaderValue.Any) || candidate.Compare(entityTag, useStrongComparison: false));
+                candidate =>
+                    candidate.Equals(EntityTagHeaderValue.Any) || candidate.Compare(entityTag, useStrongComparison: false));
     }
 }

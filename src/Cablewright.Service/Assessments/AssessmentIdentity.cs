@@ -19,9 +19,10 @@ internal static class AssessmentIdentity
     private static readonly JsonTypeInfo<Question> Shape = (JsonTypeInfo<Question>)Canonical().GetTypeInfo(typeof(Question));
 
     /// <summary>
-    /// <c>asm_</c> and the SHA-256, in lower-case hexadecimal, of the canonical JSON of build, ruleset and engine version: SI values at
-    /// nine significant digits, members sorted, what was left out left out. Ruleset and engine version fix every default, so that
-    /// leaving a value out and stating its default are two questions: their answers differ in <c>assumptions</c>.
+    /// <c>asm_</c> and the SHA-256, in lower-case hexadecimal, of the canonical JSON of build, ruleset and engine version: SI
+    /// values at nine significant digits, members sorted, what was left out left out. Ruleset and engine version fix every
+    /// default, so that leaving a value out and stating its default are two questions: their answers differ in
+    /// <c>assumptions</c>.
     /// </summary>
     public static string Of(Build build, Ruleset ruleset)
     {

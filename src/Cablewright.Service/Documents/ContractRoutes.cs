@@ -37,7 +37,9 @@ internal static class ContractRoutes
     public static void UseContractPages(this WebApplication app)
     {
         app.UseWhen(
-            context => context.Request.Path.StartsWithSegments("/docs") && context.Request.Path.Value!.Contains("favicon", StringComparison.Ordinal),
+            context =>
+                context.Request.Path.StartsWithSegments("/docs")
+                    && context.Request.Path.Value!.Contains("favicon", StringComparison.Ordinal),
             icons => icons.Run(NoIcon));
         app.UseSwaggerUI(Pages);
     }

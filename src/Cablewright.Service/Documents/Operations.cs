@@ -24,7 +24,8 @@ internal static class Operations
     public static readonly Operation Assess = new(
         "assessBuild", Assessments, "Assess a build",
         "Checks every conductor and fuse that is given and chooses every one that is left out. A failing build is answered with "
-        + "200: the question was answered. Quantities are text with a unit; an answer's numbers carry their unit in the member's name. "
+        + "200: the question was answered. Quantities are text with a unit; "
+        + "an answer's numbers carry their unit in the member's name. "
         + "The same build, ruleset and release always give the same bytes. All faults of a request are listed at once.")
     {
         Body = typeof(Build),

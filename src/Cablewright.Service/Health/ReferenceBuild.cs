@@ -10,8 +10,8 @@ using Route = Cablewright.Engine.Builds.Route;
 namespace Cablewright.Service.Health;
 
 /// <summary>
-/// A build with everything given, whose answer is known: the tests compute it by hand. A process that does not come to it, on this
-/// machine with this runtime, must not give answers.
+/// A build with everything given, whose answer is known: the tests compute it by hand. A process that does not come to it, on
+/// this machine with this runtime, must not give answers.
 /// </summary>
 internal static class ReferenceBuild
 {

@@ -56,7 +56,8 @@ internal static class SourceTables
             Of(row.DropAtRatingVolts, name, "drop at rating"),
             Of(row.InterruptingRatingAmps, name, "interrupting rating"),
         }.Concat(row.OpeningBand.Select(point => new Use(
-            point.Source, point.Provenance, FormattableString.Invariant($"fuse family {name}: opening at {point.ShareOfRating} of rating"))))
+            point.Source, point.Provenance,
+            FormattableString.Invariant($"fuse family {name}: opening at {point.ShareOfRating} of rating"))))
         select use;
 
     private static Use Of(SourcedFigure figure, string family, string what) =>

@@ -59,7 +59,8 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         response.Headers = new Dictionary<string, IOpenApiHeader>
         {
             [Correlation.HeaderName] = TextHeader(
-                "Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, digits, `.`, `_`, `-`), "
+                "Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, "
+                + "digits, `.`, `_`, `-`), "
                 + "or a name made here."),
         };
         switch (status)

@@ -35,10 +35,12 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         var text = new StringBuilder();
         text.Append(
             "Current draw, voltage drop, heat and fuse protection of a build's wiring, with the reasons and sources of every "
-            + "verdict, and the choice of what was left open. Wiring can burn a vehicle: an answer is an aid to judgement and not an approval; "
+            + "verdict, and the choice of what was left open. Wiring can burn a vehicle: "
+            + "an answer is an aid to judgement and not an approval; "
             + "local codes, makers' instructions and a qualified installer's judgement come first.\n\n");
         text.Append(
-            "Quantities come in as text with a unit (`\"16 ft\"`) and go out as numbers whose name carries the unit (`lengthMetres`).\n\n");
+            "Quantities come in as text with a unit (`\"16 ft\"`) and go out as numbers whose name carries the unit "
+            + "(`lengthMetres`).\n\n");
         AppendTable(text, "Limits of a request", "Limit", "Value", Limits());
         AppendTable(
             text, "Kinds of problem", "Code", "Meaning",
@@ -70,7 +72,8 @@ internal sealed class Overview : IOpenApiDocumentTransformer
     private static void AppendTable(
         StringBuilder text, string title, string left, string right, IEnumerable<(string, string)> rows)
     {
-        text.Append("<details><summary>").Append(title).Append("</summary>\n\n| ").Append(left).Append(" | ").Append(right).Append(" |\n| --- | --- |\n");
+        text.Append("<details><summary>").Append(title).Append("</summary>\n\n| ").Append(left).Append(" | ").Append(right)
+            .Append(" |\n| --- | --- |\n");
         foreach ((string one, string other) in rows) text.Append("| ").Append(one).Append(" | ").Append(other).Append(" |\n");
         text.Append("\n</details>\n\n");
     }
