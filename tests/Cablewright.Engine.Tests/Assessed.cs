@@ -11,8 +11,8 @@ using Cablewright.Engine.Tests.Published;
 namespace Cablewright.Engine.Tests;
 
 /// <summary>
-/// Assesses a build and checks the answer against the circuit it is an answer about: with the resistances that the answer reports, the
-/// circuit is solved once more, its balances are asserted, and currents and voltages must be those reported.
+/// Assesses a build and checks the answer against the circuit it is an answer about: with the resistances that the answer
+/// reports, the circuit is solved once more, its balances are asserted, and currents and voltages must be those reported.
 /// </summary>
 internal static class Assessed
 {
@@ -34,7 +34,8 @@ internal static class Assessed
         else LiesBetweenItsCases(complete, wiring, answer);
     }
 
-    private static Circuit CircuitOf(CompleteBuild complete, Wiring wiring, Assessment answer, OperatingCase operatingCase) => new(
+    private static Circuit CircuitOf(
+        CompleteBuild complete, Wiring wiring, Assessment answer, OperatingCase operatingCase) => new(
         wiring.Network,
         [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms],
         wiring.SourcesIn(operatingCase),
@@ -42,13 +43,17 @@ internal static class Assessed
         wiring.HeldVoltsIn(operatingCase));
 
     /// <summary>
-    /// With several batteries an answer takes the worst of two cases, run by run, each with its own temperatures: its figures are nearly those
-    /// of the worse case at the resistances reported.
+    /// With several batteries an answer takes the worst of two cases, run by run, each with its own temperatures: its figures are
+    /// nearly those of the worse case at the resistances reported.
     /// </summary>
     private static void LiesBetweenItsCases(CompleteBuild complete, Wiring wiring, Assessment answer)
     {
-        Circuit[] cases = [.. wiring.Cases.Where(known => known is not OperatingCase.LowVoltage).Select(known => CircuitOf(complete, wiring, answer, known))];
-        double[][] volts = [.. cases.Select(circuit => circuit.Solve() ?? throw new InvalidOperationException("The circuit of the answer collapses."))];
+        Circuit[] cases =
+            [.. wiring.Cases.Where(known => known is not OperatingCase.LowVoltage)
+                .Select(known => CircuitOf(complete, wiring, answer, known))];
+        double[][] volts =
+            [.. cases.Select(
+                circuit => circuit.Solve() ?? throw new InvalidOperationException("The circuit of the answer collapses."))];
         for (int i = 0; i < answer.Amplifiers.Count; i++)
         {
             double worst = cases.Zip(volts, (circuit, solved) => circuit.VoltsAcross(i, solved)).Min();
@@ -59,13 +64,18 @@ internal static class Assessed
     private static void AgreesWithItsRunningCircuit(CompleteBuild complete, Wiring wiring, Assessment answer)
     {
         Circuit circuit = CircuitOf(complete, wiring, answer, OperatingCase.Running);
-        double[] ohms = circuit.BranchOhms, volts = circuit.Solve() ?? throw new InvalidOperationException("The circuit of the answer collapses.");
+        double[] ohms = circuit.BranchOhms,
+            volts = circuit.Solve() ?? throw new InvalidOperationException("The circuit of the answer collapses.");
         for (int i = 0; i < answer.Amplifiers.Count; i++)
         {
             AmplifierResult amplifier = answer.Amplifiers[i];
             double across = circuit.VoltsAcross(i, volts);
             Near.Relative(across, amplifier.TerminalVolts, Tolerance, amplifier.Id + " terminal voltage");
-            Near.Relative(CircuitSolver.Amps(circuit.Draws[i], across), amplifier.PeakCurrentAmps, Tolerance, amplifier.Id + " peak current");
+            Near.Relative(
+                CircuitSolver.Amps(circuit.Draws[i], across),
+                amplifier.PeakCurrentAmps,
+                Tolerance,
+                amplifier.Id + " peak current");
             Near.Absolute(complete.ChargingVolts - across, amplifier.DropVolts, Tolerance, amplifier.Id + " drop");
         }
 
@@ -77,20 +87,28 @@ internal static class Assessed
             Near.Absolute(drop / ohms[i], run.PeakCurrentAmps, Tolerance / ohms[i], run.Id + " peak current");
             HasTheResistanceOfItsParts(complete.Runs[i], run);
             Near.Relative(run.DropVolts * run.PeakCurrentAmps, run.LossWatts, Tolerance, run.Id + " loss");
-            if (run.AmpacityAmps > 0) Near.Relative(run.ThermalCurrentAmps / run.AmpacityAmps, run.Utilisation!.Value, Tolerance, run.Id + " utilisation");
+            if (run.AmpacityAmps > 0)
+                Near.Relative(
+                    run.ThermalCurrentAmps / run.AmpacityAmps, run.Utilisation!.Value, Tolerance, run.Id + " utilisation");
         }
     }
 
-    /// <summary>The reported temperature is the worst of all cases and the resistance that of one of them, so it lies between air and that.</summary>
+    /// <summary>
+    /// The reported temperature is the worst of all cases and the resistance that of one of them, so it lies between air and
+    /// that.
+    /// </summary>
     private static void HasTheResistanceOfItsParts(CompleteRun described, RunResult run)
     {
         var conductor = Conductor.Of(run.Conductor.Size, run.Conductor.Material);
         double metres = run.LengthMetres / run.Conductor.Count;
         double parts = described.JointOhms + FuseOhms(run.Fuse, run.Conductor.Count) + FuseOhms(run.FarFuse, run.Conductor.Count);
-        double cold = parts + conductor.OhmsPerMetre(described.AirCelsius) * metres, hot = parts + conductor.OhmsPerMetre(run.TemperatureCelsius) * metres;
+        double cold = parts + conductor.OhmsPerMetre(described.AirCelsius) * metres,
+            hot = parts + conductor.OhmsPerMetre(run.TemperatureCelsius) * metres;
         Assert.InRange(run.ResistanceMilliohms / 1000, cold * (1 - Tolerance), hot * (1 + Tolerance));
     }
 
     private static double FuseOhms(FuseResult? fuse, int conductors) =>
-        fuse is null ? 0 : FuseFamily.Of(fuse.Family).DropAtRatingVolts.Value / fuse.RatingAmps / (fuse.PerConductor ? conductors : 1);
+        fuse is null
+            ? 0
+            : FuseFamily.Of(fuse.Family).DropAtRatingVolts.Value / fuse.RatingAmps / (fuse.PerConductor ? conductors : 1);
 }

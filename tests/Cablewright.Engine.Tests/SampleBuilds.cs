@@ -7,11 +7,16 @@ namespace Cablewright.Engine.Tests;
 /// <summary>Builds with everything given, and ways to change one thing about them.</summary>
 internal static class SampleBuilds
 {
-    /// <summary>1000 W, class D, 80 %, a full tone, over 16 ft of 1/0 from 14.0 V: the golden case "one-amplifier-one-run". Nothing is
-    /// wrong with it but that the time-current band of its ANL fuse is only recalled.</summary>
+    /// <summary>1000 W, class D, 80 %, a full tone, over 16 ft of 1/0 from 14.0 V: the golden case "one-amplifier-one-run".
+    /// Nothing is wrong with it but that the time-current band of its ANL fuse is only recalled.</summary>
     public static Build OneAmplifier() => new()
     {
-        Vehicle = new Vehicle { ChargingVolts = 14, BodyReturnOhms = 0.001, Batteries = [new Battery { Id = "starter", InternalOhms = 0.005 }] },
+        Vehicle = new Vehicle
+        {
+            ChargingVolts = 14,
+            BodyReturnOhms = 0.001,
+            Batteries = [new Battery { Id = "starter", InternalOhms = 0.005 }],
+        },
         Amplifiers =
         [
             new Amplifier
@@ -29,7 +34,9 @@ internal static class SampleBuilds
         Limits = new Limits { CabinCelsius = 40, EngineBayCelsius = 80, UnderbodyCelsius = 60 },
     };
 
-    /// <summary>A load of exactly these amperes, 1 m of 6 AWG each way, 40 °C, a 100 A fuse: ampacity 120 A · √(65/75) = 111.7 A.</summary>
+    /// <summary>
+    /// A load of exactly these amperes, 1 m of 6 AWG each way, 40 °C, a 100 A fuse: ampacity 120 A · √(65/75) = 111.7 A.
+    /// </summary>
     public static Build ConstantCurrent(double amps) => OneAmplifier() with
     {
         Amplifiers = [new Amplifier { Id = "bass", OnBoardFuseAmps = amps }],
@@ -40,7 +47,9 @@ internal static class SampleBuilds
         ],
     };
 
-    /// <summary>400 W over 6 m of 4 AWG behind a blade fuse whose band is read and whose interrupting rating is stated: it passes.</summary>
+    /// <summary>
+    /// 400 W over 6 m of 4 AWG behind a blade fuse whose band is read and whose interrupting rating is stated: it passes.
+    /// </summary>
     public static Build Proved() => OneAmplifier() with
     {
         Amplifiers = [OneAmplifier().Amplifiers[0] with { RatedOutputWatts = 400 }],
@@ -52,21 +61,24 @@ internal static class SampleBuilds
         ],
     };
 
-    public static Run Run(string id, string from, string to, double metres, string size, Material material = Material.Copper) => new()
-    {
-        Id = id,
-        From = from,
-        To = to,
-        LengthMetres = metres,
-        Route = Route.Cabin,
-        JointOhms = 0.0002,
-        Conductor = new ConductorWish { Size = ConductorSize.Of(size), Material = material, Count = 1, InsulationCelsius = 105 },
-    };
+    public static Run Run(string id, string from, string to, double metres, string size, Material material = Material.Copper) =>
+        new()
+        {
+            Id = id,
+            From = from,
+            To = to,
+            LengthMetres = metres,
+            Route = Route.Cabin,
+            JointOhms = 0.0002,
+            Conductor =
+                new ConductorWish { Size = ConductorSize.Of(size), Material = material, Count = 1, InsulationCelsius = 105 },
+        };
 
     public static FuseWish Anl(double amps) => new() { RatingAmps = amps, Family = FuseFamilyName.Anl, DistanceMetres = 0.15 };
 
     /// <summary>A type E blade with an interrupting rating above any fault of these builds.</summary>
-    public static FuseWish Blade(double amps) => Anl(amps) with { Family = FuseFamilyName.BladeE, InterruptingRatingAmps = 20_000 };
+    public static FuseWish Blade(double amps) =>
+        Anl(amps) with { Family = FuseFamilyName.BladeE, InterruptingRatingAmps = 20_000 };
 
     public static FuseWish NoFuse { get; } = new() { Fitted = false };
 
@@ -91,5 +103,6 @@ internal static class SampleBuilds
         },
     };
 
-    public static Run Sized(this Run run, string size) => run with { Conductor = run.Conductor with { Size = ConductorSize.Of(size) } };
+    public static Run Sized(this Run run, string size) =>
+        run with { Conductor = run.Conductor with { Size = ConductorSize.Of(size) } };
 }

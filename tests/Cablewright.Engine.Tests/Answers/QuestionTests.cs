@@ -12,7 +12,9 @@ public class QuestionTests
     [Fact]
     public void With_everything_given_nothing_is_asked() => Assert.Empty(Assessed.Of(OneAmplifier()).AskNext);
 
-    /// <summary>At 80 % the drop of the golden case is 2.84 %, below the target; at 60 % a third more current would take it to 3.8 %.</summary>
+    /// <summary>
+    /// At 80 % the drop of the golden case is 2.84 %, below the target; at 60 % a third more current would take it to 3.8 %.
+    /// </summary>
     [Fact]
     public void An_efficiency_that_could_turn_the_verdict_is_asked_for()
     {
@@ -20,11 +22,14 @@ public class QuestionTests
         Assert.Contains(answer.AskNext, question => question.Pointer == "/amplifiers/0/efficiency");
     }
 
-    /// <summary>In copper it drops some 2.5 %; copper-clad aluminium of 1.55 times the resistance would take it above the target of 3 %.</summary>
+    /// <summary>
+    /// In copper it drops some 2.5 %; copper-clad aluminium of 1.55 times the resistance would take it above the target of 3 %.
+    /// </summary>
     [Fact]
     public void A_material_that_could_turn_the_verdict_is_asked_for()
     {
-        Assessment answer = Assessed.Of(Proved().WithRun("main", run => run with { Conductor = run.Conductor with { Material = null } }));
+        Assessment answer = Assessed.Of(
+            Proved().WithRun("main", run => run with { Conductor = run.Conductor with { Material = null } }));
         Assert.Contains(answer.AskNext, question => question.Pointer == "/runs/0/conductor/material");
     }
 
@@ -32,14 +37,16 @@ public class QuestionTests
     [Fact]
     public void What_can_move_nothing_is_not_asked_for()
     {
-        Assessment answer = Assessed.Of(OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 1, Efficiency = null }));
+        Assessment answer = Assessed.Of(
+            OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 1, Efficiency = null }));
         Assert.DoesNotContain(answer.AskNext, question => question.Pointer == "/amplifiers/0/efficiency");
     }
 
     [Fact]
     public void Every_question_stands_for_something_assumed_and_says_why() => OpenBuilds.Trees.Sample(build =>
     {
-        Assessment answer = Assessed.Of(build.WithAmplifier(amplifier => new Amplifier { Id = amplifier.Id, RatedOutputWatts = amplifier.RatedOutputWatts }));
+        Assessment answer = Assessed.Of(
+            build.WithAmplifier(amplifier => new Amplifier { Id = amplifier.Id, RatedOutputWatts = amplifier.RatedOutputWatts }));
         Assert.True(answer.AskNext.Count <= 5);
         Assert.All(answer.AskNext, question =>
         {

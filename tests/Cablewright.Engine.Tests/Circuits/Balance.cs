@@ -57,8 +57,13 @@ internal static class Balance
             leaving[network.HeldNodes[i]] = 0;
         }
 
-        Assert.All(leaving, amps => Assert.True(Math.Abs(amps) <= Tolerance * largest, $"{amps} A are left over at a node; the largest current is {largest} A"));
-        Assert.True(Math.Abs(given - taken) <= Tolerance * Math.Max(given, taken), $"the sources give {given} W, the circuit takes {taken} W");
+        Assert.All(
+            leaving,
+            amps => Assert.True(
+                Math.Abs(amps) <= Tolerance * largest, $"{amps} A are left over at a node; the largest current is {largest} A"));
+        Assert.True(
+            Math.Abs(given - taken) <= Tolerance * Math.Max(given, taken),
+            $"the sources give {given} W, the circuit takes {taken} W");
     }
 
     private static double LoadAmps(LoadDraw draw, double volts) => draw.Kind switch

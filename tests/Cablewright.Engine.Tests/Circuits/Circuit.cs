@@ -6,7 +6,9 @@ namespace Cablewright.Engine.Tests.Circuits;
 internal sealed record Circuit(
     Network Network, double[] BranchOhms, SourceState[] Sources, LoadDraw[] Draws, double[] HeldVolts)
 {
-    /// <summary>The node potentials, with Kirchhoff's law and the power balance asserted; <c>null</c> where the voltage collapses.</summary>
+    /// <summary>
+    /// The node potentials, with Kirchhoff's law and the power balance asserted; <c>null</c> where the voltage collapses.
+    /// </summary>
     public double[]? Solve()
     {
         var solver = new CircuitSolver(Network);
@@ -40,5 +42,6 @@ internal sealed record Circuit(
         return works;
     }
 
-    public double VoltsAcross(int load, double[] volts) => volts[Network.Loads[load].Positive] - volts[Network.Loads[load].Negative];
+    public double VoltsAcross(int load, double[] volts) =>
+        volts[Network.Loads[load].Positive] - volts[Network.Loads[load].Negative];
 }

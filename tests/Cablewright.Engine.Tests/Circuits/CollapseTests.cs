@@ -9,7 +9,8 @@ namespace Cablewright.Engine.Tests.Circuits;
 /// </summary>
 public class CollapseTests
 {
-    private static readonly Network SupplyAndReturn = new(4, [new Branch(0, 1), new Branch(2, 3)], [], [new LoadPort(1, 2)], [0, 3]);
+    private static readonly Network SupplyAndReturn = new(
+        4, [new Branch(0, 1), new Branch(2, 3)], [], [new LoadPort(1, 2)], [0, 3]);
 
     [Theory]
     [InlineData(12, 0.01)]
@@ -51,19 +52,23 @@ public class CollapseTests
     [InlineData(0.001, 0.01)]
     public void Two_equal_loads_on_a_common_run_share_its_limit(double commonOhms, double ownOhms)
     {
-        var network = new Network(5, [new Branch(0, 2), new Branch(2, 1), new Branch(2, 3)], [], [new LoadPort(1, 4), new LoadPort(3, 4)], [0, 4]);
+        var network = new Network(
+            5, [new Branch(0, 2), new Branch(2, 1), new Branch(2, 3)], [], [new LoadPort(1, 4), new LoadPort(3, 4)], [0, 4]);
         LoadDraw one = new(LoadKind.ConstantPower, 1);
         var circuit = new Circuit(network, [commonOhms, ownOhms, ownOhms], [], [one, one], [13.8, 0]);
         Near.Relative(13.8 * 13.8 / (4 * (2 * commonOhms + ownOhms)), circuit.LargestFactor(), 1e-5, "largest power each, W");
     }
 
-    /// <summary>A battery E behind r at the load's end: Thevenin of both sources, V' = (V/R + E/r)/(1/R + 1/r), R' = R r/(R + r).</summary>
+    /// <summary>
+    /// A battery E behind r at the load's end: Thevenin of both sources, V' = (V/R + E/r)/(1/R + 1/r), R' = R r/(R + r).
+    /// </summary>
     [Fact]
     public void A_battery_at_the_load_raises_the_limit_to_that_of_both_together()
     {
         const double Volts = 13.8, Ohms = 0.01, BatteryVolts = 12.5, BatteryOhms = 0.006;
         var network = new Network(3, [new Branch(0, 1)], [new SourcePort(1, 2)], [new LoadPort(1, 2)], [0, 2]);
-        var circuit = new Circuit(network, [Ohms], [new SourceState(BatteryVolts, BatteryOhms)], [new LoadDraw(LoadKind.ConstantPower, 1)], [Volts, 0]);
+        var circuit = new Circuit(
+            network, [Ohms], [new SourceState(BatteryVolts, BatteryOhms)], [new LoadDraw(LoadKind.ConstantPower, 1)], [Volts, 0]);
         double together = 1 / (1 / Ohms + 1 / BatteryOhms);
         double open = (Volts / Ohms + BatteryVolts / BatteryOhms) * together;
         Near.Relative(open * open / (4 * together), circuit.LargestFactor(), 1e-5, "largest power, W");
@@ -73,7 +78,12 @@ public class CollapseTests
     public void A_battery_that_is_not_connected_changes_nothing()
     {
         var network = new Network(3, [new Branch(0, 1)], [new SourcePort(1, 2)], [new LoadPort(1, 2)], [0, 2]);
-        var circuit = new Circuit(network, [0.01], [new SourceState(12.5, double.PositiveInfinity)], [new LoadDraw(LoadKind.ConstantPower, 1)], [13.8, 0]);
+        var circuit = new Circuit(
+            network,
+            [0.01],
+            [new SourceState(12.5, double.PositiveInfinity)],
+            [new LoadDraw(LoadKind.ConstantPower, 1)],
+            [13.8, 0]);
         Near.Relative(13.8 * 13.8 / 0.04, circuit.LargestFactor(), 1e-5, "largest power, W");
     }
 

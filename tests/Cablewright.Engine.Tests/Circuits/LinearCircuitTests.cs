@@ -54,8 +54,10 @@ public class LinearCircuitTests
     public void A_balanced_bridge_carries_nothing_across()
     {
         var network = new Network(
-            5, [new Branch(0, 1), new Branch(0, 2), new Branch(1, 3), new Branch(2, 3), new Branch(1, 2)], [], [new LoadPort(3, 4)], [0, 4]);
-        var circuit = new Circuit(network, [1e-3, 1e-3, 1e-3, 1e-3, 5e-3], [], [new LoadDraw(LoadKind.ConstantCurrent, 200)], [13.8, 0]);
+            5, [new Branch(0, 1), new Branch(0, 2), new Branch(1, 3), new Branch(2, 3), new Branch(1, 2)], [],
+            [new LoadPort(3, 4)], [0, 4]);
+        var circuit = new Circuit(
+            network, [1e-3, 1e-3, 1e-3, 1e-3, 5e-3], [], [new LoadDraw(LoadKind.ConstantCurrent, 200)], [13.8, 0]);
         double[] volts = circuit.Solve()!;
         Assert.Equal(volts[1], volts[2], 12);
         Near.Relative(13.6, volts[3], 1e-12, "load voltage");

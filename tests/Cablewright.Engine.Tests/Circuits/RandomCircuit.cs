@@ -49,7 +49,8 @@ internal sealed class RandomCircuit
         for (int i = 0; i < amplifiers; i++) AddAmplifier(sharedReturn, first: i == 0);
         if (shape is CircuitShape.TwoBatteries or CircuitShape.LoopsAndTwoBatteries) AddSecondBattery(volts);
         if (shape is CircuitShape.Loops or CircuitShape.LoopsAndTwoBatteries) AddLoops();
-        return new Circuit(new Network(nodes, branches, sources, loads, [Ground, Battery]), [.. ohms], [.. states], [.. draws], [0, volts]);
+        return new Circuit(
+            new Network(nodes, branches, sources, loads, [Ground, Battery]), [.. ohms], [.. states], [.. draws], [0, volts]);
     }
 
     private void AddAmplifier(int returnNode, bool first)

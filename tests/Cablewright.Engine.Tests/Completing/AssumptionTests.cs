@@ -47,7 +47,9 @@ public class AssumptionTests
         Assert.Equal(3 * 0.3048, answer.Runs.Single(run => run.Id == "bass-return").LengthMetres, 12);
     }
 
-    /// <summary>The trade rates input current at 14.4 V: 100 A there are 1440 W, and 24 V systems are rated at twice that.</summary>
+    /// <summary>
+    /// The trade rates input current at 14.4 V: 100 A there are 1440 W, and 24 V systems are rated at twice that.
+    /// </summary>
     [Theory]
     [InlineData(14.0, 1440)]
     [InlineData(27.6, 2880)]
@@ -56,7 +58,17 @@ public class AssumptionTests
         Build build = OneAmplifier() with
         {
             Vehicle = OneAmplifier().Vehicle with { ChargingVolts = chargingVolts },
-            Amplifiers = [new Amplifier { Id = "bass", RatedInputAmps = 100, Class = AmplifierClass.D, PowerSupply = PowerSupply.Regulated, Programme = Programme.Sine }],
+            Amplifiers =
+            [
+                new Amplifier
+                {
+                    Id = "bass",
+                    RatedInputAmps = 100,
+                    Class = AmplifierClass.D,
+                    PowerSupply = PowerSupply.Regulated,
+                    Programme = Programme.Sine,
+                },
+            ],
         };
         AmplifierResult bass = Assessed.Of(build).Amplifiers[0];
         Near.Relative(watts, bass.PeakCurrentAmps * bass.TerminalVolts, 1e-9, "input power, W");

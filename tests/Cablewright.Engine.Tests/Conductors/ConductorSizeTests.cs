@@ -18,7 +18,8 @@ public class ConductorSizeTests
     {
         foreach (Material material in Enum.GetValues<Material>())
         {
-            Conductor[] gauges = [.. ConductorSize.All.Where(size => !size.IsMetric).Select(size => Conductor.Of(size, material))];
+            Conductor[] gauges =
+                [.. ConductorSize.All.Where(size => !size.IsMetric).Select(size => Conductor.Of(size, material))];
             Conductor[] metric = [.. ConductorSize.All.Where(size => size.IsMetric).Select(size => Conductor.Of(size, material))];
             AssertLadder(gauges);
             AssertLadder(metric);

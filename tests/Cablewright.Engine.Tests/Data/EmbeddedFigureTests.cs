@@ -19,7 +19,9 @@ public class EmbeddedFigureTests
         Assert.Contains("Heat/ampacity-table.json", names);
         Assert.Contains("Protection/fuse-families.json", names);
         Assert.Contains("Rulesets/2026.1.json", names);
-        Assert.DoesNotContain(names, name => name.Contains("packages.lock", StringComparison.Ordinal) || name.Contains("obj/", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            names,
+            name => name.Contains("packages.lock", StringComparison.Ordinal) || name.Contains("obj/", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -40,7 +42,9 @@ public class EmbeddedFigureTests
             Assert.All(ruleset.Figures, figure =>
             {
                 Assert.True(double.IsFinite(figure.Value));
-                Assert.All([figure.Id, figure.Unit, figure.Meaning, figure.Source], text => Assert.False(string.IsNullOrWhiteSpace(text)));
+                Assert.All(
+                    [figure.Id, figure.Unit, figure.Meaning, figure.Source],
+                    text => Assert.False(string.IsNullOrWhiteSpace(text)));
                 Assert.Contains(figure.Provenance, Provenances);
             });
             Assert.NotEmpty(ruleset.SafetyNotes);
@@ -67,7 +71,9 @@ public class EmbeddedFigureTests
 
     private static void AssertSourced(JsonElement element, string place)
     {
-        Assert.True(element.TryGetProperty("source", out JsonElement source) && !string.IsNullOrWhiteSpace(source.GetString()), place + " has no source");
+        Assert.True(
+            element.TryGetProperty("source", out JsonElement source) && !string.IsNullOrWhiteSpace(source.GetString()),
+            place + " has no source");
         Assert.True(element.TryGetProperty("provenance", out JsonElement provenance), place + " has no provenance");
         Assert.Contains(provenance.GetString(), Provenances);
     }

@@ -7,8 +7,9 @@ using Cablewright.Engine.Findings;
 namespace Cablewright.Engine.Tests.Golden;
 
 /// <summary>
-/// A build with known answers, as a folder: <c>input.json</c>, <c>expected.json</c> with a tolerance for each figure, <c>README.md</c> with
-/// the circuit drawn and the source of the figures, and, where a simulator gave them, the netlist <c>circuit.cir</c>.
+/// A build with known answers, as a folder: <c>input.json</c>, <c>expected.json</c> with a tolerance for each figure,
+/// <c>README.md</c> with the circuit drawn and the source of the figures, and, where a simulator gave them, the netlist
+/// <c>circuit.cir</c>.
 /// </summary>
 internal sealed record GoldenCase(Build Build, Expectations Expected, string? Netlist)
 {
@@ -54,9 +55,12 @@ internal sealed record GoldenCase(Build Build, Expectations Expected, string? Ne
         private sealed class OfOne<T> : JsonConverter<T> where T : struct, Enum
         {
             public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-                TradeWords.TryParse(reader.GetString()!, out T value) ? value : throw new JsonException($"No such word: {reader.GetString()}");
+                TradeWords.TryParse(reader.GetString()!, out T value)
+                    ? value
+                    : throw new JsonException($"No such word: {reader.GetString()}");
 
-            public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(value.Word());
+            public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>
+                writer.WriteStringValue(value.Word());
         }
     }
 }
@@ -68,7 +72,8 @@ internal sealed record GoldenCase(Build Build, Expectations Expected, string? Ne
 internal sealed record Expectations(Verdict Verdict, string[] Codes, Expectation[] Figures);
 
 /// <summary>One figure of the answer.</summary>
-/// <param name="Of">Where it stands: <c>runs/main/dropVolts</c>, <c>runs/main/fuse/opensSeconds</c>, <c>amplifiers/bass/terminalVolts</c>, <c>supply/lowestVolts</c>.</param>
+/// <param name="Of">Where it stands: <c>runs/main/dropVolts</c>, <c>runs/main/fuse/opensSeconds</c>,
+/// <c>amplifiers/bass/terminalVolts</c>, <c>supply/lowestVolts</c>.</param>
 /// <param name="Value">The figure.</param>
 /// <param name="Within">Allowed relative difference.</param>
 /// <param name="Netlist">The name under which the netlist prints the same figure.</param>

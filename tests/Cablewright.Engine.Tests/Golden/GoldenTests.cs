@@ -10,7 +10,8 @@ public class GoldenTests
 {
     public static TheoryData<string> Cases() => [.. GoldenCase.Names];
 
-    public static TheoryData<string> CasesWithNetlist() => [.. GoldenCase.Names.Where(name => GoldenCase.Read(name).Netlist is not null)];
+    public static TheoryData<string> CasesWithNetlist() =>
+        [.. GoldenCase.Names.Where(name => GoldenCase.Read(name).Netlist is not null)];
 
     [Theory]
     [MemberData(nameof(Cases))]
@@ -19,7 +20,8 @@ public class GoldenTests
         GoldenCase golden = GoldenCase.Read(name);
         Assessment answer = Assessed.Of(golden.Build);
         Assert.NotEmpty(golden.Expected.Figures);
-        Assert.All(golden.Expected.Figures, figure => Near.Relative(figure.Value, Figure(answer, figure.Of), figure.Within, figure.Of));
+        Assert.All(
+            golden.Expected.Figures, figure => Near.Relative(figure.Value, Figure(answer, figure.Of), figure.Within, figure.Of));
     }
 
     [Theory]
@@ -28,12 +30,16 @@ public class GoldenTests
     {
         GoldenCase golden = GoldenCase.Read(name);
         Assessment answer = Assessed.Of(golden.Build);
-        string[] codes = [.. answer.Findings.Where(finding => finding.Severity > Severity.Info).Select(finding => finding.Code).Distinct().Order(StringComparer.Ordinal)];
+        string[] codes =
+            [.. answer.Findings.Where(finding => finding.Severity > Severity.Info).Select(finding => finding.Code).Distinct()
+                .Order(StringComparer.Ordinal)];
         Assert.Equal(golden.Expected.Codes.Order(StringComparer.Ordinal), codes);
         Assert.Equal(golden.Expected.Verdict, answer.Verdict);
     }
 
-    /// <summary>Source: ngspice, run on the netlist of the folder: the expected figures are its figures and nobody else's.</summary>
+    /// <summary>
+    /// Source: ngspice, run on the netlist of the folder: the expected figures are its figures and nobody else's.
+    /// </summary>
     [Theory]
     [MemberData(nameof(CasesWithNetlist))]
     public void The_expected_figures_are_those_of_the_netlist(string name)
@@ -57,7 +63,8 @@ public class GoldenTests
         };
         foreach (string name in parts.Skip(parts[0] is "supply" ? 1 : 2))
         {
-            PropertyInfo property = of.GetType().GetProperty(name, BindingFlags.Public | BindingFlags.Instance | BindingFlags.IgnoreCase)
+            PropertyInfo property = of.GetType()
+                .GetProperty(name, BindingFlags.Public | BindingFlags.Instance | BindingFlags.IgnoreCase)
                 ?? throw new ArgumentException($"No such figure: {path}", nameof(path));
             of = property.GetValue(of) ?? throw new ArgumentException($"The answer has none: {path}", nameof(path));
         }

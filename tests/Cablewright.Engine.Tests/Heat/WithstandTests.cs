@@ -6,33 +6,37 @@ using CsCheck;
 namespace Cablewright.Engine.Tests.Heat;
 
 /// <summary>
-/// How long a conductor withstands a current: below 5 s by the adiabatic equation, above by storage and loss of heat, here put beside small steps of
-/// time through the same balance, C dθ/dt = I² R(θ) − W(θ), with C worked out here.
+/// How long a conductor withstands a current: below 5 s by the adiabatic equation, above by storage and loss of heat, here put
+/// beside small steps of time through the same balance, C dθ/dt = I² R(θ) − W(θ), with C worked out here.
 /// </summary>
 public class WithstandTests
 {
-    private static readonly Gen<Conductor> AnyConductor = Gen.Select(Gen.OneOfConst([.. ConductorSize.All]), Gen.Enum<Material>(), Conductor.Of);
+    private static readonly Gen<Conductor> AnyConductor = Gen.Select(
+        Gen.OneOfConst([.. ConductorSize.All]), Gen.Enum<Material>(), Conductor.Of);
 
     private static readonly Gen<(double Start, double Limit)> AnyInsulation = Gen.OneOf(
         Gen.Double[40, 105].Select(start => (start, 160.0)), Gen.Double[40, 125].Select(start => (start, 250.0)));
 
     [Fact]
     public void Above_5_s_it_is_what_small_steps_of_time_give() =>
-        Gen.Select(AnyConductor, AnyInsulation, Gen.Double[20, 80], Gen.Double[0, 0.98]).Sample((conductor, insulation, air, along) =>
-        {
-            (double start, double limit) = insulation;
-            start = Math.Max(start, air);
-            double least = 1.05 * HeatBalance.Of(conductor).CurrentAt(limit, air), most = AmpsFor(conductor, start, limit, 5);
-            if (least >= most) return;
-            double amps = least * Math.Pow(most / least, along);
-            double engine = ShortCircuit.WithstandSeconds(conductor, amps, start, limit, air);
-            double stepped = Stepped(conductor, amps, start, limit, air);
-            Near.Relative(Math.Max(5, stepped), engine, 0.01, $"{conductor} at {amps} A from {start} to {limit} C in {air} C, s");
-        }, iter: 150);
+        Gen.Select(AnyConductor, AnyInsulation, Gen.Double[20, 80], Gen.Double[0, 0.98])
+            .Sample((conductor, insulation, air, along) =>
+            {
+                (double start, double limit) = insulation;
+                start = Math.Max(start, air);
+                double least = 1.05 * HeatBalance.Of(conductor).CurrentAt(limit, air), most = AmpsFor(conductor, start, limit, 5);
+                if (least >= most) return;
+                double amps = least * Math.Pow(most / least, along);
+                double engine = ShortCircuit.WithstandSeconds(conductor, amps, start, limit, air);
+                double stepped = Stepped(conductor, amps, start, limit, air);
+                Near.Relative(
+                    Math.Max(5, stepped), engine, 0.01, $"{conductor} at {amps} A from {start} to {limit} C in {air} C, s");
+            }, iter: 150);
 
     /// <summary>
-    /// The current that holds exactly the limit does so for ever; a little more reaches it, a little less never does. The smallest
-    /// conductors in cold air are left out: for them that current is within the 5 s for which IEC 60364-4-43 lets no heat leave.
+    /// The current that holds exactly the limit does so for ever; a little more reaches it, a little less never does. The
+    /// smallest conductors in cold air are left out: for them that current is within the 5 s for which IEC 60364-4-43 lets no
+    /// heat leave.
     /// </summary>
     [Fact]
     public void At_the_current_that_holds_the_limit_it_lasts_for_ever() =>
@@ -44,13 +48,15 @@ public class WithstandTests
             Assert.Equal(double.PositiveInfinity, Seconds(holds));
             Assert.True(double.IsFinite(Seconds(1.001 * holds)), $"{conductor} at {1.001 * holds} A");
 
-            double Seconds(double amps) => ShortCircuit.WithstandSeconds(conductor, amps, insulation.Start, insulation.Limit, air);
+            double Seconds(double amps) =>
+                ShortCircuit.WithstandSeconds(conductor, amps, insulation.Start, insulation.Limit, air);
         }, iter: 2000);
 
     [Fact]
     public void It_is_never_below_the_adiabatic_time() => Sampled((conductor, insulation, air, amps) =>
     {
-        double root = ShortCircuit.Factor(conductor.Properties, insulation.Start, insulation.Limit) * conductor.Size.MetalAreaMm2 / amps;
+        double root =
+            ShortCircuit.Factor(conductor.Properties, insulation.Start, insulation.Limit) * conductor.Size.MetalAreaMm2 / amps;
         return Withstand(conductor, insulation, air, amps) >= root * root * (1 - 1e-12);
     });
 
@@ -60,24 +66,30 @@ public class WithstandTests
 
     [Fact]
     public void A_smaller_limit_never_lengthens_it() => Sampled((conductor, insulation, air, amps) =>
-        Withstand(conductor, insulation with { Limit = insulation.Limit - 10 }, air, amps) <= Withstand(conductor, insulation, air, amps));
+        Withstand(conductor, insulation with { Limit = insulation.Limit - 10 }, air, amps)
+            <= Withstand(conductor, insulation, air, amps));
 
     [Fact]
     public void A_hotter_start_never_lengthens_it() => Sampled((conductor, insulation, air, amps) =>
-        Withstand(conductor, insulation with { Start = insulation.Start + 10 }, air, amps) <= Withstand(conductor, insulation, air, amps));
+        Withstand(conductor, insulation with { Start = insulation.Start + 10 }, air, amps)
+            <= Withstand(conductor, insulation, air, amps));
 
     [Fact]
     public void What_is_as_hot_as_it_may_be_withstands_nothing() =>
-        Assert.Equal(0, ShortCircuit.WithstandSeconds(Conductor.Of(ConductorSize.Of("4 AWG"), Material.Copper), 500, 160, 160, 40));
+        Assert.Equal(
+            0, ShortCircuit.WithstandSeconds(Conductor.Of(ConductorSize.Of("4 AWG"), Material.Copper), 500, 160, 160, 40));
 
-    /// <summary>After the time that it withstands it is at the limit: the two go by the same balance, in steps of their own.</summary>
+    /// <summary>
+    /// After the time that it withstands it is at the limit: the two go by the same balance, in steps of their own.
+    /// </summary>
     [Fact]
     public void After_the_withstand_it_is_at_the_limit() => Sampled((conductor, insulation, air, amps) =>
     {
         double seconds = Withstand(conductor, insulation, air, amps);
         if (seconds <= 5.001 || double.IsInfinity(seconds)) return true;
         double lasting = HeatBalance.Of(conductor).TemperatureAt(amps, air);
-        return Math.Abs(ShortCircuit.TemperatureAfter(conductor, amps, seconds, insulation.Start, lasting, air) - insulation.Limit) < 0.5;
+        return Math.Abs(
+            ShortCircuit.TemperatureAfter(conductor, amps, seconds, insulation.Start, lasting, air) - insulation.Limit) < 0.5;
     });
 
     /// <summary>
@@ -97,16 +109,20 @@ public class WithstandTests
         }, iter: 1000);
 
     /// <summary>
-    /// The golden case "long-thin-feed" writes one out: 12 AWG, 142.357 A from 40.357 to 160 °C in 40 °C; 9.94 s without loss of heat, 16.13 s by steps of
-    /// 1 ms in an independent program.
+    /// The golden case "long-thin-feed" writes one out: 12 AWG, 142.357 A from 40.357 to 160 °C in 40 °C; 9.94 s without loss of
+    /// heat, 16.13 s by steps of 1 ms in an independent program.
     /// </summary>
     [Fact]
     public void A_worked_withstand_of_12_AWG_copper() => Near.Relative(
-        16.129, ShortCircuit.WithstandSeconds(Conductor.Of(ConductorSize.Of("12 AWG"), Material.Copper), 142.357, 40.3568, 160, 40), 0.002, "12 AWG, s");
+        16.129,
+        ShortCircuit.WithstandSeconds(Conductor.Of(ConductorSize.Of("12 AWG"), Material.Copper), 142.357, 40.3568, 160, 40),
+        0.002, "12 AWG, s");
 
     private static void Sampled(Func<Conductor, (double Start, double Limit), double, double, bool> holds) =>
-        Gen.Select(AnyConductor, AnyInsulation, Gen.Double[-20, 40], Gen.Double[0.9, 20]).Sample((conductor, insulation, air, times) =>
-            holds(conductor, insulation, air, times * HeatBalance.Of(conductor).CurrentAt(insulation.Limit, air)), iter: 1000);
+        Gen.Select(AnyConductor, AnyInsulation, Gen.Double[-20, 40], Gen.Double[0.9, 20])
+            .Sample((conductor, insulation, air, times) =>
+                holds(conductor, insulation, air, times * HeatBalance.Of(conductor).CurrentAt(insulation.Limit, air)),
+                iter: 1000);
 
     private static double Withstand(Conductor conductor, (double Start, double Limit) insulation, double air, double amps) =>
         ShortCircuit.WithstandSeconds(conductor, amps, insulation.Start, insulation.Limit, air);
@@ -129,7 +145,10 @@ public class WithstandTests
         return seconds;
     }
 
-    /// <summary>Heat of one metre, J/K: copper 3.45e6 and aluminium 2.5e6 J/(K m³) (IEC 60364-5-54), PVC 1.7e6 (IEC 60853-2) by van Wormer's share (IEC 60853).</summary>
+    /// <summary>
+    /// Heat of one metre, J/K: copper 3.45e6 and aluminium 2.5e6 J/(K m³) (IEC 60364-5-54), PVC 1.7e6 (IEC 60853-2) by van
+    /// Wormer's share (IEC 60853).
+    /// </summary>
     private static double Stored(Conductor conductor, double outer)
     {
         double inner = conductor.DiameterMetres, ratio = outer / inner;

@@ -7,7 +7,9 @@ namespace Cablewright.Engine.Tests.Loads;
 
 public class ProgrammeSharesTests
 {
-    /// <summary>Source: 16 CFR 432.3 and IEC 62368-1 annex E (1/8 power), amplifier makers' 1/3-power practice; a full sine is 3.01 dB.</summary>
+    /// <summary>
+    /// Source: 16 CFR 432.3 and IEC 62368-1 annex E (1/8 power), amplifier makers' 1/3-power practice; a full sine is 3.01 dB.
+    /// </summary>
     [Theory]
     [InlineData(3.0103, 1)]
     [InlineData(7.7815, 1.0 / 3)]
@@ -17,8 +19,8 @@ public class ProgrammeSharesTests
         Near.Relative(share, ProgrammeShares.OutputShare(decibels), 1e-4, $"{decibels} dB");
 
     /// <summary>
-    /// Source: Boylestad and Nashelsky, Electronic Devices and Circuit Theory, eq. 12.29: a class B stage has an efficiency of π/4 times its
-    /// share of full swing: 0.7854 at full output, 0.4534 at a third of it, 0.2777 at an eighth.
+    /// Source: Boylestad and Nashelsky, Electronic Devices and Circuit Theory, eq. 12.29: a class B stage has an efficiency of
+    /// π/4 times its share of full swing: 0.7854 at full output, 0.4534 at a third of it, 0.2777 at an eighth.
     /// </summary>
     [Theory]
     [InlineData(1, 0.7854)]
@@ -31,7 +33,9 @@ public class ProgrammeSharesTests
         Near.Relative(efficiency, Math.PI / 4 * outputShare / current, 2e-4, $"share {outputShare}");
     }
 
-    /// <summary>Source: the moments of a Gaussian amplitude, integrated here: a linear stage draws |x|, a switching one x².</summary>
+    /// <summary>
+    /// Source: the moments of a Gaussian amplitude, integrated here: a linear stage draws |x|, a switching one x².
+    /// </summary>
     [Fact]
     public void Form_factors_are_those_of_a_gaussian_amplitude()
     {
@@ -44,12 +48,13 @@ public class ProgrammeSharesTests
         }
 
         Near.Relative(Math.Sqrt(moments[2]) / moments[1], RulesetLibrary.Newest["load.form-factor-linear"].Value, 1e-6, "linear");
-        Near.Relative(Math.Sqrt(moments[4]) / moments[2], RulesetLibrary.Newest["load.form-factor-switching"].Value, 1e-6, "switching");
+        Near.Relative(
+            Math.Sqrt(moments[4]) / moments[2], RulesetLibrary.Newest["load.form-factor-switching"].Value, 1e-6, "switching");
     }
 
     /// <summary>
-    /// An eighth of full power: a switching stage draws (0.02 + 0.125) · √3 = 0.2511 of its full current as far as heat goes, a linear one
-    /// √0.125 · √(π/2) = 0.4431; class A draws all of it always.
+    /// An eighth of full power: a switching stage draws (0.02 + 0.125) · √3 = 0.2511 of its full current as far as heat goes, a
+    /// linear one √0.125 · √(π/2) = 0.4431; class A draws all of it always.
     /// </summary>
     [Theory]
     [InlineData(AmplifierClass.D, 0.2511)]
@@ -66,6 +71,9 @@ public class ProgrammeSharesTests
         {
             Assert.Equal(1, ProgrammeShares.Thermal(kind, 1, RulesetLibrary.Newest));
             for (double share = 0; share <= 1; share += 0.01)
-                Assert.InRange(ProgrammeShares.Thermal(kind, share, RulesetLibrary.Newest), ProgrammeShares.Average(kind, share, RulesetLibrary.Newest), 1);
+                Assert.InRange(
+                    ProgrammeShares.Thermal(kind, share, RulesetLibrary.Newest),
+                    ProgrammeShares.Average(kind, share, RulesetLibrary.Newest),
+                    1);
         });
 }

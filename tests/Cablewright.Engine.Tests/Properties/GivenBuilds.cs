@@ -16,20 +16,37 @@ internal static class GivenBuilds
     private static readonly Gen<FuseWish> AnyFuse = Gen.OneOfConst(60.0, 100, 150, 200, 300, 500).Select(Anl);
 
     private static readonly Gen<Amplifier> RegulatedAmplifier =
-        Gen.Select(Gen.Double[50, 1500], Gen.Double[0.5, 0.9], Gen.Enum<AmplifierClass>(), Gen.Enum<Programme>(), (watts, efficiency, kind, programme) =>
-            new Amplifier { Id = "", RatedOutputWatts = watts, Efficiency = efficiency, Class = kind, Programme = programme, PowerSupply = PowerSupply.Regulated });
+        Gen.Select(
+            Gen.Double[50, 1500],
+            Gen.Double[0.5, 0.9],
+            Gen.Enum<AmplifierClass>(),
+            Gen.Enum<Programme>(),
+            (watts, efficiency, kind, programme) =>
+                new Amplifier
+                {
+                    Id = "",
+                    RatedOutputWatts = watts,
+                    Efficiency = efficiency,
+                    Class = kind,
+                    Programme = programme,
+                    PowerSupply = PowerSupply.Regulated,
+                });
 
-    private static readonly Gen<Amplifier> AnyAmplifier = Gen.Select(RegulatedAmplifier, Gen.Enum<PowerSupply>(), (amplifier, supply) => amplifier with { PowerSupply = supply });
+    private static readonly Gen<Amplifier> AnyAmplifier = Gen.Select(
+        RegulatedAmplifier, Gen.Enum<PowerSupply>(), (amplifier, supply) => amplifier with { PowerSupply = supply });
 
     /// <summary>A main run to a block, one to four amplifiers from it, returns over the body: a tree.</summary>
     public static Gen<Build> Trees { get; } = BuildsOf(RegulatedAmplifier);
 
     /// <summary>The same, with any converter and a second way to the block.</summary>
-    public static Gen<Build> Loops { get; } = Gen.Select(BuildsOf(AnyAmplifier), RunOf("second-way", "starter", "block", LargeGauge, 8), Gen.Int[0, 3], (build, second, cross) =>
-    {
-        Build looped = build.With(second);
-        return build.Amplifiers.Count < 2 || cross == 0 ? looped : looped.With(Run("cross", "a0", "a1", 0.5 * cross, "4 AWG") with { Side = Side.Supply, Fuse = Anl(100) });
-    });
+    public static Gen<Build> Loops { get; } = Gen.Select(
+        BuildsOf(AnyAmplifier), RunOf("second-way", "starter", "block", LargeGauge, 8), Gen.Int[0, 3], (build, second, cross) =>
+        {
+            Build looped = build.With(second);
+            return build.Amplifiers.Count < 2 || cross == 0
+                ? looped
+                : looped.With(Run("cross", "a0", "a1", 0.5 * cross, "4 AWG") with { Side = Side.Supply, Fuse = Anl(100) });
+        });
 
     private static Gen<Build> BuildsOf(Gen<Amplifier> amplifier) => Gen.Select(
         Gen.Double[12.8, 14.8],
@@ -38,7 +55,12 @@ internal static class GivenBuilds
         Gen.Select(amplifier, RunOf("feed", "block", "", AnyGauge, 3), RunOf("return", "", "body", AnyGauge, 3)).Array[1, 4],
         (volts, body, main, branches) => new Build
         {
-            Vehicle = new Vehicle { ChargingVolts = volts, BodyReturnOhms = body, Batteries = [new Battery { Id = "starter", InternalOhms = 0.005 }] },
+            Vehicle = new Vehicle
+            {
+                ChargingVolts = volts,
+                BodyReturnOhms = body,
+                Batteries = [new Battery { Id = "starter", InternalOhms = 0.005 }],
+            },
             Amplifiers = [.. branches.Select((branch, i) => branch.Item1 with { Id = $"a{i}" })],
             Runs =
             [
@@ -51,9 +73,16 @@ internal static class GivenBuilds
         });
 
     private static Gen<Run> RunOf(string id, string from, string to, Gen<string> gauge, double longest) =>
-        Gen.Select(gauge, Gen.Enum<Material>(), Gen.Double[0.2, longest], Gen.Int[1, 3], Gen.Enum<Route>(), AnyFuse, (size, material, metres, count, route, fuse) =>
-        {
-            Run run = Run(id, from, to, metres, size, material);
-            return run with { Route = route, Fuse = fuse, Conductor = run.Conductor with { Count = count } };
-        });
+        Gen.Select(
+            gauge,
+            Gen.Enum<Material>(),
+            Gen.Double[0.2, longest],
+            Gen.Int[1, 3],
+            Gen.Enum<Route>(),
+            AnyFuse,
+            (size, material, metres, count, route, fuse) =>
+            {
+                Run run = Run(id, from, to, metres, size, material);
+                return run with { Route = route, Fuse = fuse, Conductor = run.Conductor with { Count = count } };
+            });
 }

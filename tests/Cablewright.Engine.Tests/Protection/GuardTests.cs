@@ -23,7 +23,8 @@ public class GuardTests
     [Fact]
     public void What_is_fed_two_ways_has_a_guard_on_each()
     {
-        Assessment answer = Assessed.Of(Fed(feed => feed).With(Run("second", "starter", "block", 1, "6 AWG") with { Fuse = Anl(100) }));
+        Assessment answer = Assessed.Of(
+            Fed(feed => feed).With(Run("second", "starter", "block", 1, "6 AWG") with { Fuse = Anl(100) }));
         Assert.Equal(["main", "second"], Guards(answer, "feed"));
         Assert.Equal(["main", "second"], Guards(answer, "main"));
     }
@@ -39,7 +40,10 @@ public class GuardTests
         Assert.Equal(tooMuch, Codes(Assessed.Of(build)).Contains("fuse.missing-at-reduction"));
     }
 
-    /// <summary>Between two batteries a fault is fed from both ends, but each end has its own fuse: 100 A and 100 A do not add up in 6 AWG.</summary>
+    /// <summary>
+    /// Between two batteries a fault is fed from both ends, but each end has its own fuse: 100 A and 100 A do not add up in 6
+    /// AWG.
+    /// </summary>
     [Fact]
     public void Two_fuses_at_the_ends_of_a_run_between_batteries_do_not_add_up()
     {
@@ -53,14 +57,18 @@ public class GuardTests
     public void A_run_between_batteries_without_a_fuse_at_one_end_is_unguarded()
     {
         Assessment answer = Assessed.Of(TwoBatteries(tie => tie with { FarFuse = NoFuse }));
-        Assert.Contains(answer.Findings, finding => finding.Code == "fuse.missing-at-battery" && finding.Pointer.StartsWith("/runs/2", StringComparison.Ordinal));
+        Assert.Contains(
+            answer.Findings,
+            finding =>
+                finding.Code == "fuse.missing-at-battery" && finding.Pointer.StartsWith("/runs/2", StringComparison.Ordinal));
         Assert.Empty(Guards(answer, "tie"));
     }
 
     [Fact]
     public void A_fuse_at_the_wrong_end_leaves_the_run_unguarded()
     {
-        Assessment answer = Assessed.Of(ConstantCurrent(40).WithRun("main", run => run with { Fuse = NoFuse, FarFuse = Anl(60) }));
+        Assessment answer = Assessed.Of(
+            ConstantCurrent(40).WithRun("main", run => run with { Fuse = NoFuse, FarFuse = Anl(60) }));
         Assert.Contains("fuse.missing-at-battery", Codes(answer));
         Assert.Empty(Guards(answer, "main"));
     }
@@ -98,7 +106,14 @@ public class GuardTests
         Build one = ConstantCurrent(40);
         return one with
         {
-            Vehicle = one.Vehicle with { Batteries = [one.Vehicle.Batteries[0], new Battery { Id = "rear", InternalOhms = 0.05, Chemistry = Chemistry.Agm }] },
+            Vehicle = one.Vehicle with
+            {
+                Batteries =
+                [
+                    one.Vehicle.Batteries[0],
+                    new Battery { Id = "rear", InternalOhms = 0.05, Chemistry = Chemistry.Agm },
+                ],
+            },
             Runs =
             [
                 .. one.Runs,
@@ -108,7 +123,8 @@ public class GuardTests
         };
     }
 
-    private static IReadOnlyList<string> Guards(Assessment answer, string run) => answer.Runs.Single(result => result.Id == run).GuardedBy;
+    private static IReadOnlyList<string> Guards(Assessment answer, string run) =>
+        answer.Runs.Single(result => result.Id == run).GuardedBy;
 
     private static string[] Codes(Assessment answer) => [.. answer.Findings.Select(finding => finding.Code)];
 }

@@ -3,7 +3,9 @@ using Cablewright.Engine.Heat;
 
 namespace Cablewright.Engine.Tests.Published;
 
-/// <summary>Source: the factors k of IEC 60364-5-54 (tables A.54 and annex A), used with t = (k S / I)² of IEC 60364-4-43.</summary>
+/// <summary>
+/// Source: the factors k of IEC 60364-5-54 (tables A.54 and annex A), used with t = (k S / I)² of IEC 60364-4-43.
+/// </summary>
 public class AdiabaticFactorTests
 {
     /// <summary>Printed factors are rounded up or down at will: 86 for 85.43, 94 for 94.55.</summary>
@@ -17,13 +19,17 @@ public class AdiabaticFactorTests
         return rows;
     }
 
-    /// <summary>The page prints 78 for aluminium from 70 to 140 °C: a misprint for 68, since copper's 103 times 0.6626 is 68.2.</summary>
+    /// <summary>
+    /// The page prints 78 for aluminium from 70 to 140 °C: a misprint for 68, since copper's 103 times 0.6626 is 68.2.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Rows))]
     public void The_factor_is_the_printed_one(string name, string metal, double start, double end)
     {
-        PublishedRow row = PublishedTable.Read("adiabatic-factors").Single(other => other["case"] == name && other["metal"] == metal);
-        double factor = ShortCircuit.Factor(MaterialProperties.Of(metal is "Cu" ? Material.Copper : Material.Aluminium), start, end);
+        PublishedRow row = PublishedTable.Read("adiabatic-factors")
+            .Single(other => other["case"] == name && other["metal"] == metal);
+        double factor = ShortCircuit.Factor(
+            MaterialProperties.Of(metal is "Cu" ? Material.Copper : Material.Aluminium), start, end);
         Near.Relative(row.Number("k_computed"), factor, 2e-4, $"{name} {metal} by the formula");
         if (row["k_printed"].Length == 0) return;
         double printed = row["note"].Contains("misprint for 68", StringComparison.Ordinal) ? 68 : row.Number("k_printed");
@@ -34,8 +40,8 @@ public class AdiabaticFactorTests
     public void All_copper_and_aluminium_rows_are_there() => Assert.Equal(26, Rows().Count);
 
     /// <summary>
-    /// By hand with the printed k = 115 of copper from 70 to 160 °C: 6 AWG of 13.3018 mm² at 1150 A: (115 · 13.3018/1150)² = 1.7694 s; k itself is
-    /// 114.84, which gives 1.7645 s.
+    /// By hand with the printed k = 115 of copper from 70 to 160 °C: 6 AWG of 13.3018 mm² at 1150 A: (115 · 13.3018/1150)² =
+    /// 1.7694 s; k itself is 114.84, which gives 1.7645 s.
     /// </summary>
     [Theory]
     [InlineData(1150, 1.7694)]
@@ -47,11 +53,14 @@ public class AdiabaticFactorTests
         0.005,
         $"6 AWG at {amps} A, s");
 
-    /// <summary>No published k for vehicle insulation: from 105 to 160 °C 87.44 and from 125 to 250 °C 123.27 by the same formula.</summary>
+    /// <summary>
+    /// No published k for vehicle insulation: from 105 to 160 °C 87.44 and from 125 to 250 °C 123.27 by the same formula.
+    /// </summary>
     [Theory]
     [InlineData(105, 160, 87.44)]
     [InlineData(125, 250, 123.27)]
-    public void Tinned_copper_differs_from_copper_by_its_resistivity_alone(double start, double end, double copper) => Near.Relative(
+    public void Tinned_copper_differs_from_copper_by_its_resistivity_alone(double start, double end, double copper) =>
+        Near.Relative(
         copper * Math.Sqrt(0.0172414 / 0.018508),
         ShortCircuit.Factor(MaterialProperties.Of(Material.TinnedCopper), start, end),
         2e-4,

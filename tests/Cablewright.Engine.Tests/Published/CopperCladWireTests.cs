@@ -3,8 +3,8 @@ using Cablewright.Engine.Conductors;
 namespace Cablewright.Engine.Tests.Published;
 
 /// <summary>
-/// Source: sheet of a maker of copper-clad aluminium wire to ASTM B566, 10 % copper by volume, solid wire (so without the lay factor).
-/// The sheet gives diameters to 0.0001 in and masses to 0.01 lb, hence the tolerance.
+/// Source: sheet of a maker of copper-clad aluminium wire to ASTM B566, 10 % copper by volume, solid wire (so without the lay
+/// factor). The sheet gives diameters to 0.0001 in and masses to 0.01 lb, hence the tolerance.
 /// </summary>
 public class CopperCladWireTests
 {
@@ -23,7 +23,15 @@ public class CopperCladWireTests
     public void Resistance_and_mass_are_those_of_the_sheet(string size, double poundsPerThousandFeet, double ohmsPerThousandFeet)
     {
         var clad = Conductor.Of(ConductorSize.Of(size), Material.CopperCladAluminium);
-        Near.Relative(ohmsPerThousandFeet, clad.OhmsPerMetreAt20 / Stranding.LayFactor * 304.8, RoundingOfTheSheet, size + " ohm per 1000 ft");
-        Near.Relative(poundsPerThousandFeet, clad.KilogramsPerMetre / Stranding.LayFactor / 0.45359237 * 304.8, RoundingOfTheSheet, size + " lb per 1000 ft");
+        Near.Relative(
+            ohmsPerThousandFeet,
+            clad.OhmsPerMetreAt20 / Stranding.LayFactor * 304.8,
+            RoundingOfTheSheet,
+            size + " ohm per 1000 ft");
+        Near.Relative(
+            poundsPerThousandFeet,
+            clad.KilogramsPerMetre / Stranding.LayFactor / 0.45359237 * 304.8,
+            RoundingOfTheSheet,
+            size + " lb per 1000 ft");
     }
 }

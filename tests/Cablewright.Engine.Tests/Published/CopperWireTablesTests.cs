@@ -2,7 +2,9 @@ using Cablewright.Engine.Conductors;
 
 namespace Cablewright.Engine.Tests.Published;
 
-/// <summary>Source: the Copper Wire Tables of the National Bureau of Standards, bare solid copper, as a handbook prints them.</summary>
+/// <summary>
+/// Source: the Copper Wire Tables of the National Bureau of Standards, bare solid copper, as a handbook prints them.
+/// </summary>
 public class CopperWireTablesTests
 {
     private const double KilogramsPerPound = 0.45359237;
@@ -13,13 +15,18 @@ public class CopperWireTablesTests
     {
         var rows = new TheoryData<string, double, double, double>();
         foreach (PublishedRow row in PublishedTable.Read("copper-wire-tables"))
-            rows.Add(row["awg"] + " AWG", row.Number("textbook_diameter_in"), row.Number("textbook_cmil"), row.Number("textbook_cu_lb_per_kft"));
+            rows.Add(
+                row["awg"] + " AWG",
+                row.Number("textbook_diameter_in"),
+                row.Number("textbook_cmil"),
+                row.Number("textbook_cu_lb_per_kft"));
         return rows;
     }
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Diameter_area_and_mass_are_within_the_rounding_of_the_table(string size, double inches, double circularMils, double poundsPerThousandFeet)
+    public void Diameter_area_and_mass_are_within_the_rounding_of_the_table(
+        string size, double inches, double circularMils, double poundsPerThousandFeet)
     {
         var copper = Conductor.Of(ConductorSize.Of(size), Material.Copper);
         double diameterInches = Math.Sqrt(4 / Math.PI * copper.Size.MetalAreaMm2) / 25.4;

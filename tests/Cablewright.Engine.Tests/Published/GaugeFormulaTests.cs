@@ -48,9 +48,12 @@ public class GaugeFormulaTests
     private static double[][] AskUnits()
     {
         string questions = string.Concat(Enumerable.Range(-3, 26).Reverse().Select(number =>
-            $"awg({number})\nmm\n1 / (copperconductivity circlearea(awg({number})/2))\nohm/m\ncopperdensity circlearea(awg({number})/2)\nkg/m\n"));
+            $"awg({number})\nmm\n1 / (copperconductivity circlearea(awg({number})/2))\nohm/m\n"
+            + $"copperdensity circlearea(awg({number})/2)\nkg/m\n"));
         string answers = OutsideProgram.Run("units", "units", questions, "-q", "-t", "-d", "14");
-        double[] numbers = [.. answers.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => double.Parse(line, CultureInfo.InvariantCulture))];
+        double[] numbers =
+            [.. answers.Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Select(line => double.Parse(line, CultureInfo.InvariantCulture))];
         return [.. numbers.Chunk(3)];
     }
 }

@@ -22,20 +22,23 @@ public class NecChapter9Table8Tests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Copper_and_aluminium_are_within_the_rounding_of_the_table(string size, bool stranded, double copper, double coated, double aluminium)
+    public void Copper_and_aluminium_are_within_the_rounding_of_the_table(
+        string size, bool stranded, double copper, double coated, double aluminium)
     {
         Assert.True(coated > copper);
         Near.Relative(copper, OhmsPerThousandFeet(size, Material.Copper, stranded), RoundingOfTheTable, size + " copper");
-        Near.Relative(aluminium, OhmsPerThousandFeet(size, Material.Aluminium, stranded), RoundingOfTheTable, size + " aluminium");
+        Near.Relative(
+            aluminium, OhmsPerThousandFeet(size, Material.Aluminium, stranded), RoundingOfTheTable, size + " aluminium");
     }
 
     /// <summary>
-    /// The table's coated conductors have 7 or 19 thick strands, on which the tin is a small share of the metal (ASTM B33: 3 to 6 %
-    /// more resistance). Vehicle cable has strands below 0.28 mm, where ASTM B33 allows 7.35 %: never less, at most 6 % above.
+    /// The table's coated conductors have 7 or 19 thick strands, on which the tin is a small share of the metal (ASTM B33: 3 to 6
+    /// % more resistance). Vehicle cable has strands below 0.28 mm, where ASTM B33 allows 7.35 %: never less, at most 6 % above.
     /// </summary>
     [Theory]
     [MemberData(nameof(Rows))]
-    public void Tinned_copper_resists_no_less_than_the_coated_column(string size, bool stranded, double copper, double coated, double aluminium)
+    public void Tinned_copper_resists_no_less_than_the_coated_column(
+        string size, bool stranded, double copper, double coated, double aluminium)
     {
         Assert.True(aluminium > copper);
         double tinned = OhmsPerThousandFeet(size, Material.TinnedCopper, stranded);
@@ -43,5 +46,6 @@ public class NecChapter9Table8Tests
     }
 
     private static double OhmsPerThousandFeet(string size, Material material, bool stranded) =>
-        Conductor.Of(ConductorSize.Of(size), material).OhmsPerMetre(75) * MetresPerThousandFeet / (stranded ? 1 : Stranding.LayFactor);
+        Conductor.Of(ConductorSize.Of(size), material).OhmsPerMetre(75) * MetresPerThousandFeet
+            / (stranded ? 1 : Stranding.LayFactor);
 }

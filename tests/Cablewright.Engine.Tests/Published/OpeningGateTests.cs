@@ -9,7 +9,8 @@ public class OpeningGateTests
     public static TheoryData<string, double, string, string> Gates()
     {
         var gates = new TheoryData<string, double, string, string>();
-        foreach (PublishedRow row in PublishedTable.Read("iso-8820-3-gates").DistinctBy(row => (row["family"], row["percent_of_rating"], row["min_open_s"], row["max_open_s"])))
+        foreach (PublishedRow row in PublishedTable.Read("iso-8820-3-gates")
+            .DistinctBy(row => (row["family"], row["percent_of_rating"], row["min_open_s"], row["max_open_s"])))
             gates.Add(row["family"], row.Number("percent_of_rating"), row["min_open_s"], row["max_open_s"]);
         return gates;
     }
@@ -27,7 +28,8 @@ public class OpeningGateTests
 
     [Fact]
     public void Both_blade_types_have_gates() =>
-        Assert.Equal(["blade-c", "blade-e"], PublishedTable.Read("iso-8820-3-gates").Select(row => row["family"]).Distinct().Order());
+        Assert.Equal(
+            ["blade-c", "blade-e"], PublishedTable.Read("iso-8820-3-gates").Select(row => row["family"]).Distinct().Order());
 
     /// <summary>Opening is certain from 135 % on: at 110 % a blade holds for 100 h, and no longest time is printed.</summary>
     [Theory]
@@ -41,7 +43,10 @@ public class OpeningGateTests
         Assert.True(Band(family).IsRead);
     }
 
-    /// <summary>Halfway between 200 and 350 % on the scale of the sheets' charts: √(2 · 3.5) = 2.6458 times, √(5 · 0.5) = 1.5811 s and √(0.15 · 0.08) = 0.10954 s.</summary>
+    /// <summary>
+    /// Halfway between 200 and 350 % on the scale of the sheets' charts: √(2 · 3.5) = 2.6458 times, √(5 · 0.5) = 1.5811 s and
+    /// √(0.15 · 0.08) = 0.10954 s.
+    /// </summary>
     [Fact]
     public void Between_two_gates_it_goes_straight_on_logarithmic_scales()
     {

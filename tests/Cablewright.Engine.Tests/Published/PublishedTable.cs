@@ -9,7 +9,8 @@ internal static class PublishedTable
     {
         string[] lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "Published", "Data", name + ".csv"));
         string[] columns = Cells(lines[0]);
-        return [.. lines.Skip(1).Select(line => new PublishedRow(columns.Zip(Cells(line)).ToDictionary(pair => pair.First, pair => pair.Second)))];
+        return [.. lines.Skip(1)
+            .Select(line => new PublishedRow(columns.Zip(Cells(line)).ToDictionary(pair => pair.First, pair => pair.Second)))];
     }
 
     private static string[] Cells(string line)

@@ -14,7 +14,9 @@ public class TradePracticeTests
     public void A_1500_watt_amplifier_at_75_percent_and_13_8_volts_draws_just_under_150_amperes() =>
         Assert.InRange(CircuitSolver.Amps(new LoadDraw(LoadKind.ConstantPower, 1500 / 0.75), 13.8), 144, 150);
 
-    /// <summary>3000 W / 0.80 / 14 V = 267.9 A over 0.0983 mΩ of solid copper; stranding adds 2 %, so the figure is 0.0268 V.</summary>
+    /// <summary>
+    /// 3000 W / 0.80 / 14 V = 267.9 A over 0.0983 mΩ of solid copper; stranding adds 2 %, so the figure is 0.0268 V.
+    /// </summary>
     [Fact]
     public void A_foot_of_1_0_copper_drops_26_millivolts_one_way_under_3000_watts()
     {
@@ -27,16 +29,26 @@ public class TradePracticeTests
     [Fact]
     public void Copper_clad_aluminium_loses_1_55_times_what_copper_does() =>
         Assert.All(ConductorSize.All.Where(size => !size.IsMetric), size =>
-            Near.Relative(1.55, Conductor.Of(size, Material.CopperCladAluminium).OhmsPerMetreAt20 / Conductor.Of(size, Material.Copper).OhmsPerMetreAt20, 0.005, size.Label));
+            Near.Relative(
+                1.55,
+                Conductor.Of(size, Material.CopperCladAluminium).OhmsPerMetreAt20
+                    / Conductor.Of(size, Material.Copper).OhmsPerMetreAt20,
+                0.005,
+                size.Label));
 
     [Fact]
     public void Gauge_4_loses_2_5_times_what_1_0_does() =>
         Assert.All(Enum.GetValues<Material>(), material =>
-            Near.Relative(2.5, Conductor.Of(ConductorSize.Of("4 AWG"), material).OhmsPerMetreAt20 / Conductor.Of(ConductorSize.Of("1/0 AWG"), material).OhmsPerMetreAt20, 0.02, material.Word()));
+            Near.Relative(
+                2.5,
+                Conductor.Of(ConductorSize.Of("4 AWG"), material).OhmsPerMetreAt20
+                    / Conductor.Of(ConductorSize.Of("1/0 AWG"), material).OhmsPerMetreAt20,
+                0.02,
+                material.Word()));
 
     /// <summary>
-    /// 500 W / 0.75 = 667 W over 10 ft one way, 3 % of 14 V = 0.42 V. 8 AWG copper, stranded: 0.31 V at 20 °C and still within at 105 °C
-    /// (0.4197 V), its load's rising current included. Copper-clad: 0.49 V, beyond 3 % even at 20 °C.
+    /// 500 W / 0.75 = 667 W over 10 ft one way, 3 % of 14 V = 0.42 V. 8 AWG copper, stranded: 0.31 V at 20 °C and still within at
+    /// 105 °C (0.4197 V), its load's rising current included. Copper-clad: 0.49 V, beyond 3 % even at 20 °C.
     /// </summary>
     [Fact]
     public void A_500_watt_amplifier_10_feet_away_keeps_within_3_percent_on_8_AWG_copper_and_not_on_copper_clad()

@@ -27,8 +27,8 @@ public class ChoiceTests
     }, iter: Builds);
 
     /// <summary>
-    /// Neither with the fuses that were chosen nor with them open again: a slightly other current may ask for another fuse, whose resistance
-    /// counts too, and fuses are chosen for the current and not for the drop.
+    /// Neither with the fuses that were chosen nor with them open again: a slightly other current may ask for another fuse, whose
+    /// resistance counts too, and fuses are chosen for the current and not for the drop.
     /// </summary>
     [Fact]
     public void No_chosen_run_could_be_one_size_smaller_by_itself() => OpenBuilds.Trees.Sample(build =>
@@ -40,13 +40,15 @@ public class ChoiceTests
         {
             int index = Array.IndexOf(Usual, run.Conductor.Size);
             if (index == 0) continue;
-            Assert.True(Array.Exists(stated, known => Breaks(Assessed.Of(known.WithSize(run.Id, Usual[index - 1])))), $"{run.Id} could be {Usual[index - 1]}");
+            Assert.True(
+                Array.Exists(stated, known => Breaks(Assessed.Of(known.WithSize(run.Id, Usual[index - 1])))),
+                $"{run.Id} could be {Usual[index - 1]}");
         }
     }, iter: Builds);
 
     /// <summary>
-    /// Every pair of sizes for a run there and a run back is tried: where any keeps the rules, the choice does. It is the least metal in most
-    /// cases and not in all; more than two and a half times as much would be no choice.
+    /// Every pair of sizes for a run there and a run back is tried: where any keeps the rules, the choice does. It is the least
+    /// metal in most cases and not in all; more than two and a half times as much would be no choice.
     /// </summary>
     [Fact]
     public void Where_some_choice_keeps_every_rule_one_is_found() => OpenBuilds.ThereAndBack.Sample(build =>
@@ -77,19 +79,26 @@ public class ChoiceTests
         return least;
     }
 
-    private static double Kilograms(Run run, ConductorSize size) => Conductor.Of(size, Material.Copper).KilogramsPerMetre * run.LengthMetres;
+    private static double Kilograms(Run run, ConductorSize size) =>
+        Conductor.Of(size, Material.Copper).KilogramsPerMetre * run.LengthMetres;
 
     private static Build WithChosenSizes(Build build, Assessment answer) =>
         answer.Runs.Aggregate(build, (changed, run) => changed.WithSize(run.Id, run.Conductor.Size));
 
-    /// <summary>Whether a rule that a choice has to keep does not hold: one that fails, the design target, or the size of the return.</summary>
+    /// <summary>
+    /// Whether a rule that a choice has to keep does not hold: one that fails, the design target, or the size of the return.
+    /// </summary>
     private static bool Breaks(Assessment answer) => answer.Findings.Any(finding =>
         finding.Severity is Severity.Fail || finding.Code is "amplifier.drop-over-target" or "amplifier.return-below-supply");
 
-    /// <summary>The rules broken; where no fuse fits, one that is stated instead of chosen is too large for its conductor.</summary>
+    /// <summary>
+    /// The rules broken; where no fuse fits, one that is stated instead of chosen is too large for its conductor.
+    /// </summary>
     private static string[] Broken(Assessment answer) => [.. answer.Findings
         .Where(finding => finding.Severity is Severity.Fail || finding.Code.StartsWith("amplifier.", StringComparison.Ordinal))
-        .Select(finding => finding.Code is "run.no-fuse-fits" or "fuse.above-conductor-rating" ? "the fuse of " + Run(finding.Pointer) : finding.Code + finding.Pointer)
+        .Select(finding => finding.Code is "run.no-fuse-fits" or "fuse.above-conductor-rating"
+            ? "the fuse of " + Run(finding.Pointer)
+            : finding.Code + finding.Pointer)
         .Order(StringComparer.Ordinal)];
 
     private static string Run(string pointer) => string.Join('/', pointer.Split('/').Take(3));

@@ -7,7 +7,8 @@ public class QuickAssessmentTests(ServiceFixture service) : IClassFixture<Servic
 {
     private const string Address = "/v1/assessments/quick";
     private const string Full =
-        Address + "?ratedOutput=1000%20W&length=16%20ft&size=4%20AWG&material=copper&chargingVoltage=13.8%20V&efficiency=75%20%25";
+        Address
+            + "?ratedOutput=1000%20W&length=16%20ft&size=4%20AWG&material=copper&chargingVoltage=13.8%20V&efficiency=75%20%25";
 
     [Theory]
     [InlineData(Full)]
@@ -57,7 +58,8 @@ public class QuickAssessmentTests(ServiceFixture service) : IClassFixture<Servic
     [InlineData("?ratedOutput=1000%20W&length=16", 422, "/length", "quantity.unit-missing", null)]
     [InlineData("?ratedOutput=1000%20W&length=16%20V", 422, "/length", "quantity.wrong-unit", null)]
     [InlineData("?ratedOutput=1000%20W&length=16%20ft&size=4", 422, "/size", "size.unreadable", null)]
-    [InlineData("?ratedOutput=1000%20W&length=16%20ft&chargingVoltage=400%20V", 422, "/chargingVoltage", "quantity.too-large", null)]
+    [InlineData(
+        "?ratedOutput=1000%20W&length=16%20ft&chargingVoltage=400%20V", 422, "/chargingVoltage", "quantity.too-large", null)]
     [InlineData("?ratedOutput=1000%20W&length=16%20ft&efficiency=175%20%25", 422, "/efficiency", "quantity.too-large", null)]
     public async Task A_fault_names_its_parameter(string query, int status, string pointer, string code, string? meant)
     {

@@ -23,7 +23,8 @@ public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFi
         string committed = await File.ReadAllTextAsync(Repository.Contract);
         Assert.True(
             committed == served.Text,
-            "openapi/cablewright.v1.json is not what the service publishes; run: dotnet build src/Cablewright.Service -t:RefreshContract");
+            "openapi/cablewright.v1.json is not what the service publishes; run: "
+            + "dotnet build src/Cablewright.Service -t:RefreshContract");
     }
 
     [Fact]
@@ -67,7 +68,9 @@ public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFi
             Assert.Empty(AlwaysPossible.Except(responses.Select(response => response.Key)));
             foreach ((string status, JsonNode? response) in responses.Where(response => response.Key[0] is '4' or '5'))
             {
-                Assert.Equal("#/components/schemas/Problem", (string)response!["content"]!["application/problem+json"]!["schema"]!["$ref"]!);
+                Assert.Equal(
+                    "#/components/schemas/Problem",
+                    (string)response!["content"]!["application/problem+json"]!["schema"]!["$ref"]!);
                 Assert.Contains("`", (string)response["description"]!);
             }
         }

@@ -17,7 +17,8 @@ public static class ContractSchemas
         EvaluationResults results = Known[shape].Evaluate(document, Strict);
         return results.IsValid
             ? []
-            : [.. results.Details.Where(detail => detail.HasErrors).Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}"), "invalid"];
+            : [.. results.Details.Where(detail => detail.HasErrors).Select(detail => $"{detail.InstanceLocation}: "
+                + $"{string.Join("; ", detail.Errors!.Values)}"), "invalid"];
     }
 
     private static Dictionary<string, JsonSchema> Read()

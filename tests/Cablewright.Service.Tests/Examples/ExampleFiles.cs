@@ -14,7 +14,8 @@ public static class ExampleFiles
 
     /// <summary>Their names.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        [.. Directory.GetFiles(Repository.Examples, "*" + RequestEnding).Select(path => Path.GetFileName(path)[..^RequestEnding.Length]).Order()];
+        [.. Directory.GetFiles(Repository.Examples, "*" + RequestEnding)
+            .Select(path => Path.GetFileName(path)[..^RequestEnding.Length]).Order()];
 
     public static string Request(string name) => File.ReadAllText(Path.Combine(Repository.Examples, name + RequestEnding));
 

@@ -32,7 +32,8 @@ public class ExampleTests(ServiceFixture service) : IClassFixture<ServiceFixture
         Assert.Equal("fail", await Verdict("copper-clad"));
         Answer small = await service.Post(ExampleFiles.Request("small-run"));
         Assert.Equal("caution", (string)small.Json["verdict"]!);
-        Assert.Equal(["fuse.interrupting-rating-unknown"], small.Json["findings"]!.AsArray().Select(finding => (string)finding!["code"]!));
+        Assert.Equal(
+            ["fuse.interrupting-rating-unknown"], small.Json["findings"]!.AsArray().Select(finding => (string)finding!["code"]!));
     }
 
     private async Task<string> Verdict(string name) => (string)(await service.Post(ExampleFiles.Request(name))).Json["verdict"]!;

@@ -20,11 +20,11 @@ public class HealthTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     }
 
     /// <summary>
-    /// By hand. The amplifier is rated 80 A at 14.4 V (ANSI/CTA-2006), so P = 1152 W. Annealed copper 1/58 ohm mm²/m (IACS), 2 AWG =
-    /// 33.63 mm² (ASTM B258), lay 1.02: 0.5229 mohm/m at 20 C, at temperature T times 1 + 0.00393 (T - 20). The runs (5, 1 and 0.5 m)
-    /// with three joints of 0.1 mohm, the body's 1 mohm and the fuse's drop at its rating over that rating are in series with 13.8 V:
-    /// V = (E + sqrt(E² - 4 P R)) / 2. T is the answer's, which is of the greater current at the lowest supply voltage, brought to this
-    /// current by the square law of heating in small steps; the rest is arithmetic.
+    /// By hand. The amplifier is rated 80 A at 14.4 V (ANSI/CTA-2006), so P = 1152 W. Annealed copper 1/58 ohm mm²/m (IACS), 2
+    /// AWG = 33.63 mm² (ASTM B258), lay 1.02: 0.5229 mohm/m at 20 C, at temperature T times 1 + 0.00393 (T - 20). The runs (5, 1
+    /// and 0.5 m) with three joints of 0.1 mohm, the body's 1 mohm and the fuse's drop at its rating over that rating are in
+    /// series with 13.8 V: V = (E + sqrt(E² - 4 P R)) / 2. T is the answer's, which is of the greater current at the lowest
+    /// supply voltage, brought to this current by the square law of heating in small steps; the rest is arithmetic.
     /// </summary>
     [Fact]
     public void The_reference_build_is_known_by_hand()

@@ -32,6 +32,9 @@ public class MethodTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     public async Task The_pages_show_no_mark_of_the_library_that_draws_them()
     {
         Assert.Equal(204, (await service.Get("/docs/favicon-32x32.png")).Status);
-        Assert.Contains(".swagger-ui .topbar { display: none !important }", (await service.Get("/docs/index.html")).Text, StringComparison.Ordinal);
+        Assert.Contains(
+            ".swagger-ui .topbar { display: none !important }",
+            (await service.Get("/docs/index.html")).Text,
+            StringComparison.Ordinal);
     }
 }

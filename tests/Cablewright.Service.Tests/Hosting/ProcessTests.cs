@@ -7,7 +7,8 @@ using Cablewright.Service.Tests.Support;
 
 namespace Cablewright.Service.Tests.Hosting;
 
-public class ProcessTests(ServiceProcess process, ServiceFixture service) : IClassFixture<ServiceProcess>, IClassFixture<ServiceFixture>
+public class ProcessTests(ServiceProcess process, ServiceFixture service)
+    : IClassFixture<ServiceProcess>, IClassFixture<ServiceFixture>
 {
     [Fact]
     public void It_says_where_it_listens_and_where_its_pages_are()
@@ -39,7 +40,10 @@ public class ProcessTests(ServiceProcess process, ServiceFixture service) : ICla
             build["runs"]![0]!["length"] = "12 " + Secret;
         });
         await process.Post(body, "log-of-post");
-        using var get = new HttpRequestMessage(HttpMethod.Get, $"/{Secret}?{Secret}={Secret}") { Headers = { { "X-Correlation-Id", "log-of-get" } } };
+        using var get = new HttpRequestMessage(HttpMethod.Get, $"/{Secret}?{Secret}={Secret}")
+        {
+            Headers = { { "X-Correlation-Id", "log-of-get" } },
+        };
         (await process.Client.SendAsync(get)).Dispose();
 
         JsonNode post = JsonNode.Parse(Assert.Single(await process.LogOf("log-of-post")))!;
@@ -79,7 +83,8 @@ public class ProcessTests(ServiceProcess process, ServiceFixture service) : ICla
         var address = new Uri(process.Address);
         using var socket = new TcpClient(address.Host, address.Port);
         await socket.GetStream().WriteAsync(Encoding.ASCII.GetBytes(
-            $"POST /v1/assessments HTTP/1.1\r\nHost: {address.Authority}\r\nContent-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\nnonsense\r\n"));
+            $"POST /v1/assessments HTTP/1.1\r\nHost: {address.Authority}\r\nContent-Type: application/json\r\n"
+            + "Transfer-Encoding: chunked\r\n\r\nnonsense\r\n"));
         using var reader = new StreamReader(socket.GetStream());
         string answer = await reader.ReadToEndAsync();
         Assert.StartsWith("HTTP/1.1 400", answer);

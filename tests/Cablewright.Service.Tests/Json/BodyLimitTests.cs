@@ -53,7 +53,8 @@ public sealed class BodyLimitTests
     [InlineData("nonsense", false)]
     [InlineData("", false)]
     [InlineData(null, false)]
-    public void Only_JSON_announces_JSON(string? contentType, bool announces) => Assert.Equal(announces, JsonMediaType.Announces(contentType));
+    public void Only_JSON_announces_JSON(string? contentType, bool announces) =>
+        Assert.Equal(announces, JsonMediaType.Announces(contentType));
 
     private static byte[] Padded(int bytes) => Encoding.UTF8.GetBytes("{\"vehicle\":{}}".PadRight(bytes));
 

@@ -21,7 +21,10 @@ public sealed class HostileBodyTests
         {
             Shaped<Sample> shaped = ShapeReader.Read(GoodBytes.AsMemory(0, length), SampleJson.Default.Sample);
             Assert.Equal(ShapeOutcome.NotJson, shaped.Outcome);
-            Assert.Contains(length == 0 ? "empty" : "found the end of the text", Assert.Single(shaped.Faults).Detail, StringComparison.Ordinal);
+            Assert.Contains(
+                length == 0 ? "empty" : "found the end of the text",
+                Assert.Single(shaped.Faults).Detail,
+                StringComparison.Ordinal);
         }
     }
 
@@ -41,8 +44,9 @@ public sealed class HostileBodyTests
     public void No_arrangement_of_JSON_pieces_makes_the_reader_throw()
     {
         Gen<string> pieces = Gen.OneOfConst(
-            "{", "}", "[", "]", ",", ":", "\"", "\\", "\"vehicle\":", "\"runs\":", "\"name\":", "\"include\":", "\"id\":", "\"length\":", "{}", "[]",
-            "null", "true", "1", "-0", "1e999", "\"\\ud800\"", "\"\\ud800\":", "\"cabin\"", "\"16 ft\"", "\n", " ", "//", "\u0001", "é", "\ufeff");
+            "{", "}", "[", "]", ",", ":", "\"", "\\", "\"vehicle\":", "\"runs\":", "\"name\":", "\"include\":", "\"id\":",
+            "\"length\":", "{}", "[]", "null", "true", "1", "-0", "1e999", "\"\\ud800\"", "\"\\ud800\":", "\"cabin\"",
+            "\"16 ft\"", "\n", " ", "//", "\u0001", "é", "\ufeff");
         pieces.Array[0, 25].Select(parts => Encoding.UTF8.GetBytes(string.Concat(parts))).Sample(IsAnswered);
     }
 
@@ -56,6 +60,7 @@ public sealed class HostileBodyTests
             Assert.True(fault.Detail.Length < 400, fault.Detail);
         }
 
-        return (shaped.Value is null) == (shaped.Faults.Count > 0) && (shaped.Outcome == ShapeOutcome.Read) == (shaped.Value is not null);
+        return (shaped.Value is null) == (shaped.Faults.Count > 0)
+            && (shaped.Outcome == ShapeOutcome.Read) == (shaped.Value is not null);
     }
 }

@@ -55,7 +55,8 @@ internal sealed record Unfit
     public DayOfWeek Day { get; init; }
 }
 
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, Converters = [typeof(JsonStringEnumConverter<SampleWord>)])]
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, Converters = [typeof(JsonStringEnumConverter<SampleWord>)])]
 [JsonSerializable(typeof(Sample))]
 [JsonSerializable(typeof(Unfit))]
 internal sealed partial class SampleJson : JsonSerializerContext;

@@ -23,7 +23,15 @@ public sealed class ShapeReaderTests
         Assert.Equal("13.8 V", shaped.Value!.Vehicle.ChargingVoltage);
         Assert.Equal([SampleWord.Cabin], shaped.Value.Include!);
         Assert.Equal(
-            new SampleRun { Id = "main", Length = "16 ft", Route = SampleWord.EngineBay, Count = 2, Price = 4.10, Fitted = false },
+            new SampleRun
+            {
+                Id = "main",
+                Length = "16 ft",
+                Route = SampleWord.EngineBay,
+                Count = 2,
+                Price = 4.10,
+                Fitted = false,
+            },
             Assert.Single(shaped.Value.Runs));
     }
 
@@ -36,9 +44,11 @@ public sealed class ShapeReaderTests
 
     [Theory]
     [InlineData("""{ "vehicle": {}, "runs": [ { "id": "a", "lenght": "16 ft", "length": "1 m" } ] }""",
-        "/runs/0/lenght", ShapeCodes.UnknownMember, "\"lenght\" is not a member here; did you mean \"length\"?", "id, length, route, count, price, fitted")]
+        "/runs/0/lenght", ShapeCodes.UnknownMember, "\"lenght\" is not a member here; did you mean \"length\"?",
+        "id, length, route, count, price, fitted")]
     [InlineData("""{ "vehicle": {}, "Name": "x" }""",
-        "/Name", ShapeCodes.UnknownMember, "\"Name\" is not a member here; did you mean \"name\"?", "name, vehicle, runs, include")]
+        "/Name", ShapeCodes.UnknownMember, "\"Name\" is not a member here; did you mean \"name\"?",
+        "name, vehicle, runs, include")]
     [InlineData("""{ "vehicle": {}, "runCount": 1 }""",
         "/runCount", ShapeCodes.UnknownMember, "\"runCount\" is not a member here", "name, vehicle, runs, include")]
     [InlineData("""{ "vehicle": {}, "a/b~c": 1 }""",
@@ -48,7 +58,8 @@ public sealed class ShapeReaderTests
     [InlineData("""{ "vehicle": {}, "name": null }""",
         "/name", ShapeCodes.Null, "null is not accepted; leave the member out instead", null)]
     [InlineData("""{ "vehicle": null }""", "/vehicle", ShapeCodes.Null, "null is not accepted; expected an object", null)]
-    [InlineData("""{ "vehicle": {}, "include": [null] }""", "/include/0", ShapeCodes.Null, "null is not accepted; expected one of the words listed", "engine-bay, cabin")]
+    [InlineData("""{ "vehicle": {}, "include": [null] }""",
+        "/include/0", ShapeCodes.Null, "null is not accepted; expected one of the words listed", "engine-bay, cabin")]
     [InlineData("""null""", "", ShapeCodes.Null, "null is not accepted; expected an object", null)]
     [InlineData("""[]""", "", ShapeCodes.WrongType, "expected an object, found an array", null)]
     [InlineData("""{ "vehicle": {}, "name": 7 }""", "/name", ShapeCodes.WrongType, "expected text, found a number", null)]
@@ -56,16 +67,21 @@ public sealed class ShapeReaderTests
     [InlineData("""{ "vehicle": {}, "runs": [ { "id": "a", "length": "1 m", "fitted": "false" } ] }""",
         "/runs/0/fitted", ShapeCodes.WrongType, "expected true or false, found text", null)]
     [InlineData("""{ "vehicle": { "chargingVoltage": 13.8 } }""",
-        "/vehicle/chargingVoltage", QuantityCodes.UnitMissing, "add a unit, for example \"13.8 V\"", "6 V to 60 V, for example \"13.8 V\"")]
+        "/vehicle/chargingVoltage", QuantityCodes.UnitMissing, "add a unit, for example \"13.8 V\"",
+        "6 V to 60 V, for example \"13.8 V\"")]
     [InlineData("""{ "vehicle": { "chargingVoltage": 1e400 } }""",
-        "/vehicle/chargingVoltage", QuantityCodes.UnitMissing, "add a unit, for example \"13.8 V\"", "6 V to 60 V, for example \"13.8 V\"")]
+        "/vehicle/chargingVoltage", QuantityCodes.UnitMissing, "add a unit, for example \"13.8 V\"",
+        "6 V to 60 V, for example \"13.8 V\"")]
     [InlineData("""{ "vehicle": { "chargingVoltage": true } }""",
-        "/vehicle/chargingVoltage", ShapeCodes.WrongType, "expected a quantity with its unit, as text, found true or false", "6 V to 60 V, for example \"13.8 V\"")]
+        "/vehicle/chargingVoltage", ShapeCodes.WrongType, "expected a quantity with its unit, as text, found true or false",
+        "6 V to 60 V, for example \"13.8 V\"")]
     [InlineData("""{ }""", "/vehicle", ShapeCodes.MissingMember, "\"vehicle\" is missing; expected an object", null)]
     [InlineData("""{ "vehicle": {}, "runs": [ { "id": "a" } ] }""",
-        "/runs/0/length", ShapeCodes.MissingMember, "\"length\" is missing; expected a quantity with its unit, as text", "0.1 m to 30 m, for example \"16 ft\"")]
+        "/runs/0/length", ShapeCodes.MissingMember, "\"length\" is missing; expected a quantity with its unit, as text",
+        "0.1 m to 30 m, for example \"16 ft\"")]
     [InlineData("""{ "vehicle": {}, "include": ["Cabin"] }""",
-        "/include/0", ShapeCodes.UnknownWord, "\"Cabin\" is not a word accepted here; did you mean \"cabin\"?", "engine-bay, cabin")]
+        "/include/0", ShapeCodes.UnknownWord, "\"Cabin\" is not a word accepted here; did you mean \"cabin\"?",
+        "engine-bay, cabin")]
     [InlineData("""{ "vehicle": {}, "include": ["0"] }""",
         "/include/0", ShapeCodes.UnknownWord, "\"0\" is not a word accepted here", "engine-bay, cabin")]
     [InlineData("""{ "vehicle": {}, "include": [1] }""",
@@ -80,7 +96,8 @@ public sealed class ShapeReaderTests
         "/name", ShapeCodes.NotText, "the text holds half of a surrogate pair, which is no character", null)]
     [InlineData("""{ "vehicle": {}, "\ud800": 1 }""",
         "/\\ud800", ShapeCodes.UnknownMember, "is not a member here", "name, vehicle, runs, include")]
-    public void A_fault_of_the_shape_says_where_why_and_what_is_right(string body, string pointer, string code, string detail, string? accepted)
+    public void A_fault_of_the_shape_says_where_why_and_what_is_right(
+        string body, string pointer, string code, string detail, string? accepted)
     {
         Shaped<Sample> shaped = Read(body);
 
@@ -94,7 +111,8 @@ public sealed class ShapeReaderTests
     [Fact]
     public void All_faults_are_listed_at_once_quantities_included()
     {
-        Shaped<Sample> shaped = Read("""{ "nmae": 1, "runs": [ { "id": 5, "length": "16" }, { "length": "99 ft", "route": "roof" } ] }""");
+        Shaped<Sample> shaped = Read(
+            """{ "nmae": 1, "runs": [ { "id": 5, "length": "16" }, { "length": "99 ft", "route": "roof" } ] }""");
 
         Assert.Equal(
             [
@@ -125,7 +143,9 @@ public sealed class ShapeReaderTests
     public void A_long_value_is_shown_short_and_no_character_is_cut_in_half()
     {
         string text = new string('a', 59) + "\U0001F50B" + new string('b', 5000);
-        Assert.Equal(new string('a', 59) + "…", Assert.Single(Read($$"""{ "vehicle": {}, "nmae": "{{text}}" }""").Faults).Value!.GetValue<string>());
+        Assert.Equal(
+            new string('a', 59) + "…",
+            Assert.Single(Read($$"""{ "vehicle": {}, "nmae": "{{text}}" }""").Faults).Value!.GetValue<string>());
     }
 
     [Fact]
@@ -145,7 +165,8 @@ public sealed class ShapeReaderTests
     public void A_type_that_sends_enumerations_as_numbers_is_refused_before_any_body_is() =>
         Assert.Throws<NotSupportedException>(() => ShapeReader.Prepare(SampleJson.Default.Unfit));
 
-    private static string Faulty(int faults) => $$"""{ "vehicle": {}, "include": [{{string.Join(',', Enumerable.Repeat("7", faults))}}] }""";
+    private static string Faulty(int faults) =>
+        $$"""{ "vehicle": {}, "include": [{{string.Join(',', Enumerable.Repeat("7", faults))}}] }""";
 
     private static Shaped<Sample> Read(string body) => ShapeReader.Read(Encoding.UTF8.GetBytes(body), SampleJson.Default.Sample);
 }

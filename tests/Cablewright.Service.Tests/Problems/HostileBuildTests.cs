@@ -12,13 +12,19 @@ namespace Cablewright.Service.Tests.Problems;
 public class HostileBuildTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
     private static readonly Gen<JsonNode?> AnyValue = Gen.OneOfConst<string>(
-            "null", "true", "-1", "1e400", "0", "[]", "{}", "[[]]", "\"\"", "\"body\"", "\"starter\"", "\"bass\"", "\"0 m\"", "\"0.01 m\"",
-            "\"100 m\"", "\"50 kW\"", "\"0.5 A\"", "\"2000 A\"", "\"60 V\"", "\"6 V\"", "\"22 AWG\"", "\"4/0 AWG\"", "\"150 mm2\"", "\"return\"",
-            "\"supply\"", "\"aluminium\"", "\"60 C\"", "\"-40 C\"", "\"\\u0000\"", "\"é\"", "8", "false")
+            "null", "true", "-1", "1e400", "0", "[]", "{}", "[[]]", "\"\"", "\"body\"", "\"starter\"", "\"bass\"", "\"0 m\"",
+            "\"0.01 m\"", "\"100 m\"", "\"50 kW\"", "\"0.5 A\"", "\"2000 A\"", "\"60 V\"", "\"6 V\"", "\"22 AWG\"",
+            "\"4/0 AWG\"", "\"150 mm2\"", "\"return\"", "\"supply\"", "\"aluminium\"", "\"60 C\"", "\"-40 C\"",
+            "\"\\u0000\"", "\"é\"", "8", "false")
         .Select(text => Parse(text));
 
     private static readonly string[] Undamaged =
-        [Builds.Small, ExampleFiles.Request("two-amplifiers"), ExampleFiles.Request("rear-battery"), ExampleFiles.Request("coach-24v")];
+        [
+            Builds.Small,
+            ExampleFiles.Request("two-amplifiers"),
+            ExampleFiles.Request("rear-battery"),
+            ExampleFiles.Request("coach-24v"),
+        ];
 
     private static readonly Gen<(int Place, JsonNode? Value, bool Removes)[]> Damage =
         Gen.Select(Gen.Int[0, 120], AnyValue, Gen.Bool).Select((place, value, removes) => (place, value, removes)).Array[1, 4];

@@ -39,7 +39,9 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
         Answer tooMany = await PostList(pointer, most + 1);
         ProblemAssertions.IsProblem(tooMany, 422, "build.faulty");
         Assert.Contains((pointer, "items.too-many"), tooMany.Faults);
-        Assert.Contains($"{most}", tooMany.Json["errors"]!.AsArray().First(error => (string)error!["pointer"]! == pointer)!["accepted"]!.ToString());
+        Assert.Contains(
+            $"{most}",
+            tooMany.Json["errors"]!.AsArray().First(error => (string)error!["pointer"]! == pointer)!["accepted"]!.ToString());
     }
 
     [Theory]

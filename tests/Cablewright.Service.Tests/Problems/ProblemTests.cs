@@ -100,7 +100,9 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
         }));
         ProblemAssertions.IsProblem(answer, 400, "request.not-understood");
         Assert.Equal(
-            [("/runs/0/length", "quantity.unit-missing"), ("/runs/1/length", "quantity.unit-missing"), ("/units", "word.unknown"), ("/vehicle", "value.null")],
+            [
+                ("/runs/0/length", "quantity.unit-missing"), ("/runs/1/length", "quantity.unit-missing"),
+                ("/units", "word.unknown"), ("/vehicle", "value.null")],
             answer.Faults.Order());
     }
 

@@ -21,7 +21,10 @@ internal static class GnuUnits
     {
         try
         {
-            return Process.Start(new ProcessStartInfo("units", ["--terse", "--output-format", "%.17g", from, into]) { RedirectStandardOutput = true })!;
+            return Process.Start(new ProcessStartInfo("units", ["--terse", "--output-format", "%.17g", from, into])
+            {
+                RedirectStandardOutput = true,
+            })!;
         }
         catch (Win32Exception missing)
         {

@@ -112,7 +112,9 @@ public sealed class QuantityReadingTests
         Assert.Throws<ArgumentException>(() => QuantityRule.Of<Misdeclared>(nameof(Misdeclared.Plain)));
     }
 
-    /// <summary>Source: IEEE 754 round-to-nearest as done by <see cref="double.Parse(string)"/> on the product written out in decimal.</summary>
+    /// <summary>
+    /// Source: IEEE 754 round-to-nearest as done by <see cref="double.Parse(string)"/> on the product written out in decimal.
+    /// </summary>
     [Fact]
     public void Feet_are_the_double_nearest_to_the_true_product() =>
         Gen.Int[0, 999_999_999].Select(Gen.Int[0, 6]).Sample((digits, places) =>
@@ -128,14 +130,16 @@ public sealed class QuantityReadingTests
     public void No_text_crashes_the_reader()
     {
         Gen<string> pieces = Gen.OneOfConst(
-            "1", "0", "16", "999999999999999", ".", ",", "-", "\u2212", " ", "\t", "ft", "in", "V", "mΩ", "°C", "%", "e", "E+", "/", "'", "\"",
+            "1", "0", "16", "999999999999999", ".", ",", "-", "\u2212", " ", "\t", "ft", "in", "V", "mΩ", "°C", "%", "e", "E+",
+            "/", "'", "\"",
             "NaN", "\ud800", "\udc00", "\0", "\u0301", "½", "٣", "KW", "mm2");
         Gen<string> text = Gen.OneOf(pieces.Array[0, 12].Select(string.Concat), Gen.String[0, 60]);
-        text.Select(Gen.OneOfConst(nameof(Wide.Length), nameof(Wide.Temperature), nameof(Wide.MaxDrop))).Sample((written, member) =>
-        {
-            QuantityReading reading = Read(member, written);
-            return double.IsFinite(reading.Value) && (reading.Fault is null || reading.Fault.Detail.Length < 300);
-        });
+        text.Select(Gen.OneOfConst(nameof(Wide.Length), nameof(Wide.Temperature), nameof(Wide.MaxDrop)))
+            .Sample((written, member) =>
+            {
+                QuantityReading reading = Read(member, written);
+                return double.IsFinite(reading.Value) && (reading.Fault is null || reading.Fault.Detail.Length < 300);
+            });
     }
 
     [Fact]

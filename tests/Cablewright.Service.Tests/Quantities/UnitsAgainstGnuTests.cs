@@ -4,10 +4,14 @@ using Cablewright.Service.Quantities;
 
 namespace Cablewright.Service.Tests.Quantities;
 
-/// <summary>Every spelling of every unit against GNU units 2.22, which takes its definitions from NIST SP 811 and the SI brochure.</summary>
+/// <summary>
+/// Every spelling of every unit against GNU units 2.22, which takes its definitions from NIST SP 811 and the SI brochure.
+/// </summary>
 public sealed class UnitsAgainstGnuTests
 {
-    /// <summary>How GNU units writes our spellings; the name of a member of <see cref="Wide"/>; the unit it is read into.</summary>
+    /// <summary>
+    /// How GNU units writes our spellings; the name of a member of <see cref="Wide"/>; the unit it is read into.
+    /// </summary>
     private static readonly Dictionary<QuantityKind, (string Into, Func<string, string> From)> Gnu = new()
     {
         [QuantityKind.Length] = ("m", unit => "7.3 " + unit),
@@ -16,7 +20,8 @@ public sealed class UnitsAgainstGnuTests
         [QuantityKind.Current] = ("A", unit => "7.3 " + unit),
         [QuantityKind.Power] = ("W", unit => "7.3 " + unit),
         [QuantityKind.Resistance] = ("ohm", unit => "7.3 " + unit.Replace('\u03bc', 'u').Replace('\u00b5', 'u')
-            .Replace("\u03a9", "ohm", StringComparison.Ordinal).Replace("\u2126", "ohm", StringComparison.Ordinal).ToLowerInvariant()),
+            .Replace("\u03a9", "ohm", StringComparison.Ordinal).Replace("\u2126", "ohm", StringComparison.Ordinal)
+            .ToLowerInvariant()),
         [QuantityKind.Temperature] = ("tempC", unit => unit[^1] switch
         {
             'F' or '\u2109' => "tempF(7.3)",

@@ -5,8 +5,9 @@ using Cablewright.Engine.Builds;
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 
 /// <summary>
-/// The circuit of a build and its answer, put together here from the places' names alone: a battery's and an amplifier's terminals by side, the
-/// body with its resistance to the foot of the battery's strap, each run at the resistance that the answer reports.
+/// The circuit of a build and its answer, put together here from the places' names alone: a battery's and an amplifier's
+/// terminals by side, the body with its resistance to the foot of the battery's strap, each run at the resistance that the answer
+/// reports.
 /// </summary>
 internal sealed class AnswerNetlist(Build build, Assessment answer)
 {
@@ -20,18 +21,25 @@ internal sealed class AnswerNetlist(Build build, Assessment answer)
         foreach (RunResult run in answer.Runs)
             lines.Add(Line($"R_{Name(run.Id)} {End(run.From, run)} {End(run.To, run)} {run.ResistanceMilliohms / 1000:R}"));
         lines.AddRange(build.Amplifiers.Select(Load));
-        lines.AddRange(build.Amplifiers.Select(amplifier => Line($".nodeset v({Node(amplifier.Id, Side.Supply)})={build.Vehicle.ChargingVolts!.Value:R}")));
+        lines.AddRange(build.Amplifiers.Select(
+            amplifier => Line($".nodeset v({Node(amplifier.Id, Side.Supply)})={build.Vehicle.ChargingVolts!.Value:R}")));
         lines.AddRange([".options reltol=1e-10 abstol=1e-14 vntol=1e-12 gmin=1e-15", ".control", "set numdgt=15", "op"]);
         foreach (Amplifier amplifier in build.Amplifiers)
-            lines.Add($"let across_{amplifier.Id} = v({Node(amplifier.Id, Side.Supply)})-v({Node(amplifier.Id, Side.Return)})\nprint across_{amplifier.Id}");
-        foreach (RunResult run in answer.Runs) lines.Add($"let drop_{Name(run.Id)} = {Volts(End(run.From, run))}-{Volts(End(run.To, run))}\nprint drop_{Name(run.Id)}");
+            lines.Add(
+                $"let across_{amplifier.Id} = v({Node(amplifier.Id, Side.Supply)})-v({Node(amplifier.Id, Side.Return)})\n"
+                + $"print across_{amplifier.Id}");
+        foreach (RunResult run in answer.Runs)
+            lines.Add(
+                $"let drop_{Name(run.Id)} = {Volts(End(run.From, run))}-{Volts(End(run.To, run))}\nprint drop_{Name(run.Id)}");
         lines.AddRange(["quit 0", ".endc", ".end", ""]);
         return string.Join('\n', lines);
     }
 
     public static string Name(string run) => run.Replace('-', '_');
 
-    /// <summary>Regulated: P = rated output over efficiency; unregulated: the resistance that draws that at 14.4 V (ANSI/CTA-2006).</summary>
+    /// <summary>
+    /// Regulated: P = rated output over efficiency; unregulated: the resistance that draws that at 14.4 V (ANSI/CTA-2006).
+    /// </summary>
     private static string Load(Amplifier amplifier)
     {
         double watts = amplifier.RatedOutputWatts!.Value / amplifier.Efficiency!.Value;

@@ -4,7 +4,9 @@ using CsCheck;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 
-/// <summary>Source: ngspice (Debian), on whole builds: how the engine reads places and sides is not used to write the netlist.</summary>
+/// <summary>
+/// Source: ngspice (Debian), on whole builds: how the engine reads places and sides is not used to write the netlist.
+/// </summary>
 public class AnswerTests
 {
     [Fact]
@@ -15,7 +17,8 @@ public class AnswerTests
         Dictionary<string, double> printed = Simulator.Printed(new AnswerNetlist(build, answer).Text());
         double allowed = 1e-5 * build.Vehicle.ChargingVolts!.Value;
         foreach (AmplifierResult amplifier in answer.Amplifiers)
-            Near.Absolute(printed["across_" + amplifier.Id], amplifier.TerminalVolts, allowed, amplifier.Id + " terminal voltage");
+            Near.Absolute(
+                printed["across_" + amplifier.Id], amplifier.TerminalVolts, allowed, amplifier.Id + " terminal voltage");
         foreach (RunResult run in answer.Runs)
             Near.Absolute(Math.Abs(printed["drop_" + AnswerNetlist.Name(run.Id)]), run.DropVolts, allowed, run.Id + " drop");
     }, iter: 60);

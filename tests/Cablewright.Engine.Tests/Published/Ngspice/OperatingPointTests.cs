@@ -3,8 +3,8 @@ using Cablewright.Engine.Tests.Circuits;
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 
 /// <summary>
-/// Source: ngspice (Debian), a general-purpose circuit simulator, run here on the same circuits. Constant-power loads are behavioural current
-/// sources I = P/V there. Node voltages agree to 1e-6 of the source voltage.
+/// Source: ngspice (Debian), a general-purpose circuit simulator, run here on the same circuits. Constant-power loads are
+/// behavioural current sources I = P/V there. Node voltages agree to 1e-6 of the source voltage.
 /// </summary>
 public class OperatingPointTests
 {
@@ -61,7 +61,9 @@ public class OperatingPointTests
         }
     }
 
-    /// <summary>Beyond collapse the simulator either gives up or ends its stepping at potentials that no source could give.</summary>
+    /// <summary>
+    /// Beyond collapse the simulator either gives up or ends its stepping at potentials that no source could give.
+    /// </summary>
     [Theory]
     [MemberData(nameof(Overloaded))]
     public void Where_the_engine_says_collapse_the_simulator_finds_no_operating_point_either(CircuitShape shape, int number)

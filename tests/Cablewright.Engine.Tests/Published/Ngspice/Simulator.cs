@@ -12,14 +12,17 @@ internal static class Simulator
     public static double[]? OperatingPoint(Circuit circuit, string netlist)
     {
         Dictionary<string, double> printed = Printed(netlist);
-        return printed.Count == 0 ? null : [.. Enumerable.Range(0, circuit.Network.NodeCount).Select(node => node == 0 ? 0 : printed[$"v({Node(node)})"])];
+        return printed.Count == 0
+            ? null
+            : [.. Enumerable.Range(0, circuit.Network.NodeCount).Select(node => node == 0 ? 0 : printed[$"v({Node(node)})"])];
     }
 
     /// <summary>What a netlist prints, by name.</summary>
     public static Dictionary<string, double> Printed(string netlist) => Read(Run(netlist));
 
     /// <summary>What a netlist in a file prints, by name.</summary>
-    public static Dictionary<string, double> PrintedByFile(string path) => Read(OutsideProgram.Run("ngspice", "ngspice", "", "-b", path));
+    public static Dictionary<string, double> PrintedByFile(string path) =>
+        Read(OutsideProgram.Run("ngspice", "ngspice", "", "-b", path));
 
     public static string Netlist(Circuit circuit)
     {
@@ -40,7 +43,8 @@ internal static class Simulator
 
         for (int i = 0; i < network.Loads.Count; i++) text.Append(Load(i, network.Loads[i], circuit.Draws[i])).Append('\n');
         double start = circuit.HeldVolts.Max();
-        foreach (LoadPort port in network.Loads) Line(text, $".nodeset v({Node(port.Positive)})={start:R} v({Node(port.Negative)})=0");
+        foreach (LoadPort port in network.Loads)
+            Line(text, $".nodeset v({Node(port.Positive)})={start:R} v({Node(port.Negative)})=0");
         text.Append(".options reltol=1e-10 abstol=1e-14 vntol=1e-12 gmin=1e-15\n.control\nset numdgt=15\nop\n");
         for (int node = 1; node < network.NodeCount; node++) Line(text, $"print v({Node(node)})");
         return text.Append("quit 0\n.endc\n.end\n").ToString();
@@ -79,5 +83,6 @@ internal static class Simulator
 
     private static string Node(int node) => node == 0 ? "0" : "n" + node.ToString(CultureInfo.InvariantCulture);
 
-    private static void Line(StringBuilder text, FormattableString line) => text.Append(FormattableString.Invariant(line)).Append('\n');
+    private static void Line(StringBuilder text, FormattableString line) =>
+        text.Append(FormattableString.Invariant(line)).Append('\n');
 }
