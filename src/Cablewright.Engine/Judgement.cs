@@ -2,6 +2,7 @@ using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Loads;
@@ -24,7 +25,13 @@ internal sealed class Judgement
     private readonly List<Breach> breaches = [];
 
     private Judgement(
-        CompleteBuild build, Wiring wiring, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, GuardMap guards)
+        CompleteBuild build,
+        Wiring wiring,
+        SupplyShape shape,
+        Ampacities ampacities,
+        Decision decision,
+        WorstCurrents currents,
+        GuardMap guards)
     {
         this.build = build;
         this.wiring = wiring;
@@ -36,7 +43,13 @@ internal sealed class Judgement
     }
 
     public static IReadOnlyList<Breach> Of(
-        CompleteBuild build, Wiring wiring, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, GuardMap guards)
+        CompleteBuild build,
+        Wiring wiring,
+        SupplyShape shape,
+        Ampacities ampacities,
+        Decision decision,
+        WorstCurrents currents,
+        GuardMap guards)
     {
         var judgement = new Judgement(build, wiring, shape, ampacities, decision, currents, guards);
         for (int amplifier = 0; amplifier < build.Draws.Count; amplifier++) judgement.JudgeAmplifier(amplifier);
@@ -51,7 +64,8 @@ internal sealed class Judgement
     private void JudgeAmplifier(int amplifier)
     {
         double drop = wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
-        double hard = build.Drop.HardVolts * wiring.SourceShareOf(amplifier), target = build.Drop.TargetVolts * wiring.SourceShareOf(amplifier);
+        double hard = build.Drop.HardVolts * wiring.SourceShareOf(amplifier);
+        double target = build.Drop.TargetVolts * wiring.SourceShareOf(amplifier);
         if (Significant.Exceeds(drop, hard)) Add(BreachKind.DropOverLimit, Severity.Fail, amplifier, drop, hard);
         else if (Significant.Exceeds(drop, target)) Add(BreachKind.DropOverTarget, Severity.Caution, amplifier, drop, target);
 
@@ -64,9 +78,11 @@ internal sealed class Judgement
     private void JudgeOnBoardFuse(int amplifier)
     {
         AmplifierDraw draw = build.Draws[amplifier];
-        if (build.Stated.Amplifiers[amplifier].OnBoardFuseAmps is not { } fuse || draw.Full.Kind is LoadKind.ConstantCurrent) return;
+        if (draw.Full.Kind is LoadKind.ConstantCurrent) return;
+        if (build.Stated.Amplifiers[amplifier].OnBoardFuseAmps is not { } fuse) return;
         double atRating = CircuitSolver.Amps(draw.Full, draw.RatingVolts);
-        if (Significant.Exceeds(atRating, fuse)) Add(BreachKind.RatingAboveOnBoardFuse, Severity.Caution, amplifier, atRating, fuse);
+        if (Significant.Exceeds(atRating, fuse))
+            Add(BreachKind.RatingAboveOnBoardFuse, Severity.Caution, amplifier, atRating, fuse);
     }
 
     /// <summary>
@@ -92,20 +108,23 @@ internal sealed class Judgement
     {
         CompleteRun described = build.Runs[run];
         double single = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
-        if (single <= 0) Add(BreachKind.SurroundingsTooHot, Severity.Fail, run, described.AirCelsius, described.InsulationCelsius);
+        if (single <= 0)
+            Add(BreachKind.SurroundingsTooHot, Severity.Fail, run, described.AirCelsius, described.InsulationCelsius);
         else JudgeHeat(run, single * decision.Conductors[run].Count);
         foreach (TerminalLimit terminal in described.Terminals)
         {
-            if (!decision.Conductors[run].Conductor.Size.FitsWhere(terminal.Largest))
+            ConductorSize size = decision.Conductors[run].Conductor.Size;
+            if (!size.FitsWhere(terminal.Largest))
             {
-                Add(BreachKind.TerminalTooSmall, Severity.Fail, run, decision.Conductors[run].Conductor.Size.NominalAreaMm2, terminal.Largest.NominalAreaMm2);
+                Add(BreachKind.TerminalTooSmall, Severity.Fail, run, size.NominalAreaMm2, terminal.Largest.NominalAreaMm2);
                 break;
             }
         }
 
         if (described.Side is Side.Return)
         {
-            if (described.Near.MustBeFitted || described.Far.MustBeFitted) Add(BreachKind.FuseInReturn, Severity.Caution, run, 0, 0, !described.Near.MustBeFitted);
+            if (described.Near.MustBeFitted || described.Far.MustBeFitted)
+                Add(BreachKind.FuseInReturn, Severity.Caution, run, 0, 0, !described.Near.MustBeFitted);
             return;
         }
 
@@ -121,7 +140,8 @@ internal sealed class Judgement
 
     private void JudgeHeat(int run, double ampacity)
     {
-        if (Significant.Exceeds(currents.ThermalAmps[run], ampacity)) Add(BreachKind.OverAmpacity, Severity.Fail, run, currents.ThermalAmps[run], ampacity);
+        if (Significant.Exceeds(currents.ThermalAmps[run], ampacity))
+            Add(BreachKind.OverAmpacity, Severity.Fail, run, currents.ThermalAmps[run], ampacity);
     }
 
     /// <summary>Holds what can enter a run at an end against what it bears.</summary>
@@ -149,12 +169,15 @@ internal sealed class Judgement
         }
 
         double carrying = fuse.CarryingAmps(decision.Conductors[run].Count);
-        if (Significant.Exceeds(currents.ThermalAmps[run], carrying)) Add(BreachKind.FuseBelowLoad, Severity.Fail, run, currents.ThermalAmps[run], carrying, far);
-        if (!fuse.Family.IsMadeIn(fuse.RatingAmps)) Add(BreachKind.FuseNotStandard, Severity.Caution, run, fuse.RatingAmps, 0, far);
+        if (Significant.Exceeds(currents.ThermalAmps[run], carrying))
+            Add(BreachKind.FuseBelowLoad, Severity.Fail, run, currents.ThermalAmps[run], carrying, far);
+        if (!fuse.Family.IsMadeIn(fuse.RatingAmps))
+            Add(BreachKind.FuseNotStandard, Severity.Caution, run, fuse.RatingAmps, 0, far);
         if (Significant.Exceeds(build.HighestSupplyVolts, fuse.VoltageRatingVolts))
             Add(BreachKind.FuseVoltageTooLow, Severity.Fail, run, fuse.VoltageRatingVolts, build.HighestSupplyVolts, far);
         JudgeDistance(run, fuse, atBattery, far);
-        if (fuse.Decided is Decided.Chosen && !NoFuseFits(run)) Add(BreachKind.FuseChosen, Severity.Caution, run, fuse.RatingAmps, 0, far);
+        if (fuse.Decided is Decided.Chosen && !NoFuseFits(run))
+            Add(BreachKind.FuseChosen, Severity.Caution, run, fuse.RatingAmps, 0, far);
     }
 
     /// <summary>Whether it was found already that no fuse fits a run; asking for one then would contradict that.</summary>
@@ -175,8 +198,10 @@ internal sealed class Judgement
         var balance = SupplyBalance.Of(build, wiring, currents);
         if (balance.LeftAmps is { } left)
         {
-            if (Significant.Exceeds(balance.AverageAmps, left)) Add(BreachKind.AverageAboveAlternator, Severity.Caution, 0, balance.AverageAmps, left);
-            else if (Significant.Exceeds(balance.PeakAmps, left)) Add(BreachKind.PeakAboveAlternator, Severity.Info, 0, balance.PeakAmps, left);
+            if (Significant.Exceeds(balance.AverageAmps, left))
+                Add(BreachKind.AverageAboveAlternator, Severity.Caution, 0, balance.AverageAmps, left);
+            else if (Significant.Exceeds(balance.PeakAmps, left))
+                Add(BreachKind.PeakAboveAlternator, Severity.Info, 0, balance.PeakAmps, left);
         }
 
         if (balance.LeftAtIdleAmps is { } idle && Significant.Exceeds(balance.AverageAmps, idle))

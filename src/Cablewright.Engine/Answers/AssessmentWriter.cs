@@ -112,10 +112,14 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
         Clearing? worst = sized.Faults.WorstOf(run, isFar);
         return new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor)
         {
-            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(evaluator.Shape.NodeAt(run, isFar), out double largest) ? largest : null,
+            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(evaluator.Shape.NodeAt(run, isFar), out double largest)
+                ? largest
+                : null,
             SmallestFaultAmps = worst?.GuardAmps,
             OpensSeconds = worst?.OpensSeconds,
-            ConductorWithstandSeconds = worst is { } clearing && double.IsFinite(clearing.WithstandSeconds) ? clearing.WithstandSeconds : null,
+            ConductorWithstandSeconds = worst is { } clearing && double.IsFinite(clearing.WithstandSeconds)
+                ? clearing.WithstandSeconds
+                : null,
         };
     }
 

@@ -31,16 +31,22 @@ internal sealed class Clearings
     public IReadOnlyList<Clearing> Worst() =>
         [.. shape.Outwards
             .Where(run => !evaluation.Guards.IsUnguarded(run))
-            .Select(run => Enumerable.Range(0, build.Batteries.Count).Select(battery => Of(run, battery)).OfType<Clearing>().MaxBy(clearing => Significant.Round(clearing.Strain)))
+            .Select(WorstOf)
             .OfType<Clearing>()
             .OrderBy(clearing => clearing.Run)];
+
+    private Clearing? WorstOf(int run) => Enumerable.Range(0, build.Batteries.Count)
+        .Select(battery => Of(run, battery))
+        .OfType<Clearing>()
+        .MaxBy(clearing => Significant.Round(clearing.Strain));
 
     /// <summary>The clearing of one run's fault by one battery, or <c>null</c> where that battery has no part in it.</summary>
     private Clearing? Of(int run, int battery)
     {
         (double Amps, double[] BranchAmps) atStart = faults.SmallestAt(shape.NodeAt(run, far: false), battery);
         (double Amps, double[] BranchAmps) atEnd = faults.SmallestAt(shape.NodeAt(run, far: true), battery);
-        double[] amps = !Significant.Exceeds(Math.Abs(atStart.BranchAmps[run]), Math.Abs(atEnd.BranchAmps[run])) ? atEnd.BranchAmps : atStart.BranchAmps;
+        bool moreAtStart = Significant.Exceeds(Math.Abs(atStart.BranchAmps[run]), Math.Abs(atEnd.BranchAmps[run]));
+        double[] amps = moreAtStart ? atStart.BranchAmps : atEnd.BranchAmps;
         double inRun = Math.Abs(amps[run]);
         double whole = Math.Max(atStart.Amps, atEnd.Amps);
         if (inRun <= PartInFault * whole) return null;
@@ -48,7 +54,9 @@ internal sealed class Clearings
         double withstand = WithstandSeconds(run, conductorAmps);
         return evaluation.Guards.For(run)
             .Where(guard => Math.Abs(amps[guard.Run]) > PartInFault * inRun)
-            .Select(guard => new Clearing(run, battery, guard, Math.Abs(amps[guard.Run]), conductorAmps, guard.OpensSeconds(Math.Abs(amps[guard.Run])), withstand))
+            .Select(guard => (Guard: guard, Amps: Math.Abs(amps[guard.Run])))
+            .Select(part => new Clearing(
+                run, battery, part.Guard, part.Amps, conductorAmps, part.Guard.OpensSeconds(part.Amps), withstand))
             .MaxBy(clearing => Significant.Round(clearing.Strain));
     }
 
