@@ -1,3 +1,4 @@
+using System.Globalization;
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
@@ -80,8 +81,27 @@ public class WiringPropertyTests
                 Units = UnitSystem.Metric,
                 Runs = [.. build.Runs.Select((run, i) => run with { LengthMetres = (double)(feet[i % 16] * 0.3048m) })],
             };
-            Assert.Equal(Shown(Assessed.Of(us)), Shown(Assessed.Of(metric)));
+            SameButForTheSixthDigit(Shown(Assessed.Of(us)), Shown(Assessed.Of(metric)));
         }, iter: Builds);
+
+    /// <summary>
+    /// The two lengths may differ in their last bit, as here on purpose, so a number on the edge of rounding may show the next
+    /// sixth digit; every word, and every number but for that, is the same.
+    /// </summary>
+    private static void SameButForTheSixthDigit(string one, string other)
+    {
+        string[] some = one.Split([' ', '\n']), others = other.Split([' ', '\n']);
+        Assert.Equal(some.Length, others.Length);
+        foreach ((string a, string b) in some.Zip(others))
+        {
+            if (a == b) continue;
+            Assert.True(
+                double.TryParse(a, CultureInfo.InvariantCulture, out double x)
+                && double.TryParse(b, CultureInfo.InvariantCulture, out double y)
+                && Math.Abs(x - y) <= 1.01e-5 * Math.Abs(x),
+                $"{a} against {b} in\n{one}\nagainst\n{other}");
+        }
+    }
 
     [Fact]
     public void The_same_build_gives_the_same_answer_again() =>
