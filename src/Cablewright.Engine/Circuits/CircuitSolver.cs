@@ -51,9 +51,6 @@ public sealed class CircuitSolver
     /// <summary>The node potentials of the last circuit that was solved, in volts.</summary>
     public ReadOnlySpan<double> NodeVolts => volts;
 
-    /// <summary>How many Newton steps the last solution took.</summary>
-    public int Steps { get; private set; }
-
     /// <summary>Solves one circuit.</summary>
     /// <param name="branchOhms">Resistance of each branch, more than 0.</param>
     /// <param name="sourceStates">State of each source.</param>
@@ -67,13 +64,13 @@ public sealed class CircuitSolver
         ReadOnlySpan<double> heldVolts)
     {
         double scale = Start(heldVolts, sourceStates);
-        for (Steps = 0; Steps <= MostSteps; Steps++)
+        for (int taken = 0; taken <= MostSteps; taken++)
         {
             equations.Clear();
             Array.Clear(step);
             AddBranches(branchOhms);
             AddSources(sourceStates);
-            bool idle = Steps == 0;
+            bool idle = taken == 0;
             if (!idle && !AddLoads(draws)) return false;
             if (!equations.Factor()) return false;
             equations.Solve(step);

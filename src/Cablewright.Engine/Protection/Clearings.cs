@@ -12,7 +12,7 @@ namespace Cablewright.Engine.Protection;
 internal sealed class Clearings
 {
     /// <summary>A fuse or run with less than this share of a fault has no part in it.</summary>
-    private const double PartInFault = 0.01;
+    public const double PartInFault = 0.01;
 
     private readonly CompleteBuild build;
     private readonly SupplyShape shape;

@@ -8,8 +8,6 @@ namespace Cablewright.Engine.Protection;
 /// <summary>Holds the rules about short circuits and overloads against a decision.</summary>
 internal sealed class FaultJudgement
 {
-    private const double PartInFault = 0.01;
-
     private static readonly bool[] BothEnds = [false, true];
 
     private readonly CompleteBuild build;
@@ -121,7 +119,7 @@ internal sealed class FaultJudgement
 
     private IEnumerable<Guard> Before(int run, double[] amps, double own) =>
         from other in shape.Outwards
-        where other != run && Math.Abs(amps[other]) > PartInFault * own
+        where other != run && Math.Abs(amps[other]) > Clearings.PartInFault * own
         from isFar in BothEnds
         let fuse = isFar ? evaluation.Decision.Far[other] : evaluation.Decision.Near[other]
         where fuse is not null
