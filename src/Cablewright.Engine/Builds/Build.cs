@@ -42,16 +42,25 @@ public sealed record Vehicle
     /// <summary>The voltage at the battery that the alternator charges, engine running, in volts.</summary>
     public double? ChargingVolts { get; init; }
 
-    /// <summary>The alternator, or the converter in its place.</summary>
+    /// <summary>The alternator; not together with <see cref="Converter"/>.</summary>
     public Alternator? Alternator { get; init; }
 
-    /// <summary>What the vehicle itself draws, in amperes.</summary>
+    /// <summary>The converter that charges a hybrid or electric vehicle's battery in an alternator's place.</summary>
+    public Converter? Converter { get; init; }
+
+    /// <summary>What the vehicle itself draws with the engine running, in amperes.</summary>
     public double? BaseLoadAmps { get; init; }
+
+    /// <summary>What the vehicle itself draws with the engine off while music plays, in amperes.</summary>
+    public double? StandbyLoadAmps { get; init; }
 
     /// <summary>
     /// The batteries; the first stands at the alternator unless the alternator says otherwise. Empty: one is assumed.
     /// </summary>
     public IReadOnlyList<Battery> Batteries { get; init; } = [];
+
+    /// <summary>Capacitors that stiffen the supply.</summary>
+    public IReadOnlyList<Capacitor> Capacitors { get; init; } = [];
 
     /// <summary>The resistance of the body between the loads' ground points and a battery's strap, in ohms.</summary>
     public double? BodyReturnOhms { get; init; }
@@ -69,8 +78,51 @@ public sealed record Alternator
     /// <summary>What share of the rated current is left when hot, 0 to 1.</summary>
     public double? HotFactor { get; init; }
 
-    /// <summary>The id of the battery that it charges.</summary>
+    /// <summary>Output current at the low speed of its label (1500 turns a minute of its shaft), cold, in amperes.</summary>
+    public double? LowSpeedAmps { get; init; }
+
+    /// <summary>Points of its output curve, cold; they win over the label.</summary>
+    public IReadOnlyList<OutputPoint> OutputPoints { get; init; } = [];
+
+    /// <summary>Turns of its shaft for each turn of the engine, 1 to 6.</summary>
+    public double? PulleyRatio { get; init; }
+
+    /// <summary>The engine's speed at idle, in turns a minute.</summary>
+    public double? IdleRpm { get; init; }
+
+    /// <summary>The battery that it charges, or a place of its own from which runs lead to one.</summary>
     public string? At { get; init; }
+}
+
+/// <summary>One point of an alternator's output curve.</summary>
+/// <param name="ShaftRpm">Speed of its shaft, in turns a minute.</param>
+/// <param name="Amps">Output current there.</param>
+public sealed record OutputPoint(double ShaftRpm, double Amps);
+
+/// <summary>A converter from the drive battery; its limit is the vehicle maker's. One of the two figures is stated.</summary>
+public sealed record Converter
+{
+    /// <summary>Largest lasting output current, in amperes.</summary>
+    public double? RatedAmps { get; init; }
+
+    /// <summary>Largest lasting output power, in watts.</summary>
+    public double? RatedWatts { get; init; }
+
+    /// <summary>The battery that it charges.</summary>
+    public string? At { get; init; }
+}
+
+/// <summary>A capacitor across the supply.</summary>
+public sealed record Capacitor
+{
+    /// <summary>The place where it is connected: an amplifier, a battery or a junction of the supply side.</summary>
+    public required string At { get; init; }
+
+    /// <summary>Capacitance, in farads.</summary>
+    public required double Farads { get; init; }
+
+    /// <summary>Equivalent series resistance, in ohms.</summary>
+    public double? SeriesOhms { get; init; }
 }
 
 /// <summary>One battery.</summary>
@@ -82,8 +134,26 @@ public sealed record Battery
     /// <summary>What it is made of.</summary>
     public Chemistry? Chemistry { get; init; }
 
-    /// <summary>Capacity at the 20-hour rate, in ampere-hours.</summary>
+    /// <summary>Capacity at its rating time, in ampere-hours.</summary>
     public double? CapacityAmpHours { get; init; }
+
+    /// <summary>The time in which its capacity is drawn when it is rated, in hours; 20 where it is not stated.</summary>
+    public double? RatingHours { get; init; }
+
+    /// <summary>Minutes that it gives 25 A down to 10.5 V (reserve capacity), where that is what is known.</summary>
+    public double? ReserveMinutes { get; init; }
+
+    /// <summary>Peukert's exponent, 1 to 2.</summary>
+    public double? PeukertExponent { get; init; }
+
+    /// <summary>State of charge when the engine stops, 0 to 1.</summary>
+    public double? StateOfCharge { get; init; }
+
+    /// <summary>Share of the capacity that may be used, 0 to 1.</summary>
+    public double? UsableShare { get; init; }
+
+    /// <summary>How its voltage settles under a load: at most two resistances, each with its time constant.</summary>
+    public IReadOnlyList<Polarisation> Polarisation { get; init; } = [];
 
     /// <summary>Cold-cranking current (SAE J537), in amperes.</summary>
     public double? ColdCrankingAmps { get; init; }
@@ -91,6 +161,11 @@ public sealed record Battery
     /// <summary>Internal resistance, in ohms.</summary>
     public double? InternalOhms { get; init; }
 }
+
+/// <summary>A resistance of a battery that shows only after a while: a resistance beside a capacitance.</summary>
+/// <param name="Ohms">The resistance, in ohms.</param>
+/// <param name="Seconds">The time constant, in seconds.</param>
+public sealed record Polarisation(double Ohms, double Seconds);
 
 /// <summary>One load. At least one of rated output, rated input current and on-board fuse is stated.</summary>
 public sealed record Amplifier
@@ -168,6 +243,31 @@ public sealed record Run
 
     /// <summary>Resistance of the run's joints and terminals together, in ohms.</summary>
     public double? JointOhms { get; init; }
+
+    /// <summary>What parts two batteries on this run, seen from <see cref="From"/> to <see cref="To"/>.</summary>
+    public Isolator? Isolator { get; init; }
+}
+
+/// <summary>A part between two batteries that keeps one from emptying the other.</summary>
+public sealed record Isolator
+{
+    /// <summary>How it does that.</summary>
+    public required IsolatorKind Kind { get; init; }
+
+    /// <summary>Lasting current that it is rated for; a charger's output current. In amperes.</summary>
+    public double? RatedAmps { get; init; }
+
+    /// <summary>A relay's closed contacts, in ohms.</summary>
+    public double? ContactOhms { get; init; }
+
+    /// <summary>A diode's forward voltage, in volts.</summary>
+    public double? ForwardVolts { get; init; }
+
+    /// <summary>A charger's output voltage, in volts.</summary>
+    public double? OutputVolts { get; init; }
+
+    /// <summary>A charger's output over input power, 0 to 1.</summary>
+    public double? Efficiency { get; init; }
 }
 
 /// <summary>What is known of a run's conductor. Without a size it is open, and what is stated restricts the choice.</summary>
@@ -222,6 +322,9 @@ public sealed record Limits
 
     /// <summary>The same as a fraction of the charging voltage, 0 to 1; hard.</summary>
     public double? MaxDropFraction { get; init; }
+
+    /// <summary>How long the music must play with the engine off, in minutes; hard.</summary>
+    public double? EngineOffMinutes { get; init; }
 
     /// <summary>Temperature of the air in the engine bay, in degrees Celsius.</summary>
     public double? EngineBayCelsius { get; init; }

@@ -52,6 +52,19 @@ public enum Chemistry
     LiFePo4,
 }
 
+/// <summary>How two batteries are kept from emptying each other.</summary>
+public enum IsolatorKind
+{
+    /// <summary>Contacts that close while the engine runs.</summary>
+    Relay,
+
+    /// <summary>Lets current pass from the run's start to its end only.</summary>
+    Diode,
+
+    /// <summary>A converter that charges the battery at the run's end with a limited current.</summary>
+    DcDcCharger,
+}
+
 /// <summary>
 /// The class of an amplifier's output stage, which decides its efficiency and how its current follows the music.
 /// </summary>
