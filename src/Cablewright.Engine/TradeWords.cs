@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
@@ -23,6 +24,12 @@ public static class TradeWords
         [Chemistry.Agm] = "agm",
         [Chemistry.Gel] = "gel",
         [Chemistry.LiFePo4] = "lifepo4",
+        [IsolatorKind.Relay] = "relay",
+        [IsolatorKind.Diode] = "diode",
+        [IsolatorKind.DcDcCharger] = "dc-dc-charger",
+        [SupplyCaseName.AtSpeed] = "at-speed",
+        [SupplyCaseName.Idle] = "idle",
+        [SupplyCaseName.EngineOff] = "engine-off",
         [AmplifierClass.A] = "A",
         [AmplifierClass.AB] = "AB",
         [AmplifierClass.B] = "B",

@@ -58,22 +58,6 @@ public sealed record Assumption(string Pointer, string Value, string Reason, str
 /// <param name="Why">What the answer could change.</param>
 public sealed record Question(string Pointer, string Text, string Why);
 
-/// <summary>The supply as a whole.</summary>
-/// <param name="OperatingVolts">The charging voltage that the wiring is judged at.</param>
-/// <param name="LowestVolts">The lowest voltage at any amplifier over all operating cases.</param>
-/// <param name="PeakCurrentAmps">All amplifiers at full rated output, at the charging voltage.</param>
-/// <param name="AverageCurrentAmps">All amplifiers on their programme, on average.</param>
-/// <param name="AlternatorAvailableAmps">What the hot alternator has left above the base load; <c>null</c> where none is
-/// stated.</param>
-/// <param name="IdleAvailableAmps">The same at idle.</param>
-public sealed record SupplyResult(
-    double OperatingVolts,
-    double LowestVolts,
-    double PeakCurrentAmps,
-    double AverageCurrentAmps,
-    double? AlternatorAvailableAmps,
-    double? IdleAvailableAmps);
-
 /// <summary>One amplifier.</summary>
 /// <param name="Id">Its id.</param>
 /// <param name="PeakCurrentAmps">Input current at full rated output, engine running.</param>
@@ -166,7 +150,17 @@ public sealed record RunResult
 
     /// <summary>The fuse at its end.</summary>
     public FuseResult? FarFuse { get; init; }
+
+    /// <summary>What parts two batteries on it.</summary>
+    public IsolatorResult? Isolator { get; init; }
 }
+
+/// <summary>An isolator.</summary>
+/// <param name="Kind">How it parts the batteries.</param>
+/// <param name="RatedAmps">What it is rated for; <c>null</c> where that is not stated.</param>
+/// <param name="ThroughAmps">The lasting current through it, or what a charger puts out, the worst of the operating cases.</param>
+/// <param name="LossVolts">What it takes of the voltage at that current; 0 for a charger, which makes its own.</param>
+public sealed record IsolatorResult(IsolatorKind Kind, double? RatedAmps, double ThroughAmps, double LossVolts);
 
 /// <summary>The conductor of a run.</summary>
 /// <param name="Decided">Given or chosen.</param>

@@ -46,7 +46,12 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
             balance.PeakAmps,
             balance.AverageAmps,
             balance.LeftAmps,
-            balance.LeftAtIdleAmps);
+            balance.LeftAtIdleAmps)
+        {
+            Cases = [],
+            Batteries = [],
+            Capacitors = [],
+        };
     }
 
     private AmplifierResult AmplifierOf(int amplifier)
