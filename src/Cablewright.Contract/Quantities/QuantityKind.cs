@@ -32,4 +32,13 @@ public enum QuantityKind
 
     /// <summary>A level; read into decibels.</summary>
     Level,
+
+    /// <summary>A time; read into seconds.</summary>
+    Duration,
+
+    /// <summary>A rotational speed; read into turns a minute.</summary>
+    RotationalSpeed,
+
+    /// <summary>A capacitance; read into farads.</summary>
+    Capacitance,
 }

@@ -74,6 +74,9 @@ internal static class QuantityFaults
         QuantityKind.Ratio => "a percentage",
         QuantityKind.Capacity => "a capacity",
         QuantityKind.Level => "a level",
+        QuantityKind.Duration => "a time",
+        QuantityKind.RotationalSpeed => "a rotational speed",
+        QuantityKind.Capacitance => "a capacitance",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "A kind without a name."),
     };
 }

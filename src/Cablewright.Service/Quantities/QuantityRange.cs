@@ -33,7 +33,7 @@ internal sealed class QuantityRange
 
     private decimal Own(string text)
     {
-        Scanned scanned = QuantityScanner.Scan(text);
+        Scanned scanned = QuantityScanner.Scan(text, [Kind]);
         return scanned.Code is null && scanned.Kind == Kind
             ? scanned.Value
             : throw new ArgumentException($"\"{text}\" is no {Kind}: {scanned.Code ?? QuantityCodes.WrongUnit}.", nameof(text));

@@ -5,8 +5,8 @@ namespace Cablewright.Service.Quantities;
 /// <summary>A quantity that was read, or the reason why its text is none.</summary>
 /// <param name="Kind">What it measures; meaningless beside a fault.</param>
 /// <param name="Value">
-/// By kind: metres, kilograms, volts, amperes, watts, ohms, degrees Celsius, a fraction, ampere-hours, decibels.
-/// 0 beside a fault.
+/// By kind: metres, kilograms, volts, amperes, watts, ohms, degrees Celsius, a fraction, ampere-hours, decibels, seconds, turns
+/// a minute, farads. 0 beside a fault.
 /// </param>
 /// <param name="Fault">What is wrong, or <c>null</c>.</param>
 public readonly record struct QuantityReading(QuantityKind Kind, double Value, QuantityFault? Fault);

@@ -9,10 +9,12 @@ public sealed class QuantityRule
 {
     private static readonly ConcurrentDictionary<PropertyInfo, QuantityRule?> Known = new();
     private readonly QuantityRange[] _ranges;
+    private readonly QuantityKind[] _kinds;
 
     private QuantityRule(IEnumerable<QuantityAttribute> stated)
     {
         _ranges = [.. stated.Select(attribute => new QuantityRange(attribute))];
+        _kinds = [.. _ranges.Select(range => range.Kind)];
         Accepted = string.Join("; or ", _ranges.Select(range => range.Accepted));
     }
 
@@ -36,7 +38,7 @@ public sealed class QuantityRule
     /// <summary>Reads a caller's text. Never throws.</summary>
     public QuantityReading Read(ReadOnlySpan<char> text)
     {
-        Scanned scanned = QuantityScanner.Scan(text);
+        Scanned scanned = QuantityScanner.Scan(text, _kinds);
         if (scanned.Code is not null) return Fail(QuantityFaults.Unreadable(scanned, text, this));
         foreach (QuantityRange range in _ranges)
         {

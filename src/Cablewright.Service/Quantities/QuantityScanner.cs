@@ -19,15 +19,21 @@ internal ref struct QuantityScanner
     public const int MostDigits = 15;
 
     private readonly ReadOnlySpan<char> _text;
+    private readonly ReadOnlySpan<QuantityKind> _wanted;
     private int _at;
 
-    private QuantityScanner(ReadOnlySpan<char> text) => _text = text;
+    private QuantityScanner(ReadOnlySpan<char> text, ReadOnlySpan<QuantityKind> wanted)
+    {
+        _text = text;
+        _wanted = wanted;
+    }
 
-    public static Scanned Scan(ReadOnlySpan<char> text)
+    /// <summary>Reads a text in which a spelling that several kinds share means the one that is wanted.</summary>
+    public static Scanned Scan(ReadOnlySpan<char> text, ReadOnlySpan<QuantityKind> wanted)
     {
         if (text.Length > LongestText) return Fail(QuantityCodes.TooLong, ..);
         int comma = text.IndexOf(',');
-        return comma >= 0 ? Fail(QuantityCodes.Comma, comma..(comma + 1)) : new QuantityScanner(text).Sum();
+        return comma >= 0 ? Fail(QuantityCodes.Comma, comma..(comma + 1)) : new QuantityScanner(text, wanted).Sum();
     }
 
     private Scanned Sum()
@@ -60,7 +66,7 @@ internal ref struct QuantityScanner
         while (_at < _text.Length && !char.IsWhiteSpace(_text[_at])) _at++;
         ReadOnlySpan<char> spelling = _text[unitAt.._at];
         if (spelling.IsEmpty) return Fail(QuantityCodes.UnitMissing, start..unitAt);
-        if (!UnitTable.TryFind(spelling, out Unit unit))
+        if (!UnitTable.TryFind(spelling, _wanted, out Unit unit))
         {
             return BelongsToNumber(spelling)
                 ? Fail(QuantityCodes.NotANumber, start.._at)

@@ -27,9 +27,17 @@ internal static class UnitTable
         (QuantityKind.Capacity, ElectricChargeUnit.AmpereHour,
             [ElectricChargeUnit.MilliampereHour, ElectricChargeUnit.AmpereHour]),
         (QuantityKind.Level, LevelUnit.Decibel, [LevelUnit.Decibel]),
+        (QuantityKind.Duration, DurationUnit.Second,
+            [DurationUnit.Millisecond, DurationUnit.Second, DurationUnit.Minute, DurationUnit.Hour]),
+        (QuantityKind.RotationalSpeed, RotationalSpeedUnit.RevolutionPerMinute, [RotationalSpeedUnit.RevolutionPerMinute]),
+        (QuantityKind.Capacitance, CapacitanceUnit.Farad,
+            [CapacitanceUnit.Microfarad, CapacitanceUnit.Millifarad, CapacitanceUnit.Farad]),
     ];
 
-    /// <summary>Spellings for keyboards without the sign, and the second code point that Unicode has for µ and Ω.</summary>
+    /// <summary>
+    /// Spellings for keyboards without the sign, the second code point that Unicode has for µ and Ω, and where the trade's own
+    /// is not the first that UnitsNet has.
+    /// </summary>
     private static readonly Dictionary<Enum, string[]> Spellings = new()
     {
         [TemperatureUnit.DegreeCelsius] = ["C", "°C", "℃"],
@@ -39,14 +47,19 @@ internal static class UnitTable
         [ElectricResistanceUnit.Microohm] = ["uOhm", "uohm", "\u00b5Ω", "\u03bcΩ", "\u00b5\u2126", "\u03bc\u2126"],
         [ElectricChargeUnit.AmpereHour] = ["Ah"],
         [ElectricChargeUnit.MilliampereHour] = ["mAh"],
+        [DurationUnit.Minute] = ["min"],
+        [RotationalSpeedUnit.RevolutionPerMinute] = ["rpm", "1/min"],
+        [CapacitanceUnit.Microfarad] = ["uF", "\u00b5F", "\u03bcF"],
     };
 
-    private static readonly FrozenDictionary<string, Unit> BySpelling = Chosen
+    /// <summary>One spelling may stand in several kinds: F is a degree Fahrenheit and a farad.</summary>
+    private static readonly FrozenDictionary<string, Unit[]> BySpelling = Chosen
         .SelectMany(row => row.From, (row, from) => (From: from, Unit: Convert(row.Kind, from, row.Into)))
         .SelectMany(entry => Written(entry.From), (entry, spelling) => (Spelling: spelling, entry.Unit))
-        .ToFrozenDictionary(entry => entry.Spelling, entry => entry.Unit, StringComparer.Ordinal);
+        .GroupBy(entry => entry.Spelling, entry => entry.Unit, StringComparer.Ordinal)
+        .ToFrozenDictionary(meanings => meanings.Key, meanings => meanings.ToArray(), StringComparer.Ordinal);
 
-    private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> Lookup =
+    private static readonly FrozenDictionary<string, Unit[]>.AlternateLookup<ReadOnlySpan<char>> Lookup =
         BySpelling.GetAlternateLookup<ReadOnlySpan<char>>();
 
     private static readonly FrozenDictionary<string, string> Meant = Chosen
@@ -58,8 +71,19 @@ internal static class UnitTable
     private static readonly FrozenDictionary<QuantityKind, string> Lists = Chosen.ToFrozenDictionary(
         row => row.Kind, row => string.Join(", ", row.From.Select(unit => Written(unit)[0])));
 
-    /// <summary>The unit so written; capitals matter.</summary>
-    public static bool TryFind(ReadOnlySpan<char> spelling, out Unit unit) => Lookup.TryGetValue(spelling, out unit);
+    /// <summary>The unit so written, of one of the kinds wanted if it can be; capitals matter.</summary>
+    public static bool TryFind(ReadOnlySpan<char> spelling, ReadOnlySpan<QuantityKind> wanted, out Unit unit)
+    {
+        unit = default;
+        if (!Lookup.TryGetValue(spelling, out Unit[]? meanings)) return false;
+        unit = meanings[0];
+        foreach (Unit meaning in meanings)
+        {
+            if (wanted.Contains(meaning.Kind)) unit = meaning;
+        }
+
+        return true;
+    }
 
     /// <summary>The right spelling for a unit written in wrong capitals or in full, such as <c>KW</c> or <c>feet</c>.</summary>
     public static string? Nearest(string spelling) => Meant.GetValueOrDefault(spelling);
@@ -68,7 +92,8 @@ internal static class UnitTable
     public static string List(QuantityKind kind) => Lists[kind];
 
     /// <summary>Every spelling of every unit.</summary>
-    public static IEnumerable<KeyValuePair<string, Unit>> All => BySpelling;
+    public static IEnumerable<(string Spelling, Unit Unit)> All =>
+        BySpelling.SelectMany(entry => entry.Value, (entry, unit) => (entry.Key, unit));
 
     private static string[] Written(Enum unit) => Spellings.GetValueOrDefault(unit) ?? [Abbreviations(unit)[0]];
 

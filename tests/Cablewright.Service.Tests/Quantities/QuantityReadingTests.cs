@@ -31,6 +31,16 @@ public sealed class QuantityReadingTests
     [InlineData(nameof(Wide.Temperature), "273.15 K", 0)]
     [InlineData(nameof(Wide.Capacity), "70 Ah", 70)]
     [InlineData(nameof(Wide.Level), "9 dB", 9)]
+    [InlineData(nameof(Wide.Duration), "2 h", 7200)]
+    [InlineData(nameof(Wide.Duration), "115 min", 6900)]
+    [InlineData(nameof(Wide.Duration), "0.1 s", 0.1)]
+    [InlineData(nameof(Wide.Duration), "250 ms", 0.25)]
+    [InlineData(nameof(Wide.RotationalSpeed), "800 rpm", 800)]
+    [InlineData(nameof(Wide.RotationalSpeed), "6000 1/min", 6000)]
+    [InlineData(nameof(Wide.Capacitance), "1 F", 1)]
+    [InlineData(nameof(Wide.Capacitance), "500 mF", 0.5)]
+    [InlineData(nameof(Wide.Capacitance), "4700 uF", 0.0047)]
+    [InlineData(nameof(Wide.Capacitance), "4700 \u00b5F", 0.0047)]
     public void Plain_quantities_are_read_to_the_last_bit(string member, string text, double expected) =>
         Assert.Equal(new QuantityReading(Enum.Parse<QuantityKind>(member), expected, null), Read(member, text));
 
@@ -84,8 +94,26 @@ public sealed class QuantityReadingTests
     [InlineData(nameof(Wide.Resistance), "1 MOhm", "mOhm")]
     [InlineData(nameof(Wide.Voltage), "12 v", "V")]
     [InlineData(nameof(Wide.Capacity), "70 AH", "Ah")]
+    [InlineData(nameof(Wide.RotationalSpeed), "800 RPM", "rpm")]
+    [InlineData(nameof(Wide.Duration), "2 hours", "h")]
+    [InlineData(nameof(Wide.Capacitance), "1 Farad", "F")]
     public void Capitals_matter_and_the_right_ones_are_shown(string member, string text, string right) =>
         Assert.Contains($"did you mean \"{right}\"?", Read(member, text).Fault!.Detail, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(nameof(Wide.Temperature), QuantityKind.Temperature, 100)]
+    [InlineData(nameof(Wide.Capacitance), QuantityKind.Capacitance, 212)]
+    public void A_letter_that_two_kinds_share_means_the_one_that_is_wanted(string member, QuantityKind kind, double expected) =>
+        Assert.Equal(new QuantityReading(kind, expected, null), Read(member, "212 F"));
+
+    [Theory]
+    [InlineData(nameof(Wide.Duration), "70 Ah", "\"70 Ah\" is a capacity; expected a time")]
+    [InlineData(nameof(Wide.Length), "2 h", "\"2 h\" is a time; expected a length")]
+    [InlineData(nameof(Wide.Length), "800 rpm", "\"800 rpm\" is a rotational speed; expected a length")]
+    [InlineData(nameof(Wide.Length), "1 mF", "\"1 mF\" is a capacitance; expected a length")]
+    [InlineData(nameof(Wide.Duration), "1 h 30 min", "\"30 min\" cannot be added")]
+    public void A_unit_of_another_kind_is_refused_by_its_name(string member, string text, string detail) =>
+        Assert.Contains(detail, Read(member, text).Fault!.Detail, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("0.1 m")]

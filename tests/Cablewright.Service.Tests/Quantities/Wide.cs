@@ -35,6 +35,15 @@ internal sealed record Wide
     [Quantity(QuantityKind.Level, "0 dB", "1000000 dB", "9 dB")]
     public string? Level { get; init; }
 
+    [Quantity(QuantityKind.Duration, "0 s", "1000000 h", "2 h")]
+    public string? Duration { get; init; }
+
+    [Quantity(QuantityKind.RotationalSpeed, "0 rpm", "1000000 rpm", "800 rpm")]
+    public string? RotationalSpeed { get; init; }
+
+    [Quantity(QuantityKind.Capacitance, "0 F", "1000000 F", "1 F")]
+    public string? Capacitance { get; init; }
+
     [Quantity(QuantityKind.Ratio, "0.1 %", "50 %", "3 %")]
     [Quantity(QuantityKind.Voltage, "0.01 V", "6 V", "0.5 V")]
     public string? MaxDrop { get; init; }

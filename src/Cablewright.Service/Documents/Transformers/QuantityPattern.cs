@@ -16,8 +16,8 @@ internal static class QuantityPattern
     private static string Of(QuantityKind kind)
     {
         string units = string.Join('|', UnitTable.All
-            .Where(unit => unit.Value.Kind == kind)
-            .Select(unit => Regex.Escape(unit.Key))
+            .Where(entry => entry.Unit.Kind == kind)
+            .Select(entry => Regex.Escape(entry.Spelling))
             .Order(StringComparer.Ordinal));
         string part = $"\\s*{(kind == QuantityKind.Temperature ? SignedNumber : Number)}\\s*({units})";
         return kind == QuantityKind.Length ? $"^({part}(?=\\s|$))+\\s*$" : $"^{part}\\s*$";
