@@ -18,6 +18,18 @@ public static class ContractLimits
     /// <summary>Most batteries in one build.</summary>
     public const int Batteries = 16;
 
+    /// <summary>Fewest points that make an alternator's output curve.</summary>
+    public const int FewestOutputPoints = 2;
+
+    /// <summary>Most points of an alternator's output curve.</summary>
+    public const int OutputPoints = 12;
+
+    /// <summary>Most resistances with a time constant in one battery.</summary>
+    public const int Polarisations = 2;
+
+    /// <summary>Most capacitors in one build.</summary>
+    public const int Capacitors = 16;
+
     /// <summary>Most junctions described in one build.</summary>
     public const int Junctions = 64;
 

@@ -86,4 +86,7 @@ public sealed record RunResult
 
     /// <summary>The fuse at its end, for a run fed from both ends; absent where there is none.</summary>
     public FuseResult? FarFuse { get; init; }
+
+    /// <summary>What parts two batteries on it; absent where nothing does.</summary>
+    public IsolatorResult? Isolator { get; init; }
 }

@@ -9,7 +9,7 @@ public sealed record Supply
     [Figure("V", 13.8)]
     public required double OperatingVolts { get; init; }
 
-    /// <summary>The lowest voltage at any amplifier over all operating cases, in volts.</summary>
+    /// <summary>The lowest voltage at any amplifier over the cases in which the wiring is judged, in volts.</summary>
     [Figure("V", 11.4)]
     public required double LowestVolts { get; init; }
 
@@ -22,8 +22,8 @@ public sealed record Supply
     public required double AverageCurrentAmps { get; init; }
 
     /// <summary>
-    /// What the hot alternator has left above the base load, in amperes; negative where it has less than none, absent where no
-    /// alternator is stated.
+    /// What the hot alternator or the converter has left above the base load, in amperes; negative where it has less than none,
+    /// absent where neither is stated.
     /// </summary>
     [Figure("A", 59, Smallest = double.NegativeInfinity)]
     public double? AlternatorAvailableAmps { get; init; }
@@ -31,4 +31,30 @@ public sealed record Supply
     /// <summary>The same at idle, in amperes.</summary>
     [Figure("A", 7, Smallest = double.NegativeInfinity)]
     public double? IdleAvailableAmps { get; init; }
+
+    /// <summary>
+    /// How long the music plays with the engine off until the first group of batteries reaches its limit, in minutes; absent
+    /// where no battery has a capacity or nothing is drawn.
+    /// </summary>
+    [Figure("min", 154)]
+    public double? EngineOffMinutes { get; init; }
+
+    /// <summary>
+    /// The engine speed from which the alternator covers the average draw, in turns a minute; absent where it never does or its
+    /// output curve is not known.
+    /// </summary>
+    [Figure("rpm", 1120)]
+    public double? CoveredFromEngineRpm { get; init; }
+
+    /// <summary>The energy balance at speed, at idle and with the engine off.</summary>
+    public required IReadOnlyList<SupplyCase> Cases { get; init; }
+
+    /// <summary>Each battery, in the order of the build.</summary>
+    public required IReadOnlyList<BatteryResult> Batteries { get; init; }
+
+    /// <summary>A burst of full output; absent where neither alternator nor converter is stated.</summary>
+    public Burst? Burst { get; init; }
+
+    /// <summary>Each capacitor, in the order of the build.</summary>
+    public required IReadOnlyList<CapacitorResult> Capacitors { get; init; }
 }

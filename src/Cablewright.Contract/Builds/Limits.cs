@@ -14,6 +14,10 @@ public sealed record Limits
     [Quantity(QuantityKind.Voltage, "0.01 V", "30 V", "0.4 V")]
     public string? MaxDrop { get; init; }
 
+    /// <summary>How long the music must play with the engine off; hard.</summary>
+    [Quantity(QuantityKind.Duration, "1 min", "168 h", "2 h")]
+    public string? EngineOffTime { get; init; }
+
     /// <summary>Temperature of the air in the engine bay.</summary>
     [Quantity(QuantityKind.Temperature, "-40 C", "120 C", "80 C")]
     public string? EngineBayTemperature { get; init; }

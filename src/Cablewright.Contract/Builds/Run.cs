@@ -45,4 +45,7 @@ public sealed record Run
 
     /// <summary>The fuse at its end, for a run fed from both ends.</summary>
     public Fuse? FarFuse { get; init; }
+
+    /// <summary>What parts the batteries at its two ends, seen from its start to its end.</summary>
+    public Isolator? Isolator { get; init; }
 }

@@ -22,7 +22,7 @@ internal static class AssessmentMapping
             Question = question.Text,
             Why = question.Why,
         })],
-        Supply = SupplyOf(assessment.Supply),
+        Supply = SupplyAnswerMapping.ToContract(assessment.Supply),
         Amplifiers = [.. assessment.Amplifiers.Select(AmplifierOf)],
         Runs = [.. assessment.Runs.Select(RunAnswerMapping.ToContract)],
         Findings = [.. assessment.Findings.Select(FindingOf)],
@@ -45,16 +45,6 @@ internal static class AssessmentMapping
         Value = assumption.Value,
         Reason = assumption.Reason,
         Source = assumption.Source,
-    };
-
-    private static Supply SupplyOf(Engine.Answers.SupplyResult supply) => new()
-    {
-        OperatingVolts = Shown(supply.OperatingVolts),
-        LowestVolts = Shown(supply.LowestVolts),
-        PeakCurrentAmps = Shown(supply.PeakCurrentAmps),
-        AverageCurrentAmps = Shown(supply.AverageCurrentAmps),
-        AlternatorAvailableAmps = Shown(supply.AlternatorAvailableAmps),
-        IdleAvailableAmps = Shown(supply.IdleAvailableAmps),
     };
 
     private static AmplifierResult AmplifierOf(Engine.Answers.AmplifierResult amplifier) => new()

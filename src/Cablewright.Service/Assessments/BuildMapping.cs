@@ -7,6 +7,8 @@ namespace Cablewright.Service.Assessments;
 /// <summary>From the contract's build to the engine's.</summary>
 internal static class BuildMapping
 {
+    private const double SecondsPerMinute = 60;
+
     /// <summary>The same build in SI units.</summary>
     public static Engine.Builds.Build ToEngine(Build build) => new()
     {
@@ -44,6 +46,7 @@ internal static class BuildMapping
         {
             MaxDropVolts = limits.MaxDrop is not null && drop.Kind == QuantityKind.Voltage ? drop.Value : null,
             MaxDropFraction = limits.MaxDrop is not null && drop.Kind == QuantityKind.Ratio ? drop.Value : null,
+            EngineOffMinutes = Stated<Limits>.Value(limits.EngineOffTime, nameof(limits.EngineOffTime)) / SecondsPerMinute,
             EngineBayCelsius = Stated<Limits>.Value(limits.EngineBayTemperature, nameof(limits.EngineBayTemperature)),
             CabinCelsius = Stated<Limits>.Value(limits.CabinTemperature, nameof(limits.CabinTemperature)),
             UnderbodyCelsius = Stated<Limits>.Value(limits.UnderbodyTemperature, nameof(limits.UnderbodyTemperature)),

@@ -31,6 +31,7 @@ internal static class RunAnswerMapping
         GuardedBy = run.GuardedBy,
         Fuse = FuseOf(run.Fuse),
         FarFuse = FuseOf(run.FarFuse),
+        Isolator = IsolatorOf(run.Isolator),
     };
 
     private static ConductorResult ConductorOf(Engine.Answers.ConductorResult conductor) => new()
@@ -55,5 +56,13 @@ internal static class RunAnswerMapping
         SmallestFaultAmps = Shown(fuse.SmallestFaultAmps),
         OpensSeconds = Shown(fuse.OpensSeconds),
         ConductorWithstandSeconds = Shown(fuse.ConductorWithstandSeconds),
+    };
+
+    private static IsolatorResult? IsolatorOf(Engine.Answers.IsolatorResult? isolator) => isolator is null ? null : new IsolatorResult
+    {
+        Kind = (IsolatorKind)isolator.Kind,
+        RatedAmps = Shown(isolator.RatedAmps),
+        ThroughAmps = Shown(isolator.ThroughAmps),
+        LossVolts = Shown(isolator.LossVolts),
     };
 }

@@ -18,6 +18,7 @@ internal static class RunMapping
         Fuse = run.Fuse is null ? null : FuseOf(run.Fuse),
         FarFuse = run.FarFuse is null ? null : FuseOf(run.FarFuse),
         JointOhms = Stated<Run>.Value(run.JointResistance, nameof(run.JointResistance)),
+        Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator),
     };
 
     private static Engine.Builds.ConductorWish ConductorOf(Conductor conductor) => new()
@@ -38,5 +39,15 @@ internal static class RunMapping
         InterruptingRatingAmps = Stated<Fuse>.Value(fuse.InterruptingRating, nameof(fuse.InterruptingRating)),
         PerConductor = fuse.PerConductor,
         LargestConductor = StatedSize.Of(fuse.LargestConductor),
+    };
+
+    private static Engine.Builds.Isolator IsolatorOf(Isolator isolator) => new()
+    {
+        Kind = (Engine.Builds.IsolatorKind)isolator.Kind,
+        RatedAmps = Stated<Isolator>.Value(isolator.RatedCurrent, nameof(isolator.RatedCurrent)),
+        ContactOhms = Stated<Isolator>.Value(isolator.ContactResistance, nameof(isolator.ContactResistance)),
+        ForwardVolts = Stated<Isolator>.Value(isolator.ForwardVoltage, nameof(isolator.ForwardVoltage)),
+        OutputVolts = Stated<Isolator>.Value(isolator.OutputVoltage, nameof(isolator.OutputVoltage)),
+        Efficiency = Stated<Isolator>.Value(isolator.Efficiency, nameof(isolator.Efficiency)),
     };
 }

@@ -10,8 +10,11 @@ internal static class VehicleMapping
     {
         ChargingVolts = Stated<Vehicle>.Value(vehicle.ChargingVoltage, nameof(vehicle.ChargingVoltage)),
         Alternator = vehicle.Alternator is null ? null : AlternatorOf(vehicle.Alternator),
+        Converter = vehicle.Converter is null ? null : ConverterOf(vehicle.Converter),
         BaseLoadAmps = Stated<Vehicle>.Value(vehicle.BaseLoad, nameof(vehicle.BaseLoad)),
-        Batteries = [.. (vehicle.Batteries ?? []).Select(BatteryOf)],
+        StandbyLoadAmps = Stated<Vehicle>.Value(vehicle.StandbyLoad, nameof(vehicle.StandbyLoad)),
+        Batteries = [.. (vehicle.Batteries ?? []).Select(BatteryMapping.ToEngine)],
+        Capacitors = [.. (vehicle.Capacitors ?? []).Select(CapacitorOf)],
         BodyReturnOhms = Stated<Body>.Value(vehicle.Body?.ReturnResistance, nameof(Body.ReturnResistance)),
     };
 
@@ -20,15 +23,28 @@ internal static class VehicleMapping
         RatedAmps = Stated<Alternator>.Value(alternator.RatedCurrent, nameof(alternator.RatedCurrent)),
         IdleAmps = Stated<Alternator>.Value(alternator.IdleCurrent, nameof(alternator.IdleCurrent)),
         HotFactor = Stated<Alternator>.Value(alternator.HotFactor, nameof(alternator.HotFactor)),
+        LowSpeedAmps = Stated<Alternator>.Value(alternator.LowSpeedCurrent, nameof(alternator.LowSpeedCurrent)),
+        OutputPoints = [.. (alternator.OutputPoints ?? []).Select(PointOf)],
+        PulleyRatio = alternator.PulleyRatio,
+        IdleRpm = Stated<Alternator>.Value(alternator.IdleSpeed, nameof(alternator.IdleSpeed)),
         At = alternator.At,
     };
 
-    private static Engine.Builds.Battery BatteryOf(Battery battery) => new()
+    private static Engine.Builds.OutputPoint PointOf(OutputPoint point) => new(
+        Stated<OutputPoint>.Read(point.Speed, nameof(point.Speed)).Value,
+        Stated<OutputPoint>.Read(point.Current, nameof(point.Current)).Value);
+
+    private static Engine.Builds.Converter ConverterOf(Converter converter) => new()
     {
-        Id = battery.Id,
-        Chemistry = (Engine.Builds.Chemistry?)battery.Chemistry,
-        CapacityAmpHours = Stated<Battery>.Value(battery.Capacity, nameof(battery.Capacity)),
-        ColdCrankingAmps = Stated<Battery>.Value(battery.ColdCrankingCurrent, nameof(battery.ColdCrankingCurrent)),
-        InternalOhms = Stated<Battery>.Value(battery.InternalResistance, nameof(battery.InternalResistance)),
+        RatedAmps = Stated<Converter>.Value(converter.RatedCurrent, nameof(converter.RatedCurrent)),
+        RatedWatts = Stated<Converter>.Value(converter.RatedPower, nameof(converter.RatedPower)),
+        At = converter.At,
+    };
+
+    private static Engine.Builds.Capacitor CapacitorOf(Capacitor capacitor) => new()
+    {
+        At = capacitor.At,
+        Farads = Stated<Capacitor>.Read(capacitor.Capacitance, nameof(capacitor.Capacitance)).Value,
+        SeriesOhms = Stated<Capacitor>.Value(capacitor.SeriesResistance, nameof(capacitor.SeriesResistance)),
     };
 }

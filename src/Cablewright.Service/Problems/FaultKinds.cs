@@ -66,6 +66,11 @@ internal static class FaultKinds
         new(ContentCodes.RulesetUnknown, "A ruleset that this release does not carry."),
         new(ContentCodes.ProgrammeTwice, "Both a programme and a crest factor."),
         new(ContentCodes.FuseNotFitted, "A fuse that is not fitted and yet has figures."),
+        new(ContentCodes.OutputPointsOutOfOrder, "An alternator's output curve that does not go from speed to higher speed."),
+        new(ContentCodes.ConverterRatingMissing, "A converter with neither a rated current nor a rated power."),
+        new(ContentCodes.ConverterRatingTwice, "A converter with both a rated current and a rated power."),
+        new(ContentCodes.IsolatorMemberForeign, "A figure that an isolator of this kind does not have."),
+        new(ContentCodes.IsolatorRatingMissing, "A charger between batteries without a rated current."),
     ];
 
     /// <summary>The engine's own codes.</summary>

@@ -34,4 +34,19 @@ public static class ContentCodes
 
     /// <summary>A fuse that is not there and yet has figures.</summary>
     public const string FuseNotFitted = "fuse.not-fitted";
+
+    /// <summary>An alternator's output curve that does not go from speed to higher speed.</summary>
+    public const string OutputPointsOutOfOrder = "alternator.points-out-of-order";
+
+    /// <summary>A converter with neither a rated current nor a rated power.</summary>
+    public const string ConverterRatingMissing = "converter.rating-missing";
+
+    /// <summary>A converter with both.</summary>
+    public const string ConverterRatingTwice = "converter.rating-twice";
+
+    /// <summary>A figure that an isolator of this kind does not have.</summary>
+    public const string IsolatorMemberForeign = "isolator.member-foreign";
+
+    /// <summary>A charger without a rated current.</summary>
+    public const string IsolatorRatingMissing = "isolator.rating-missing";
 }

@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Globalization;
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Cablewright.Contract;
@@ -30,7 +31,7 @@ internal static partial class MemberRules
         if (member.GetCustomAttribute<TextAttribute>() is { } text)
             yield return new(member, value => CheckLength((string)value, text));
         if (member.GetCustomAttribute<FigureAttribute>() is { } figure)
-            yield return new(member, value => CheckRange((int)value, figure));
+            yield return new(member, value => CheckRange(value, figure));
     }
 
     private static IEnumerable<Fault> CheckQuantity(string text, QuantityRule rule)
@@ -90,11 +91,16 @@ internal static partial class MemberRules
                 $"at most {rule.Longest} characters");
     }
 
-    private static IEnumerable<Fault> CheckRange(int number, FigureAttribute rule)
+    private static IEnumerable<Fault> CheckRange(object value, FigureAttribute rule)
     {
+        double number = Convert.ToDouble(value, CultureInfo.InvariantCulture);
         if (number < rule.Smallest || number > rule.Largest)
             yield return new Fault(
-                "", ContentCodes.OutOfRange, $"{number} is out of range", number, $"{rule.Smallest} to {rule.Largest}");
+                "",
+                ContentCodes.OutOfRange,
+                string.Create(CultureInfo.InvariantCulture, $"{number} is out of range"),
+                number,
+                string.Create(CultureInfo.InvariantCulture, $"{rule.Smallest} to {rule.Largest}"));
     }
 
     [GeneratedRegex(ContractLimits.IdPattern, RegexOptions.ECMAScript)]

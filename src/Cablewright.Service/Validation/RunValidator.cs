@@ -10,5 +10,6 @@ internal sealed class RunValidator : ContractValidator<Run>
         RuleFor(run => run.Conductor!).SetValidator(new ContractValidator<Conductor>());
         RuleFor(run => run.Fuse!).SetValidator(new FuseValidator());
         RuleFor(run => run.FarFuse!).SetValidator(new FuseValidator());
+        RuleFor(run => run.Isolator!).SetValidator(new IsolatorValidator());
     }
 }
