@@ -25,9 +25,29 @@ function isProblem(answer: Assessment | Problem): answer is Problem {
 
 const typed: Build = {
   amplifiers: [{ id: "bass", ratedOutput: "500 W", amplifierClass: "D" }],
-  vehicle: { batteries: [{ id: "starter", chemistry: "agm" }] },
-  runs: [{ id: "feed", from: "starter", to: "bass", length: "12 ft", conductor: { size: "4 AWG", material: "copper" } }],
+  vehicle: {
+    alternator: { ratedCurrent: "120 A", lowSpeedCurrent: "55 A", pulleyRatio: 2.7, idleSpeed: "750 rpm" },
+    standbyLoad: "2 A",
+    batteries: [
+      { id: "starter", chemistry: "agm", reserveCapacity: "120 min", peukertExponent: 1.15 },
+      { id: "rear", polarisation: [{ resistance: "3 mOhm", timeConstant: "10 s" }] },
+    ],
+    capacitors: [{ at: "bass", capacitance: "1 F" }],
+  },
+  runs: [
+    { id: "charging", from: "starter", to: "rear", length: "9 ft", isolator: { kind: "dc-dc-charger", ratedCurrent: "40 A" } },
+    { id: "feed", from: "rear", to: "bass", length: "3 ft", conductor: { size: "4 AWG", material: "copper" } },
+  ],
+  limits: { engineOffTime: "2 h" },
 };
+
+function told({ supply, runs }: Assessment): string {
+  const lasting = supply.cases.map((one) => `${one.case} ${one.averageBalanceAmps} A for ${one.minutesToLimit ?? "ever"} min`);
+  const stored = supply.batteries.map((battery) => `${battery.id} ${battery.usableAmpHours} Ah`);
+  const held = supply.capacitors.map((capacitor) => `${capacitor.at} ${capacitor.holdsMilliseconds} ms`);
+  const parted = runs.flatMap((run) => (run.isolator === undefined ? [] : [`${run.id} ${run.isolator.kind}`]));
+  return [...lasting, ...stored, ...held, ...parted, `burst ${supply.burst?.lowestVolts ?? "none"}`].join(", ");
+}
 
 const examples = readdirSync(folder)
   .filter((file) => file.endsWith(".request.json"))
@@ -38,7 +58,7 @@ for (const [name, build] of [...examples, ["typed literal", typed] as [string, B
   const answer = await post(build);
   if (isProblem(answer)) throw new Error(`${name}: ${answer.detail}`);
   const hottest = Math.max(...answer.runs.map((run) => run.temperatureCelsius));
-  console.log(`${name}: ${answer.verdict}, ${answer.runs.length} runs, hottest ${hottest.toFixed(1)} C`);
+  console.log(`${name}: ${answer.verdict}, ${answer.runs.length} runs, hottest ${hottest.toFixed(1)} C, ${told(answer)}`);
 }
 
 const refused = await post({ ...typed, runs: [] });

@@ -24,8 +24,9 @@ public sealed record Alternator
     [Quantity(QuantityKind.Current, "0 A", "2000 A", "70 A")]
     public string? LowSpeedCurrent { get; init; }
 
-    /// <summary>Points of its output curve, cold, 2 to 12, each at a higher speed than the one before; they win over the
-    /// label.</summary>
+    /// <summary>
+    /// Points of its output curve, cold, 2 to 12, each at a higher speed than the one before; they win over the label.
+    /// </summary>
     [Items(ContractLimits.FewestOutputPoints, ContractLimits.OutputPoints)]
     public IReadOnlyList<OutputPoint>? OutputPoints { get; init; }
 

@@ -19,7 +19,7 @@ public sealed record Battery
     /// <summary>What it is made of.</summary>
     public Chemistry? Chemistry { get; init; }
 
-    /// <summary>Capacity at its rating time.</summary>
+    /// <summary>Capacity at its rating time, the 20-hour rate unless <c>ratingTime</c> says otherwise.</summary>
     [Quantity(QuantityKind.Capacity, "1 Ah", "2000 Ah", "70 Ah")]
     public string? Capacity { get; init; }
 

@@ -58,7 +58,8 @@ internal static class RunAnswerMapping
         ConductorWithstandSeconds = Shown(fuse.ConductorWithstandSeconds),
     };
 
-    private static IsolatorResult? IsolatorOf(Engine.Answers.IsolatorResult? isolator) => isolator is null ? null : new IsolatorResult
+    /// <summary>What parts the batteries on a run, where something does.</summary>
+    public static IsolatorResult? IsolatorOf(Engine.Answers.IsolatorResult? isolator) => isolator is null ? null : new IsolatorResult
     {
         Kind = (IsolatorKind)isolator.Kind,
         RatedAmps = Shown(isolator.RatedAmps),

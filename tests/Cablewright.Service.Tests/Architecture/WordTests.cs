@@ -17,6 +17,8 @@ public class WordTests
         AssertSame<Side, Engine.Builds.Side>();
         AssertSame<Route, Engine.Builds.Route>();
         AssertSame<Chemistry, Engine.Builds.Chemistry>();
+        AssertSame<IsolatorKind, Engine.Builds.IsolatorKind>();
+        AssertSame<SupplyCaseName, Engine.Answers.SupplyCaseName>();
         AssertSame<AmplifierClass, Engine.Builds.AmplifierClass>();
         AssertSame<PowerSupply, Engine.Builds.PowerSupply>();
         AssertSame<Programme, Engine.Builds.Programme>();

@@ -34,6 +34,16 @@ public class IdentityTests(ServiceFixture service) : IClassFixture<ServiceFixtur
     public async Task The_same_length_in_another_unit_is_the_same_question(string one, string other) =>
         Assert.Equal(await BodyWithLength(one), await BodyWithLength(other));
 
+    [Theory]
+    [InlineData("/limits/engineOffTime", "2 h", "7200 s")]
+    [InlineData("/vehicle/standbyLoad", "1.5 A", "1500 mA")]
+    [InlineData("/vehicle/batteries/0/ratingTime", "20 h", "1200 min")]
+    [InlineData("/vehicle/batteries/0/reserveCapacity", "115 min", "6900 s")]
+    [InlineData("/vehicle/alternator/idleSpeed", "800 rpm", "800 1/min")]
+    public async Task The_same_figure_in_another_unit_is_the_same_question(string pointer, string one, string other) =>
+        Assert.Equal(
+            await Id(Builds.With(build => Set(build, pointer, one))), await Id(Builds.With(build => Set(build, pointer, other))));
+
     [Fact]
     public async Task The_order_of_members_does_not_matter()
     {

@@ -81,6 +81,17 @@ public class SchemaTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     [InlineData("/runs/0/conductor/count", "1.5")]
     [InlineData("/runs/0/fuse/fitted", "\"no\"")]
     [InlineData("/limits", "{\"maxDrop\":\"3 A\"}")]
+    [InlineData("/limits", "{\"engineOffTime\":\"2 hours\"}")]
+    [InlineData("/vehicle/alternator", "{\"pulleyRatio\":6.5}")]
+    [InlineData("/vehicle/alternator", "{\"idleSpeed\":\"800 A\"}")]
+    [InlineData("/vehicle/alternator", "{\"outputPoints\":[]}")]
+    [InlineData("/vehicle/converter", "{\"ratedPower\":1800}")]
+    [InlineData("/vehicle/capacitors", "[{\"at\":\"bass\"}]")]
+    [InlineData("/vehicle/capacitors", "[{\"at\":\"bass\",\"capacitance\":\"1 f\"}]")]
+    [InlineData("/vehicle/batteries/0/peukertExponent", "\"1.2\"")]
+    [InlineData("/vehicle/batteries/0/polarisation", "[{\"resistance\":\"3 mOhm\"}]")]
+    [InlineData("/runs/0/isolator", "{}")]
+    [InlineData("/runs/0/isolator", "{\"kind\":\"switch\"}")]
     [InlineData("/sizing", "{\"sizes\":[\"4 AWG\",\"fat\"]}")]
     public async Task A_broken_request_is_invalid_and_refused(string pointer, string value)
     {

@@ -13,7 +13,7 @@ public class ExampleTests(ServiceFixture service) : IClassFixture<ServiceFixture
     public static TheoryData<string> Names => [.. ExampleFiles.Names];
 
     [Fact]
-    public void There_are_five() => Assert.Equal(5, ExampleFiles.Names.Count);
+    public void There_are_six() => Assert.Equal(6, ExampleFiles.Names.Count);
 
     [Theory]
     [MemberData(nameof(Names))]

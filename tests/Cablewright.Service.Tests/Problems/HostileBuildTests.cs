@@ -15,6 +15,7 @@ public class HostileBuildTests(ServiceFixture service) : IClassFixture<ServiceFi
             "null", "true", "-1", "1e400", "0", "[]", "{}", "[[]]", "\"\"", "\"body\"", "\"starter\"", "\"bass\"", "\"0 m\"",
             "\"0.01 m\"", "\"100 m\"", "\"50 kW\"", "\"0.5 A\"", "\"2000 A\"", "\"60 V\"", "\"6 V\"", "\"22 AWG\"",
             "\"4/0 AWG\"", "\"150 mm2\"", "\"return\"", "\"supply\"", "\"aluminium\"", "\"60 C\"", "\"-40 C\"",
+            "\"1 F\"", "\"2 h\"", "\"1 ms\"", "\"800 rpm\"", "\"0 %\"", "\"100 %\"", "\"relay\"", "\"diode\"", "\"dc-dc-charger\"", "2.7",
             "\"\\u0000\"", "\"é\"", "8", "false")
         .Select(text => Parse(text));
 
@@ -24,10 +25,13 @@ public class HostileBuildTests(ServiceFixture service) : IClassFixture<ServiceFi
             ExampleFiles.Request("two-amplifiers"),
             ExampleFiles.Request("rear-battery"),
             ExampleFiles.Request("coach-24v"),
+            ExampleFiles.Request("charger-and-capacitor"),
+            CompleteBuild.WithAlternator.ToJsonString(),
+            CompleteBuild.WithConverter.ToJsonString(),
         ];
 
     private static readonly Gen<(int Place, JsonNode? Value, bool Removes)[]> Damage =
-        Gen.Select(Gen.Int[0, 120], AnyValue, Gen.Bool).Select((place, value, removes) => (place, value, removes)).Array[1, 4];
+        Gen.Select(Gen.Int[0, 240], AnyValue, Gen.Bool).Select((place, value, removes) => (place, value, removes)).Array[1, 4];
 
     [Fact]
     public void Nothing_that_is_sent_makes_the_service_fail() => Damage.Sample(

@@ -31,6 +31,9 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     [InlineData("/amplifiers", ContractLimits.Amplifiers)]
     [InlineData("/runs", ContractLimits.Runs)]
     [InlineData("/vehicle/batteries", ContractLimits.Batteries)]
+    [InlineData("/vehicle/capacitors", ContractLimits.Capacitors)]
+    [InlineData("/vehicle/alternator/outputPoints", ContractLimits.OutputPoints)]
+    [InlineData("/vehicle/batteries/0/polarisation", ContractLimits.Polarisations)]
     [InlineData("/junctions", ContractLimits.Junctions)]
     [InlineData("/sizing/sizes", ContractLimits.Sizes)]
     public async Task A_list_holds_as_many_as_the_contract_says(string pointer, int most)
@@ -64,7 +67,10 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     {
         build["ruleset"] = "1999.1";
         JsonArray items = [.. Enumerable.Range(0, count).Select(number => Item(pointer, number))];
-        if (pointer == "/vehicle/batteries") build["vehicle"]!["batteries"] = items;
+        if (pointer == "/vehicle/alternator/outputPoints")
+            build["vehicle"]!["alternator"] = new JsonObject { ["outputPoints"] = items };
+        else if (pointer == "/vehicle/batteries/0/polarisation") build["vehicle"]!["batteries"]![0]!["polarisation"] = items;
+        else if (pointer.StartsWith("/vehicle/")) build["vehicle"]![pointer["/vehicle/".Length..]] = items;
         else if (pointer == "/sizing/sizes") build["sizing"] = new JsonObject { ["sizes"] = items };
         else build[pointer[1..]] = items;
     }));
@@ -73,6 +79,9 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     {
         "/sizing/sizes" => JsonValue.Create("4 AWG")!,
         "/runs" => new JsonObject { ["id"] = $"r{number}", ["from"] = "starter", ["to"] = "bass", ["length"] = "3 ft" },
+        "/vehicle/capacitors" => new JsonObject { ["at"] = "bass", ["capacitance"] = "1 F" },
+        "/vehicle/alternator/outputPoints" => new JsonObject { ["speed"] = $"{1500 + number} rpm", ["current"] = "50 A" },
+        "/vehicle/batteries/0/polarisation" => new JsonObject { ["resistance"] = "1 mOhm", ["timeConstant"] = "1 s" },
         "/amplifiers" => new JsonObject { ["id"] = $"a{number}", ["ratedOutput"] = "10 W" },
         _ => new JsonObject { ["id"] = $"x{number}" },
     };
