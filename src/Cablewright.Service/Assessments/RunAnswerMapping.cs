@@ -59,11 +59,12 @@ internal static class RunAnswerMapping
     };
 
     /// <summary>What parts the batteries on a run, where something does.</summary>
-    public static IsolatorResult? IsolatorOf(Engine.Answers.IsolatorResult? isolator) => isolator is null ? null : new IsolatorResult
-    {
-        Kind = (IsolatorKind)isolator.Kind,
-        RatedAmps = Shown(isolator.RatedAmps),
-        ThroughAmps = Shown(isolator.ThroughAmps),
-        LossVolts = Shown(isolator.LossVolts),
-    };
+    public static IsolatorResult? IsolatorOf(Engine.Answers.IsolatorResult? isolator) =>
+        isolator is null ? null : new IsolatorResult
+        {
+            Kind = (IsolatorKind)isolator.Kind,
+            RatedAmps = Shown(isolator.RatedAmps),
+            ThroughAmps = Shown(isolator.ThroughAmps),
+            LossVolts = Shown(isolator.LossVolts),
+        };
 }

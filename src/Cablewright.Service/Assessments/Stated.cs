@@ -18,10 +18,10 @@ internal static class Stated<T>
         .Where(member => member.Rule is not null)
         .ToFrozenDictionary(member => member.Name, member => member.Rule!, StringComparer.Ordinal);
 
-    /// <summary>The value in SI, or <c>null</c> where nothing is stated.</summary>
+    /// <summary>The value in the unit that its kind is read into, or <c>null</c> where nothing is stated.</summary>
     public static double? Value(string? text, string member) => text is null ? null : Read(text, member).Value;
 
-    /// <summary>The value in SI, with its kind.</summary>
+    /// <summary>The same, with its kind.</summary>
     public static QuantityReading Read(string text, string member)
     {
         QuantityReading reading = Rules[member].Read(text);

@@ -27,14 +27,15 @@ internal sealed class AlternatorValidator : ContractValidator<Alternator>
         }
     }
 
-    /// <summary>Not a number where the text cannot be read: that fault is found elsewhere, and nothing compares with it.</summary>
+    /// <summary>Not a number where the text cannot be read: a fault of its own, with which no speed compares.</summary>
     private static double SpeedOf(OutputPoint point) =>
         Speed.Read(point.Speed) is { Fault: null } reading ? reading.Value : double.NaN;
 
-    private static void AddOutOfOrder(int index, string speed, ValidationContext<Alternator> context) => context.AddFault(
-        $"[{index}].{nameof(OutputPoint.Speed)}",
-        ContentCodes.OutputPointsOutOfOrder,
-        "this speed is not above the one before it",
-        "each point at a higher speed than the one before",
-        Excerpt.Of(speed));
+    private static void AddOutOfOrder(int index, string speed, ValidationContext<Alternator> context) =>
+        context.AddFault(
+            $"[{index}].{nameof(OutputPoint.Speed)}",
+            ContentCodes.OutputPointsOutOfOrder,
+            "this speed is not above the one before it",
+            "each point at a higher speed than the one before",
+            Excerpt.Of(speed));
 }

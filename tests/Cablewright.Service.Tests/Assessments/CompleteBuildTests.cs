@@ -4,7 +4,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using Cablewright.Contract.Builds;
-using Cablewright.Contract.Schema;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
@@ -14,7 +13,7 @@ using Cablewright.Service.Tests.Support;
 namespace Cablewright.Service.Tests.Assessments;
 
 /// <summary>
-/// Not a member of the contract is lost on the way to the engine: each that is changed makes another question, which its id shows.
+/// No member of the contract is lost on the way to the engine: each that is changed makes another question, and so another id.
 /// </summary>
 public class CompleteBuildTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
@@ -37,7 +36,8 @@ public class CompleteBuildTests(ServiceFixture service) : IClassFixture<ServiceF
     {
         JsonNode changed = CompleteBuild.Json;
         string[] path = pointer.Split('/')[1..];
-        JsonNode at = path[..^1].Aggregate(changed, (node, step) => int.TryParse(step, out int index) ? node[index]! : node[step]!);
+        JsonNode at = path[..^1].Aggregate(
+            changed, (node, step) => int.TryParse(step, out int index) ? node[index]! : node[step]!);
         PropertyInfo member = CompleteBuild.Leaves().Single(leaf => leaf.Pointer == pointer).Member;
         if (at is JsonArray list) list[int.Parse(path[^1])] = Another(list[int.Parse(path[^1])]!, member);
         else at[path[^1]] = Another(at[path[^1]]!, member);
@@ -67,7 +67,6 @@ public class CompleteBuildTests(ServiceFixture service) : IClassFixture<ServiceF
         JsonValueKind.False => true,
         JsonValueKind.Number => (double)value + 1 is var more && member.PropertyType == typeof(int?) ? (int)more : more,
         _ when EnumOf(member) is { } words => AnotherWord(words, (string)value!),
-        _ when member.GetCustomAttribute<IdentifierAttribute>() is not null => (string)value! + "x",
         _ => char.IsDigit(((string)value!)[0]) ? AnotherDigit((string)value!) : (string)value! + "x",
     };
 
@@ -84,7 +83,9 @@ public class CompleteBuildTests(ServiceFixture service) : IClassFixture<ServiceF
     }
 
     private static IEnumerable<PropertyInfo> LeavesOf(Type type) => type.GetProperties().SelectMany(
-        member => ItemOf(member.PropertyType) is { } item && item.Namespace == typeof(Build).Namespace ? LeavesOf(item) : [member]);
+        member => IsPartOfBuild(ItemOf(member.PropertyType)) ? LeavesOf(ItemOf(member.PropertyType)) : [member]);
+
+    private static bool IsPartOfBuild(Type type) => type.Namespace == typeof(Build).Namespace;
 
     private static Type ItemOf(Type type) =>
         type != typeof(string) && typeof(IEnumerable).IsAssignableFrom(type) ? type.GetGenericArguments()[0]

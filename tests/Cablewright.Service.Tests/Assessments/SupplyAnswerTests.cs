@@ -43,7 +43,8 @@ public class SupplyAnswerTests
               "operatingVolts": 14.2, "lowestVolts": 11.5, "peakCurrentAmps": 91.75, "averageCurrentAmps": 32.5,
               "alternatorAvailableAmps": 59, "idleAvailableAmps": -7, "engineOffMinutes": 153.667, "coveredFromEngineRpm": 1120,
               "cases": [
-                { "case": "at-speed", "availableAmps": 59, "averageBalanceAmps": 26.5, "peakBalanceAmps": -32.75, "lowestVolts": 13.25 },
+                { "case": "at-speed", "availableAmps": 59, "averageBalanceAmps": 26.5, "peakBalanceAmps": -32.75,
+                  "lowestVolts": 13.25 },
                 { "case": "idle", "availableAmps": -7, "averageBalanceAmps": -39.5, "peakBalanceAmps": -98.75,
                   "minutesToLimit": 104.5, "lowestVolts": 11.75 },
                 { "case": "engine-off", "availableAmps": -1.5, "averageBalanceAmps": -34, "peakBalanceAmps": -93.25,

@@ -15,7 +15,8 @@ public class HostileBuildTests(ServiceFixture service) : IClassFixture<ServiceFi
             "null", "true", "-1", "1e400", "0", "[]", "{}", "[[]]", "\"\"", "\"body\"", "\"starter\"", "\"bass\"", "\"0 m\"",
             "\"0.01 m\"", "\"100 m\"", "\"50 kW\"", "\"0.5 A\"", "\"2000 A\"", "\"60 V\"", "\"6 V\"", "\"22 AWG\"",
             "\"4/0 AWG\"", "\"150 mm2\"", "\"return\"", "\"supply\"", "\"aluminium\"", "\"60 C\"", "\"-40 C\"",
-            "\"1 F\"", "\"2 h\"", "\"1 ms\"", "\"800 rpm\"", "\"0 %\"", "\"100 %\"", "\"relay\"", "\"diode\"", "\"dc-dc-charger\"", "2.7",
+            "\"1 F\"", "\"2 h\"", "\"1 ms\"", "\"800 rpm\"", "\"0 %\"", "\"100 %\"",
+            "\"relay\"", "\"diode\"", "\"dc-dc-charger\"", "2.7",
             "\"\\u0000\"", "\"é\"", "8", "false")
         .Select(text => Parse(text));
 

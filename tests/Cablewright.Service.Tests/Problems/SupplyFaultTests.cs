@@ -63,7 +63,8 @@ public class SupplyFaultTests(ServiceFixture service) : IClassFixture<ServiceFix
 
     [Theory]
     [InlineData("""{ "kind": "relay", "forwardVoltage": "0.7 V" }""", "/forwardVoltage", "isolator.member-foreign", "diode")]
-    [InlineData("""{ "kind": "diode", "contactResistance": "1 mOhm" }""", "/contactResistance", "isolator.member-foreign", "relay")]
+    [InlineData("""{ "kind": "diode", "contactResistance": "1 mOhm" }""",
+        "/contactResistance", "isolator.member-foreign", "relay")]
     [InlineData("""{ "kind": "relay", "outputVoltage": "14 V" }""", "/outputVoltage", "isolator.member-foreign", "dc-dc-charger")]
     [InlineData("""{ "kind": "diode", "efficiency": "90 %" }""", "/efficiency", "isolator.member-foreign", "dc-dc-charger")]
     [InlineData("""{ "kind": "dc-dc-charger", "ratedCurrent": "40 A", "forwardVoltage": "0.7 V" }""",

@@ -33,7 +33,8 @@ public sealed class UnitsAgainstGnuTests
         [QuantityKind.Level] = ("1", _ => "7.3"), // already decibels: read as they are
         [QuantityKind.Duration] = ("s", unit => $"7.3 {(unit == "h" ? "hour" : unit)}"), // its h is Planck's constant
         [QuantityKind.RotationalSpeed] = ("revolution / minute", _ => "7.3 rpm"), // its 1/min is a radian, the trade's a turn
-        [QuantityKind.Capacitance] = ("farad", unit => "7.3 " + unit[..^1].Replace('\u03bc', 'u').Replace('\u00b5', 'u') + "farad"),
+        [QuantityKind.Capacitance] =
+            ("farad", unit => $"7.3 {unit[..^1].Replace('\u03bc', 'u').Replace('\u00b5', 'u')}farad"),
     };
 
     public static TheoryData<string, QuantityKind> Spellings

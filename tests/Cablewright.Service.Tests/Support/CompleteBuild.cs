@@ -9,8 +9,7 @@ namespace Cablewright.Service.Tests.Support;
 public static class CompleteBuild
 {
     /// <summary>With an alternator and a converter both, which only the shape allows.</summary>
-    public static JsonNode Json =>
-        JsonNode.Parse(File.ReadAllText(Path.Combine(Repository.Root, "tests/Cablewright.Service.Tests/Support/complete-build.json")))!;
+    public static JsonNode Json => JsonNode.Parse(File.ReadAllText(Repository.CompleteBuild))!;
 
     /// <summary>Charged by its alternator alone.</summary>
     public static JsonNode WithAlternator
@@ -38,12 +37,15 @@ public static class CompleteBuild
     /// <summary>Every value that it states, with its pointer and the member that holds it, lists by their items.</summary>
     public static IEnumerable<(string Pointer, PropertyInfo Member)> Leaves() => Leaves(Json, "", typeof(Build), null);
 
-    private static IEnumerable<(string, PropertyInfo)> Leaves(JsonNode node, string at, Type type, PropertyInfo? member) => node switch
-    {
-        JsonObject whole => whole.SelectMany(stated => Leaves(stated.Value!, $"{at}/{stated.Key}", MemberOf(type, stated.Key))),
-        JsonArray list => list.SelectMany((item, index) => Leaves(item!, $"{at}/{index}", type.GetGenericArguments()[0], member)),
-        _ => [(at, member!)],
-    };
+    private static IEnumerable<(string, PropertyInfo)> Leaves(JsonNode node, string at, Type type, PropertyInfo? member) =>
+        node switch
+        {
+            JsonObject whole => whole.SelectMany(
+                stated => Leaves(stated.Value!, $"{at}/{stated.Key}", MemberOf(type, stated.Key))),
+            JsonArray list => list.SelectMany(
+                (item, index) => Leaves(item!, $"{at}/{index}", type.GetGenericArguments()[0], member)),
+            _ => [(at, member!)],
+        };
 
     private static IEnumerable<(string, PropertyInfo)> Leaves(JsonNode node, string at, PropertyInfo member) =>
         Leaves(node, at, member.PropertyType, member);

@@ -11,5 +11,7 @@ public static class Repository
 
     public static string Examples { get; } = Path.Combine(Root, "openapi/examples");
 
+    public static string CompleteBuild { get; } = Path.Combine(Here(), "complete-build.json");
+
     private static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
 }
