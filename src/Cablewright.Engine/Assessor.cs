@@ -3,6 +3,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine;
 
@@ -27,6 +28,8 @@ public static class Assessor
         var evaluator = new Evaluator(complete);
         SizedBuild sized = Sizer.Size(complete, evaluator, ruleset["sizing.work-budget"].Value);
         bool asksNothing = sized.Evaluation.SolvableShare < 1 || evaluator.Work > ruleset["ask.work-limit"].Value;
-        return new AssessmentWriter(complete, evaluator, sized).Write(asksNothing ? [] : Questions.For(complete, sized));
+        SupplyReport supply = SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation);
+        IReadOnlyList<Question> questions = asksNothing ? [] : Questions.For(complete, sized, supply);
+        return new AssessmentWriter(complete, evaluator, sized, supply).Write(questions);
     }
 }

@@ -6,6 +6,7 @@ using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine;
 
@@ -32,4 +33,5 @@ internal static class Embedded
 [JsonSerializable(typeof(AmpacityRow[]))]
 [JsonSerializable(typeof(WallRow[]))]
 [JsonSerializable(typeof(FuseFamilyRow[]))]
+[JsonSerializable(typeof(RestVoltageRow[]))]
 internal sealed partial class DataJson : JsonSerializerContext;

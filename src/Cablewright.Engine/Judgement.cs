@@ -8,7 +8,6 @@ using Cablewright.Engine.Heat;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Sizing;
-using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine;
 
@@ -54,7 +53,6 @@ internal sealed class Judgement
         var judgement = new Judgement(build, wiring, shape, ampacities, decision, currents, guards);
         for (int amplifier = 0; amplifier < build.Draws.Count; amplifier++) judgement.JudgeAmplifier(amplifier);
         for (int run = 0; run < build.Runs.Count; run++) judgement.JudgeRun(run);
-        judgement.JudgeSupply();
         return judgement.breaches;
     }
 
@@ -121,8 +119,10 @@ internal sealed class Judgement
             }
         }
 
+        JudgeIsolator(run);
         if (described.Side is Side.Return)
         {
+            JudgeSharedReturn(run);
             if (described.Near.MustBeFitted || described.Far.MustBeFitted)
                 Add(BreachKind.FuseInReturn, Severity.Caution, run, 0, 0, !described.Near.MustBeFitted);
             return;
@@ -136,6 +136,43 @@ internal sealed class Judgement
 
         JudgeFuse(run, decision.Near[run], far: false);
         JudgeFuse(run, decision.Far[run], far: true);
+        JudgeAlternatorCable(run);
+    }
+
+    /// <summary>A charger limits itself; relay and diode carry what comes.</summary>
+    private void JudgeIsolator(int run)
+    {
+        if (build.Runs[run].Isolator is not { } isolator || isolator.Kind is IsolatorKind.DcDcCharger) return;
+        if (isolator.RatedAmps is not { } rated)
+            Add(BreachKind.IsolatorUnrated, Severity.Caution, run, currents.ThermalAmps[run], 0);
+        else if (Significant.Exceeds(currents.ThermalAmps[run], rated))
+            Add(BreachKind.IsolatorOverRated, Severity.Fail, run, currents.ThermalAmps[run], rated);
+    }
+
+    private void JudgeAlternatorCable(int run)
+    {
+        if (!IsAlternatorCable(run)) return;
+        double limit = build.Ruleset["alternator.cable-drop"].Value * build.NominalFactor;
+        double drop = currents.PeakAmps[run] * currents.Ohms[run];
+        if (Significant.Exceeds(drop, limit)) Add(BreachKind.AlternatorDropLarge, Severity.Caution, run, drop, limit);
+    }
+
+    private bool IsAlternatorCable(int run) =>
+        build.AlternatorPlace is { } place && (build.Runs[run].From == place || build.Runs[run].To == place);
+
+    /// <summary>
+    /// Where several amplifiers have no other way back, the return that they share stands against the strongest supply run that
+    /// they share, or, where each has its own, against these together.
+    /// </summary>
+    private void JudgeSharedReturn(int run)
+    {
+        IReadOnlyList<int> sharing = wiring.SharedReturns.AmplifiersOver(run);
+        if (sharing.Count < 2) return;
+        double supplies = sharing.Sum(amplifier => SiemensMetresAt(build.Stated.Amplifiers[amplifier].Id).Supply);
+        double common = Enumerable.Range(0, build.Runs.Count).Where(other => build.Runs[other].Side is Side.Supply)
+            .Max(other => 1 / decision.Conductors[other].OhmsPerMetreAt20);
+        double limit = Math.Min(supplies, common), back = 1 / decision.Conductors[run].OhmsPerMetreAt20;
+        if (Significant.Exceeds(limit, back)) Add(BreachKind.SharedReturnBelowSupply, Severity.Caution, run, back, limit);
     }
 
     private void JudgeHeat(int run, double ampacity)
@@ -164,13 +201,19 @@ internal sealed class Judgement
         bool atBattery = shape.IsAtBattery(run, far);
         if (fuse is null)
         {
-            if (atBattery) Add(BreachKind.FuseMissingAtBattery, Severity.Fail, run, 0, 0, far);
+            if (!atBattery) return;
+            bool charging = IsAlternatorCable(run);
+            Add(
+                charging ? BreachKind.AlternatorCableUnguarded : BreachKind.FuseMissingAtBattery,
+                charging ? Severity.Caution : Severity.Fail, run, 0, 0, far);
             return;
         }
 
         double carrying = fuse.CarryingAmps(decision.Conductors[run].Count);
         if (Significant.Exceeds(currents.ThermalAmps[run], carrying))
             Add(BreachKind.FuseBelowLoad, Severity.Fail, run, currents.ThermalAmps[run], carrying, far);
+        else if (Significant.Exceeds(currents.ThermalAmps[run], carrying * fuse.HotShare))
+            Add(BreachKind.FuseHotBelowLoad, Severity.Caution, run, currents.ThermalAmps[run], carrying * fuse.HotShare, far);
         if (!fuse.Family.IsMadeIn(fuse.RatingAmps))
             Add(BreachKind.FuseNotStandard, Severity.Caution, run, fuse.RatingAmps, 0, far);
         if (Significant.Exceeds(build.HighestSupplyVolts, fuse.VoltageRatingVolts))
@@ -191,20 +234,5 @@ internal sealed class Judgement
             Add(BreachKind.FuseTooFar, atBattery ? Severity.Fail : Severity.Caution, run, fuse.DistanceMetres, most, far);
         else if (atBattery && Significant.Exceeds(fuse.DistanceMetres, close))
             Add(BreachKind.FuseNotNear, Severity.Info, run, fuse.DistanceMetres, close, far);
-    }
-
-    private void JudgeSupply()
-    {
-        var balance = SupplyBalance.Of(build, wiring, currents);
-        if (balance.LeftAmps is { } left)
-        {
-            if (Significant.Exceeds(balance.AverageAmps, left))
-                Add(BreachKind.AverageAboveAlternator, Severity.Caution, 0, balance.AverageAmps, left);
-            else if (Significant.Exceeds(balance.PeakAmps, left))
-                Add(BreachKind.PeakAboveAlternator, Severity.Info, 0, balance.PeakAmps, left);
-        }
-
-        if (balance.LeftAtIdleAmps is { } idle && Significant.Exceeds(balance.AverageAmps, idle))
-            Add(BreachKind.AverageAboveIdle, Severity.Info, 0, balance.AverageAmps, idle);
     }
 }

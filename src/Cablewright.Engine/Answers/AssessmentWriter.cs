@@ -10,15 +10,15 @@ using Cablewright.Engine.Supply;
 namespace Cablewright.Engine.Answers;
 
 /// <summary>Writes the answer from what was worked out.</summary>
-internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator, SizedBuild sized)
+internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator, SizedBuild sized, SupplyReport supply)
 {
     private readonly Evaluation evaluation = sized.Evaluation;
 
     public Assessment Write(IReadOnlyList<Question> questions)
     {
-        List<Breach> breaches = [.. sized.Breaches];
+        List<Breach> breaches = [.. sized.Breaches, .. supply.Breaches];
         if (!sized.IsComplete) breaches.Add(new Breach(BreachKind.BudgetReached, Severity.Info, 0));
-        IReadOnlyList<Finding> findings = new FindingWriter(build, evaluator, evaluation, sized.Faults).Write(breaches);
+        IReadOnlyList<Finding> findings = new FindingWriter(build, evaluator, evaluation, sized.Faults, supply).Write(breaches);
         Verdict verdict = findings.Count == 0 ? Verdict.Pass : (Verdict)findings.Max(finding => finding.Severity);
         return new Assessment
         {
@@ -27,30 +27,13 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
             Ruleset = build.Ruleset.Id,
             Assumptions = build.Assumptions,
             AskNext = questions,
-            Supply = SupplyOf(),
+            Supply = SupplyAnswer.Of(build, evaluator.Wiring, evaluation, supply),
             Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],
             Runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)],
             Findings = findings,
             Sizing = build.Runs.Any(run => run.Given is null) ? new SizingResult(sized.IsComplete, Metal()) : null,
             Materials = MaterialList.Of(build, evaluation.Decision),
             SafetyNotes = build.Ruleset.SafetyNotes,
-        };
-    }
-
-    private SupplyResult SupplyOf()
-    {
-        var balance = SupplyBalance.Of(build, evaluator.Wiring, evaluation.Currents);
-        return new SupplyResult(
-            build.ChargingVolts,
-            evaluation.Currents.LowestVolts,
-            balance.PeakAmps,
-            balance.AverageAmps,
-            balance.LeftAmps,
-            balance.LeftAtIdleAmps)
-        {
-            Cases = [],
-            Batteries = [],
-            Capacitors = [],
         };
     }
 
@@ -100,8 +83,15 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
             GuardedBy = unguarded ? [] : [.. evaluation.Guards.GuardsOf(index).Select(guard => build.Runs[guard].Id)],
             Fuse = FuseOf(index, isFar: false),
             FarFuse = FuseOf(index, isFar: true),
+            Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, evaluation.Currents.ThermalAmps[index]),
         };
     }
+
+    private static IsolatorResult IsolatorOf(CompleteIsolator isolator, double thermalAmps) =>
+        isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: { } output }
+            ? new IsolatorResult(isolator.Kind, output, output, 0)
+            : new IsolatorResult(
+                isolator.Kind, isolator.RatedAmps, thermalAmps, isolator.FallVolts + thermalAmps * isolator.ContactOhms);
 
     private static ConductorResult ConductorOf(CompleteRun run, ConductorChoice choice) => new(
         run.Given is null ? Decided.Chosen : Decided.Given,

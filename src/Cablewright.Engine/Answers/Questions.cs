@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine.Answers;
 
@@ -16,9 +17,9 @@ internal static class Questions
     private const int MostAsked = 5;
     private const double MetalThatMatters = 0.05;
 
-    public static IReadOnlyList<Question> For(CompleteBuild build, SizedBuild present)
+    public static IReadOnlyList<Question> For(CompleteBuild build, SizedBuild present, SupplyReport supply)
     {
-        Outcome now = OutcomeOf(build, present);
+        Outcome now = OutcomeOf(build, present, supply);
         return [.. WhatIfs.For(build)
             .Select((whatIf, order) => (
                 WhatIf: whatIf,
@@ -41,13 +42,16 @@ internal static class Questions
     private static Outcome? OutcomeOf(Build answered, CompleteBuild build)
     {
         CompleteBuild complete = BuildCompletion.Complete(answered, build.Ruleset);
-        SizedBuild sized = Sizer.Size(complete, new Evaluator(complete), build.Ruleset["ask.work-budget"].Value);
-        return sized.IsComplete ? OutcomeOf(complete, sized) : null;
+        var evaluator = new Evaluator(complete);
+        SizedBuild sized = Sizer.Size(complete, evaluator, build.Ruleset["ask.work-budget"].Value);
+        return sized.IsComplete
+            ? OutcomeOf(complete, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation))
+            : null;
     }
 
-    private static Outcome OutcomeOf(CompleteBuild build, SizedBuild sized)
+    private static Outcome OutcomeOf(CompleteBuild build, SizedBuild sized, SupplyReport supply)
     {
-        Breach[] breaches = [.. sized.Breaches];
+        Breach[] breaches = [.. sized.Breaches, .. supply.Breaches];
         double metal = build.Runs.Any(run => run.Given is null)
             ? Enumerable.Range(0, build.Runs.Count)
                 .Sum(run => sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres)

@@ -21,10 +21,12 @@ internal sealed class FaultFinder
         finder.FindNameFaults();
         finder.FindRunFaults();
         finder.FindDrawFaults();
-        finder.FindAlternatorFault();
+        finder.FindChargingFaults();
+        finder.FindCapacitorFaults();
         Side[] sides = SideResolution.Resolve(build, finder.names, finder.faults);
         finder.FindLooseEnds();
         if (finder.faults.Count == 0) finder.FindReachFaults(sides);
+        if (finder.faults.Count == 0) IsolatorFaults.Find(build, finder.names, sides, finder.faults);
         return finder.faults;
     }
 
@@ -80,14 +82,40 @@ internal sealed class FaultFinder
         }
     }
 
-    private void FindAlternatorFault()
+    private void FindChargingFaults()
     {
-        if (build.Vehicle.Alternator?.At is not { } at || names[at].Kind is PlaceKind.Battery) return;
-        Fault(
-            "/vehicle/alternator/at",
-            "alternator.place-unknown",
-            $"The alternator stands at \"{at}\", which is no battery.",
-            "the id of a battery");
+        Vehicle vehicle = build.Vehicle;
+        string pointer = vehicle.Converter is null ? "/vehicle/alternator" : "/vehicle/converter";
+        if (vehicle is { Converter: not null, Alternator: not null })
+            Fault(
+                "/vehicle/converter", "vehicle.two-chargers", "The vehicle has an alternator and a converter in its place.",
+                "one of the two");
+        if (ChargingPlace.Stated(build) is not { } at) return;
+        (int battery, string? ownPlace) = ChargingPlace.Of(build, names);
+        if (battery < 0 || names[at].Kind is PlaceKind.Amplifier or PlaceKind.Body)
+            Fault(
+                pointer + "/at",
+                "alternator.place-unknown",
+                $"It stands at \"{at}\", which is no battery and no place from which supply runs lead to one.",
+                "the id of a battery, or a place that a supply run joins to a battery");
+        else if (ownPlace is not null && vehicle is { Alternator.RatedAmps: null, Converter: null })
+            Fault(
+                pointer, "alternator.rating-unknown",
+                $"The alternator stands at its own place \"{at}\", and nothing says what its cable must carry.",
+                "\"ratedCurrent\"");
+    }
+
+    private void FindCapacitorFaults()
+    {
+        for (int i = 0; i < build.Vehicle.Capacitors.Count; i++)
+        {
+            string at = build.Vehicle.Capacitors[i].At;
+            if (names[at].Kind is not PlaceKind.Body && build.Runs.Any(run => run.From == at || run.To == at)) continue;
+            Fault(
+                $"/vehicle/capacitors/{i}/at", "capacitor.place-unknown",
+                $"No run leads to \"{at}\", where the capacitor is connected.",
+                "a battery, an amplifier or a junction of the supply side");
+        }
     }
 
     /// <summary>A junction that only one run knows joins nothing: most often a misspelt name.</summary>
@@ -114,7 +142,7 @@ internal sealed class FaultFinder
 
         for (int i = 0; i < build.Junctions.Count; i++)
         {
-            if (ends.ContainsKey(build.Junctions[i].Id)) continue;
+            if (ends.ContainsKey(build.Junctions[i].Id) || names[build.Junctions[i].Id].Kind is PlaceKind.Charger) continue;
             Fault(
                 $"/junctions/{i}/id",
                 "place.joins-nothing",

@@ -7,6 +7,7 @@ internal enum PlaceKind
     Battery,
     Amplifier,
     Body,
+    Charger,
 }
 
 /// <summary>What each name in a build stands for.</summary>
@@ -27,6 +28,7 @@ internal sealed class PlaceNames
         if (batteries.Count == 0) known.TryAdd(AssumedBattery, (PlaceKind.Battery, 0));
         for (int i = 0; i < batteries.Count; i++) known.TryAdd(batteries[i].Id, (PlaceKind.Battery, i));
         for (int i = 0; i < build.Amplifiers.Count; i++) known.TryAdd(build.Amplifiers[i].Id, (PlaceKind.Amplifier, i));
+        if (ChargingPlace.Stated(build) is { } at) known.TryAdd(at, (PlaceKind.Charger, 0));
     }
 
     /// <summary>The names that are not junctions.</summary>

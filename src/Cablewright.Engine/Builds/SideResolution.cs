@@ -3,8 +3,8 @@ namespace Cablewright.Engine.Builds;
 /// <summary>Finds out which runs are supply and which are return.</summary>
 /// <remarks>
 /// Runs that meet at a junction are one piece, and a piece is on one side. It is a return if a run of it is marked so or ends at
-/// the body; else the places tell: a run from a battery or to an amplifier is supply, one from an amplifier is a return. Where
-/// they tell nothing, or two things at once, the build has to say.
+/// the body; else the places tell: a run from a battery or the alternator's own place or to an amplifier is supply, one from an
+/// amplifier is a return. Where they tell nothing, or two things at once, the build has to say.
 /// </remarks>
 internal sealed class SideResolution
 {
@@ -63,7 +63,9 @@ internal sealed class SideResolution
         if (supplyMark >= 0) return Side.Supply;
 
         bool tellsSupply = Array.Exists(
-            piece, run => IsAt(build.Runs[run].From, PlaceKind.Battery) || IsAt(build.Runs[run].To, PlaceKind.Amplifier));
+            piece,
+            run => names[build.Runs[run].From].Kind is PlaceKind.Battery or PlaceKind.Charger
+                || IsAt(build.Runs[run].To, PlaceKind.Amplifier));
         bool tellsReturn = Array.Exists(piece, run => IsAt(build.Runs[run].From, PlaceKind.Amplifier));
         if (tellsSupply == tellsReturn) return Unclear(piece[0], faults);
         return tellsReturn ? Side.Return : Side.Supply;

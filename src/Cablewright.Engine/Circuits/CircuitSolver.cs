@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Circuits;
 /// A constant-power load's current P/u is convex in its voltage u, so from that start the steps go down to the highest
 /// solution and never past it; where there is none they reach a voltage at which the Jacobian stops being positive definite,
 /// and that is how collapse is known. For one source V behind one resistance R the most that has a solution is P = V²/4R.</para>
-/// <para>Steps: (1) solve with nothing drawn; (2) at v form J = G + di/dv and the residual; (3) J d = −F; (4) v += d;
+/// <para>Steps: (1) solve with nothing drawn, but with what alternators put in; (2) at v form J = G + di/dv and the residual; (3) J d = −F; (4) v += d;
 /// (5) end when no node moves by more than 1e-9 of the highest voltage: the step after that would be some 1e-18.</para>
 /// <list type="table">
 /// <item><term>v</term><description>Node potentials, V.</description></item>
@@ -28,6 +28,7 @@ public sealed class CircuitSolver
     private readonly Network network;
     private readonly NodeEquations equations;
     private readonly Link[] branches;
+    private readonly double[] falls;
     private readonly Link[] sources;
     private readonly Link[] loads;
     private readonly double[] step;
@@ -42,6 +43,7 @@ public sealed class CircuitSolver
             .Concat(network.Loads.Select(load => (load.Positive, load.Negative)));
         equations = new NodeEquations(network.NodeCount, joined, network.HeldNodes);
         branches = [.. network.Branches.Select(branch => equations.LinkOf(branch.From, branch.To))];
+        falls = [.. network.Branches.Select(branch => branch.FallVolts)];
         sources = [.. network.Sources.Select(source => equations.LinkOf(source.Positive, source.Negative))];
         loads = [.. network.Loads.Select(load => equations.LinkOf(load.Positive, load.Negative))];
         step = new double[equations.Count];
@@ -71,7 +73,7 @@ public sealed class CircuitSolver
             AddBranches(branchOhms);
             AddSources(sourceStates);
             bool idle = taken == 0;
-            if (!idle && !AddLoads(draws)) return false;
+            if (!AddLoads(draws, idle)) return false;
             if (!equations.Factor()) return false;
             equations.Solve(step);
             double largest = Move();
@@ -84,10 +86,14 @@ public sealed class CircuitSolver
 
     /// <summary>Current of a branch in the last solution, from its start to its end, in amperes.</summary>
     public double BranchAmps(int branch, double ohms) =>
-        (volts[network.Branches[branch].From] - volts[network.Branches[branch].To]) / ohms;
+        (volts[network.Branches[branch].From] - volts[network.Branches[branch].To] - network.Branches[branch].FallVolts) / ohms;
 
     /// <summary>Voltage across a load in the last solution.</summary>
     public double LoadVolts(int load) => volts[network.Loads[load].Positive] - volts[network.Loads[load].Negative];
+
+    /// <summary>Current that a source gave in the last solution, in amperes; negative: it took.</summary>
+    public double SourceAmps(int source, SourceState state) =>
+        (state.Volts - volts[network.Sources[source].Positive] + volts[network.Sources[source].Negative]) / state.Ohms;
 
     /// <summary>Current of a load at a voltage, in amperes.</summary>
     public static double Amps(LoadDraw draw, double volts) => draw.Kind switch
@@ -117,7 +123,7 @@ public sealed class CircuitSolver
         {
             double siemens = 1 / ohms[i];
             Link link = branches[i];
-            Add(link, siemens, siemens * (volts[link.From] - volts[link.To]));
+            Add(link, siemens, siemens * (volts[link.From] - volts[link.To] - falls[i]));
         }
     }
 
@@ -131,12 +137,13 @@ public sealed class CircuitSolver
         }
     }
 
-    private bool AddLoads(ReadOnlySpan<LoadDraw> draws)
+    private bool AddLoads(ReadOnlySpan<LoadDraw> draws, bool idle)
     {
         for (int i = 0; i < loads.Length; i++)
         {
             Link link = loads[i];
             LoadDraw draw = draws[i];
+            if (idle && !draw.PutsIn) continue;
             double u = volts[link.From] - volts[link.To];
             if (draw.Kind is LoadKind.ConstantPower && draw.Magnitude > 0 && !(u > 0)) return false;
             double slope = draw.Kind switch

@@ -3,7 +3,8 @@ namespace Cablewright.Engine.Circuits;
 /// <summary>A resistance between two nodes.</summary>
 /// <param name="From">Node where positive current enters.</param>
 /// <param name="To">Node where it leaves.</param>
-public readonly record struct Branch(int From, int To);
+/// <param name="FallVolts">A fall that is there at any current, as a conducting diode's; 0 in a plain resistance.</param>
+public readonly record struct Branch(int From, int To, double FallVolts = 0);
 
 /// <summary>A voltage behind a resistance, such as a battery.</summary>
 /// <param name="Positive">Node of its positive terminal.</param>
@@ -30,8 +31,13 @@ public enum LoadKind
 
 /// <summary>What a load draws.</summary>
 /// <param name="Kind">How its current answers to its voltage.</param>
-/// <param name="Magnitude">Watts, amperes or ohms by kind; not negative. A constant-resistance load is more than 0.</param>
-public readonly record struct LoadDraw(LoadKind Kind, double Magnitude);
+/// <param name="Magnitude">Watts, amperes or ohms by kind; not negative, but for a constant current that is put in, as an alternator
+/// does. A constant-resistance load is more than 0.</param>
+public readonly record struct LoadDraw(LoadKind Kind, double Magnitude)
+{
+    /// <summary>Whether it feeds the circuit rather than drawing from it.</summary>
+    public bool PutsIn => Kind is LoadKind.ConstantCurrent && Magnitude < 0;
+}
 
 /// <summary>What a source gives.</summary>
 /// <param name="Volts">Voltage behind its resistance.</param>

@@ -36,8 +36,8 @@ internal sealed class Operation
         this.wiring = wiring;
         branchOhms = new double[wiring.Network.Branches.Count];
         for (int i = 0; i < wiring.FixedOhms.Count; i++) branchOhms[build.Runs.Count + i] = wiring.FixedOhms[i];
-        full = new LoadDraw[build.Draws.Count];
-        thermal = new LoadDraw[build.Draws.Count];
+        full = new LoadDraw[wiring.Network.Loads.Count];
+        thermal = new LoadDraw[full.Length];
         lastChange = new double[build.Runs.Count];
         surroundings = [.. build.Runs.Select(run => run.AirCelsius)];
         lastCelsius = surroundings;
@@ -53,11 +53,11 @@ internal sealed class Operation
     /// <summary>The operating point in one case.</summary>
     /// <param name="decision">What the runs are made of.</param>
     /// <param name="operatingCase">The case.</param>
-    /// <param name="outputShare">Every load's draw over its full draw.</param>
+    /// <param name="outputShare">Every draw over its full draw.</param>
     /// <returns>The operating point, or <c>null</c> where the voltage collapses.</returns>
     public OperatingPoint? Find(Decision decision, OperatingCase operatingCase, double outputShare)
     {
-        for (int load = 0; load < full.Length; load++) full[load] = Scaled(build.Draws[load].Full, outputShare);
+        for (int load = 0; load < full.Length; load++) full[load] = Scaled(FullDraw(load), outputShare);
         return Find(decision, operatingCase) is { } point && point.LoadVolts.All(volts => volts > 0) ? point : null;
     }
 
@@ -68,8 +68,7 @@ internal sealed class Operation
     public WorstCurrents Estimate(Decision decision)
     {
         for (int load = 0; load < full.Length; load++)
-            full[load] = new LoadDraw(
-                LoadKind.ConstantCurrent, CircuitSolver.Amps(build.Draws[load].Full, wiring.SourceVoltsOf(load)));
+            full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(FullDraw(load), SourceVoltsOf(load)));
         return new WorstCurrents([Find(decision, OperatingCase.Running)!]);
     }
 
@@ -81,14 +80,31 @@ internal sealed class Operation
     public double[] Division(int amplifier, OperatingPoint point)
     {
         point.Ohms.CopyTo(branchOhms, 0);
-        for (int load = 0; load < thermal.Length; load++)
-            thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, load == amplifier ? 1 : 0);
         SourceState[] silent = [.. wiring.SourcesIn(point.Case).Select(source => source with { Volts = 0 })];
-        wiring.Solver.Solve(branchOhms, silent, thermal, new double[wiring.Network.HeldNodes.Count]);
         var amps = new double[build.Runs.Count];
-        ReadRuns(amps);
+        SolveUnit(amplifier, silent, amps);
+        if (!wiring.Network.Branches.Any(branch => branch.FallVolts != 0)) return amps;
+        var falls = new double[amps.Length];
+        SolveUnit(-1, silent, falls);
+        for (int run = 0; run < amps.Length; run++) amps[run] -= falls[run];
         return amps;
     }
+
+    private void SolveUnit(int amplifier, SourceState[] silent, double[] amps)
+    {
+        for (int load = 0; load < thermal.Length; load++)
+            thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, load == amplifier ? 1 : 0);
+        wiring.Solver.Solve(branchOhms, silent, thermal, new double[wiring.Network.HeldNodes.Count]);
+        ReadRuns(amps);
+    }
+
+    /// <summary>What a load draws at full output; those after the amplifiers always draw that.</summary>
+    private LoadDraw FullDraw(int load) =>
+        load < build.Draws.Count ? build.Draws[load].Full : wiring.Others[load - build.Draws.Count];
+
+    private double SourceVoltsOf(int load) => load < build.Draws.Count ? wiring.SourceVoltsOf(load) : build.ChargingVolts;
+
+    private double ThermalShare(int load) => load < build.Draws.Count ? build.Draws[load].ThermalShare : 1;
 
     private OperatingPoint? Find(Decision decision, OperatingCase operatingCase)
     {
@@ -118,9 +134,10 @@ internal sealed class Operation
         }
 
         lastCelsius = celsius;
+        Range amplifiers = ..build.Draws.Count;
         return new OperatingPoint(
-            operatingCase, peak, rms, celsius, branchOhms[..runs], loadVolts, loadAmps,
-            [.. loadAmps.Select((amps, load) => amps * build.Draws[load].ThermalShare)],
+            operatingCase, peak, rms, celsius, branchOhms[..runs], loadVolts[amplifiers], loadAmps[amplifiers],
+            [.. loadAmps[amplifiers].Select((amps, load) => amps * ThermalShare(load))],
             bodyVolts);
     }
 
@@ -133,13 +150,13 @@ internal sealed class Operation
     {
         ConductorChoice choice = decision.Conductors[run];
         double conductor = choice.Conductor.OhmsPerMetre(celsius) * build.Runs[run].LengthMetres / choice.Count;
-        return conductor + build.Runs[run].JointOhms + decision.FuseOhms(run);
+        return conductor + build.Runs[run].SeriesOhms + decision.FuseOhms(run);
     }
 
     private bool SolveThermal(double[] loadAmps, SourceState[] sources, double[] held)
     {
         for (int load = 0; load < thermal.Length; load++)
-            thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, loadAmps[load] * build.Draws[load].ThermalShare);
+            thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, loadAmps[load] * ThermalShare(load));
         return wiring.Solver.Solve(branchOhms, sources, thermal, held);
     }
 

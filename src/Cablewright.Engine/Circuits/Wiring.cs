@@ -5,34 +5,62 @@ namespace Cablewright.Engine.Circuits;
 
 /// <summary>The circuit that a build stands for.</summary>
 /// <remarks>
-/// Branches are the runs in their order, then assumed straps, then the body's resistance to each foot. The charging battery's
-/// terminals are held. Another battery that shares its supply gives nothing or recharges, by case; one that feeds a supply of
-/// its own is a source in every case.
+/// <para>Branches are the runs in their order, then assumed straps, then the body's resistance to each foot, then the chargers. The
+/// charging battery's terminals are held. Another battery that shares its supply gives nothing or recharges, by case; one that
+/// feeds a supply of its own is a source in every case.</para>
+/// <para>A charger between batteries cuts its run at the end: the run feeds what the charger draws at its rating, and behind it the
+/// battery feeds a supply of its own. In a short circuit it counts as closed. An alternator at a place of its own puts its rated
+/// current in there.</para>
 /// </remarks>
 internal sealed class Wiring
 {
     /// <summary>A battery that feeds a supply alone is judged from its terminals: next to no resistance of its own.</summary>
     private const double TerminalOhms = 1e-6;
 
+    /// <summary>A charger as a contact: open in use, closed where it fails.</summary>
+    private const double OpenOhms = 1e9;
+    private const double ClosedOhms = 1e-6;
+
     private readonly CompleteBuild build;
     private readonly Dictionary<(string Place, Side Side), int> nodeOf = [];
     private readonly List<Branch> branches = [];
+    private readonly List<(int From, int To)> ends = [];
     private readonly List<double> fixedOhms = [];
     private readonly bool[] isAlone;
     private readonly int[] sourceBattery;
     private bool[] feedsAlone = [];
+    private bool[] fedByCharger = [];
+    private bool[] isParted = [];
 
     public Wiring(CompleteBuild build)
     {
         this.build = build;
-        foreach (CompleteRun run in build.Runs) branches.Add(new Branch(Node(run, run.From), Node(run, run.To)));
+        foreach (CompleteRun run in build.Runs) AddRun(run);
         AddBody();
-        LoadPort[] loads =
-            [.. build.Stated.Amplifiers
-                .Select(amplifier => new LoadPort(Node(amplifier.Id, Side.Supply), Node(amplifier.Id, Side.Return)))];
+        ChargerRuns = [.. Enumerable.Range(0, build.Runs.Count).Where(IsCharger)];
+        foreach (int run in ChargerRuns)
+        {
+            branches.Add(new Branch(branches[run].To, ends[run].To));
+            fixedOhms.Add(OpenOhms);
+        }
+
         SourcePort[] batteries =
             [.. build.Batteries.Select(battery => new SourcePort(Node(battery.Id, Side.Supply), Node(battery.Id, Side.Return)))];
         Batteries = batteries;
+        LoadPort[] loads =
+            [
+                .. build.Stated.Amplifiers
+                    .Select(amplifier => new LoadPort(Node(amplifier.Id, Side.Supply), Node(amplifier.Id, Side.Return))),
+                .. ChargerRuns.Select(run => new LoadPort(branches[run].To, NegativeBeside)),
+                .. build.AlternatorPlace is { } place ? [PortOfAlternator(place)] : Array.Empty<LoadPort>(),
+            ];
+        Others =
+            [
+                .. ChargerRuns.Select(run => new LoadDraw(LoadKind.ConstantPower, build.Runs[run].Isolator!.InputWatts)),
+                .. Enumerable.Repeat(
+                    new LoadDraw(LoadKind.ConstantCurrent, -(build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0)),
+                    loads.Length - build.Draws.Count - ChargerRuns.Count),
+            ];
         isAlone = FindAlone(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
         SourcePort charging = batteries[build.ChargingBattery];
@@ -43,14 +71,30 @@ internal sealed class Wiring
             loads,
             [charging.Positive, charging.Negative, .. References(batteries)]);
         Solver = new CircuitSolver(Network);
+        SharedReturns = new SharedReturns(
+            build, ends, [.. loads.Take(build.Draws.Count).Select(load => load.Negative)],
+            [.. batteries.Select(battery => battery.Negative), .. build.Body.Feet.Select(Foot), .. BodyNode >= 0 ? [BodyNode] : Array.Empty<int>()]);
     }
 
     public Network Network { get; }
 
+    /// <summary>Which amplifiers share which return.</summary>
+    public SharedReturns SharedReturns { get; }
+
     public CircuitSolver Solver { get; }
 
-    /// <summary>The resistances behind the runs': straps and body.</summary>
+    /// <summary>What the loads after the amplifiers draw: the chargers, and an alternator at a place of its own.</summary>
+    public IReadOnlyList<LoadDraw> Others { get; }
+
+    /// <summary>The runs that carry a charger.</summary>
+    public IReadOnlyList<int> ChargerRuns { get; }
+
+    /// <summary>The resistances behind the runs': straps, body and chargers.</summary>
     public IReadOnlyList<double> FixedOhms => fixedOhms;
+
+    /// <summary>The same in a short circuit.</summary>
+    public IReadOnlyList<double> FixedOhmsInFault =>
+        [.. fixedOhms.SkipLast(ChargerRuns.Count), .. ChargerRuns.Select(_ => ClosedOhms)];
 
     /// <summary>The cases that can differ for this build.</summary>
     public IReadOnlyList<OperatingCase> Cases => sourceBattery.Any(battery => !isAlone[battery])
@@ -58,13 +102,25 @@ internal sealed class Wiring
         : [OperatingCase.Running, OperatingCase.LowVoltage];
 
     /// <summary>The node of a run's end.</summary>
-    public (int From, int To) EndsOf(int run) => (branches[run].From, branches[run].To);
+    public (int From, int To) EndsOf(int run) => ends[run];
 
     /// <summary>The node of a battery's positive terminal.</summary>
     public int PositiveOf(int battery) => nodeOf[(build.Batteries[battery].Id, Side.Supply)];
 
     /// <summary>Where the batteries stand, in their order.</summary>
     public IReadOnlyList<SourcePort> Batteries { get; }
+
+    /// <summary>Where the alternator or the converter puts its current in.</summary>
+    public LoadPort ChargingPort => build.AlternatorPlace is { } place
+        ? PortOfAlternator(place)
+        : new LoadPort(Batteries[build.ChargingBattery].Positive, Batteries[build.ChargingBattery].Negative);
+
+    /// <summary>Where a charger puts its current in: the end of its run.</summary>
+    public LoadPort OutputOf(int chargerRun) => new(ends[chargerRun].To, NegativeBeside);
+
+    /// <summary>Where a part at a place is connected: between its supply and its return.</summary>
+    public LoadPort PortAt(string place) =>
+        new(nodeOf[(place, Side.Supply)], nodeOf.GetValueOrDefault((place, Side.Return), NegativeBeside));
 
     /// <summary>The nodes of the return side.</summary>
     public IReadOnlyList<int> ReturnNodes => [.. nodeOf.Where(pair => pair.Key.Side is Side.Return).Select(pair => pair.Value)];
@@ -79,7 +135,7 @@ internal sealed class Wiring
     public SourceState[] SourcesIn(OperatingCase operatingCase) => [.. sourceBattery.Select(battery => isAlone[battery]
         ? new SourceState(build.LowestSupplyVolts, TerminalOhms)
         : new SourceState(
-            build.Batteries[battery].HalfChargedVolts,
+            Math.Min(build.Batteries[battery].HalfChargedVolts, build.ChargingVolts - LargestFall),
             operatingCase is OperatingCase.Recharging ? build.Batteries[battery].RechargingOhms : double.PositiveInfinity))];
 
     /// <summary>The potentials of the held nodes in a case.</summary>
@@ -90,6 +146,12 @@ internal sealed class Wiring
         return volts;
     }
 
+    /// <summary>Whether the alternator's supply does not reach a battery but through a charger.</summary>
+    public bool IsParted(int battery) => isParted[battery];
+
+    /// <summary>Whether the battery that an amplifier hangs on is charged by a charger.</summary>
+    public bool IsFedByCharger(int amplifier) => fedByCharger[amplifier];
+
     /// <summary>Whether an amplifier hangs on a supply that the charging battery does not reach.</summary>
     public bool FeedsAlone(int amplifier) => feedsAlone[amplifier];
 
@@ -99,9 +161,28 @@ internal sealed class Wiring
     /// <summary>The voltage that an amplifier's drop is counted from.</summary>
     public double SourceVoltsOf(int amplifier) => FeedsAlone(amplifier) ? build.LowestSupplyVolts : build.ChargingVolts;
 
+    /// <summary>A battery behind a diode cannot give back what passes it, so it counts as no higher than what arrives.</summary>
+    private double LargestFall => branches.Sum(branch => branch.FallVolts);
+
+    private bool IsCharger(int run) => build.Runs[run].Isolator is { Kind: IsolatorKind.DcDcCharger };
+
+    private void AddRun(CompleteRun run)
+    {
+        int from = Node(run, run.From), to = Node(run, run.To);
+        int end = IsCharger(branches.Count) ? Node("charger:" + run.Id, Side.Supply) : to;
+        branches.Add(new Branch(from, end, run.Isolator?.FallVolts ?? 0));
+        ends.Add((from, to));
+    }
+
+    /// <summary>Where a charger's own return ends.</summary>
+    private int NegativeBeside => BodyNode >= 0 ? BodyNode : Batteries[build.ChargingBattery].Negative;
+
+    private LoadPort PortOfAlternator(string place) => new(
+        Node(place, Side.Supply), nodeOf.GetValueOrDefault((place, Side.Return), Batteries[build.ChargingBattery].Negative));
+
     private int Node(CompleteRun run, string place)
     {
-        int index = branches.Count;
+        int index = ends.Count;
         bool atFoot = place == PlaceNames.Body && build.Body.FootOfRun[index] >= 0;
         return atFoot ? Foot(build.Body.FootOfRun[index]) : Node(place, run.Side);
     }
@@ -138,8 +219,12 @@ internal sealed class Wiring
             if (build.Runs[i].Side is Side.Supply) supply.Join(branches[i].From, branches[i].To);
         }
 
+        HashSet<int> behindCharger = [.. ChargerRuns.Select(run => supply.SetOf(ends[run].To))];
+        fedByCharger =
+            [.. build.Stated.Amplifiers.Select(amplifier => behindCharger.Contains(supply.SetOf(Node(amplifier.Id, Side.Supply))))];
         int charged = supply.SetOf(batteries[build.ChargingBattery].Positive);
         feedsAlone = [.. build.Stated.Amplifiers.Select(amplifier => supply.SetOf(Node(amplifier.Id, Side.Supply)) != charged)];
+        isParted = [.. batteries.Select(battery => supply.SetOf(battery.Positive) != charged)];
         var led = new HashSet<int> { charged };
         return [.. batteries.Select(battery => led.Add(supply.SetOf(battery.Positive)))];
     }

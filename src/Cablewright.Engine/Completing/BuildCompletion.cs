@@ -27,17 +27,24 @@ internal static class BuildCompletion
         double body = assumptions.Take(
             build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", "supply.body-resistance",
             "the resistance of the body is not stated");
-        SupplyFigures supply = SupplyOf(build.Vehicle, charging, assumptions);
-        int chargingBattery = build.Vehicle.Alternator?.At is { } at ? names[at].Index : 0;
+        bool countsEnergy = build.Vehicle.Batteries.Count > 0 || build.Limits.EngineOffMinutes is not null;
+        SupplyFigures supply = SupplyCompletion.Complete(build.Vehicle, charging, countsEnergy, assumptions);
+        (int chargingBattery, string? alternatorPlace) = ChargingPlace.Of(build, names);
         double spare = supply.HotAmps is { } hot
             ? Math.Max(SmallestSpareAmps, hot - supply.BaseLoadAmps)
             : double.PositiveInfinity;
-        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(
-            build.Vehicle.Batteries, nominalFactor, charging, chargingBattery, spare, assumptions);
+        var setting = new SupplySetting(nominalFactor, charging, chargingBattery, spare, countsEnergy);
+        IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, setting, assumptions);
         AmplifierDraw[] draws =
             [.. build.Amplifiers
                 .Select((amplifier, index) => DrawCompletion.Complete(amplifier, index, nominalFactor, assumptions, phrase))];
-        IReadOnlyList<CompleteRun> runs = RunCompletion.Complete(build, names, assumptions, phrase);
+        IReadOnlyList<CompleteRun> runs = RunCompletion.Complete(build, names, setting, assumptions, phrase);
+        CompleteCapacitor[] capacitors = [.. build.Vehicle.Capacitors.Select((capacitor, index) => new CompleteCapacitor(
+            capacitor.At,
+            capacitor.Farads,
+            assumptions.Take(
+                capacitor.SeriesOhms, $"/vehicle/capacitors/{index}/seriesResistance", "supply.capacitor-resistance",
+                "its own resistance is not stated")))];
         BodyConnections bodyConnections = BodyConnections.Find(runs, batteries, names, assumptions);
         DropLimits drop = DropOf(build.Limits, charging, assumptions);
         return new CompleteBuild
@@ -56,6 +63,9 @@ internal static class BuildCompletion
             Draws = draws,
             Runs = runs,
             Body = bodyConnections,
+            Capacitors = capacitors,
+            AlternatorPlace = alternatorPlace,
+            CountsEnergy = countsEnergy,
             Assumptions = assumptions.Noted,
         };
     }
@@ -64,23 +74,6 @@ internal static class BuildCompletion
         chargingVolts >= ruleset["circuit.four-battery-threshold"].Value ? 4
         : chargingVolts >= ruleset["circuit.two-battery-threshold"].Value ? 2
         : 1;
-
-    private static SupplyFigures SupplyOf(Vehicle vehicle, double chargingVolts, AssumptionList assumptions)
-    {
-        Ruleset ruleset = assumptions.Ruleset;
-        if (vehicle.Alternator?.RatedAmps is not { } rated)
-            return new SupplyFigures(null, vehicle.Alternator?.IdleAmps, vehicle.BaseLoadAmps ?? 0);
-        double baseLoad = assumptions.Take(
-            vehicle.BaseLoadAmps, "/vehicle/baseLoad", "supply.base-load", "what the vehicle itself draws is not stated",
-            1 / chargingVolts, "A");
-        double hot = assumptions.Take(
-            vehicle.Alternator.HotFactor, "/vehicle/alternator/hotFactor", "supply.alternator-hot-factor",
-            "a hot alternator gives less than its rating");
-        double idle = assumptions.Take(
-            vehicle.Alternator.IdleAmps, "/vehicle/alternator/idleCurrent", "supply.alternator-idle-share",
-            "its output at idle is not stated", rated, "A");
-        return new SupplyFigures(rated * hot, Math.Min(idle, rated * hot), baseLoad);
-    }
 
     private static DropLimits DropOf(Limits limits, double chargingVolts, AssumptionList assumptions)
     {

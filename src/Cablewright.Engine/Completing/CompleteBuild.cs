@@ -5,6 +5,7 @@ using Cablewright.Engine.Findings;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine.Completing;
 
@@ -41,6 +42,14 @@ internal sealed record CompleteBuild
 
     public required BodyConnections Body { get; init; }
 
+    public required IReadOnlyList<CompleteCapacitor> Capacitors { get; init; }
+
+    /// <summary>The alternator's own place, or <c>null</c> where it stands at a battery.</summary>
+    public string? AlternatorPlace { get; init; }
+
+    /// <summary>Whether the build speaks of batteries or of playing time, so that their energy is counted.</summary>
+    public required bool CountsEnergy { get; init; }
+
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 
     /// <summary>Battery voltage with the engine off or the alternator overrun; never above the charging voltage.</summary>
@@ -55,21 +64,90 @@ internal sealed record CompleteBuild
 /// <param name="Rule">The id of the figure behind the hard limit.</param>
 internal sealed record DropLimits(double HardVolts, double TargetVolts, string Rule);
 
-/// <summary>What the alternator can give.</summary>
-/// <param name="HotAmps">Hot, at speed; <c>null</c> where no alternator is stated.</param>
+/// <summary>What charges the batteries.</summary>
+/// <param name="HotAmps">What it gives at speed, an alternator hot; <c>null</c> where none is stated.</param>
 /// <param name="IdleAmps">At idle.</param>
 /// <param name="BaseLoadAmps">What the vehicle itself takes of either.</param>
-internal sealed record SupplyFigures(double? HotAmps, double? IdleAmps, double BaseLoadAmps);
+/// <param name="StandbyAmps">What the vehicle itself takes with the engine off.</param>
+internal sealed record SupplyFigures(double? HotAmps, double? IdleAmps, double BaseLoadAmps, double StandbyAmps)
+{
+    /// <summary>Whether a converter stands in an alternator's place.</summary>
+    public bool IsConverter { get; init; }
+
+    /// <summary>An alternator's rated current, cold.</summary>
+    public double? RatedAmps { get; init; }
+
+    /// <summary>Engine speed at idle.</summary>
+    public double IdleRpm { get; init; }
+
+    /// <summary>Turns of the alternator's shaft for each turn of the engine.</summary>
+    public double PulleyRatio { get; init; }
+
+    /// <summary>An alternator's output over its shaft's speed, hot.</summary>
+    public AlternatorCurve? HotCurve { get; init; }
+
+    /// <summary>What to call it.</summary>
+    public string Charger => IsConverter ? "converter" : "hot alternator";
+}
 
 /// <summary>One battery, complete.</summary>
-/// <param name="Id">Its place name.</param>
-/// <param name="InternalOhms">Its resistance as a source; an upper bound where it is not stated.</param>
-/// <param name="LeastOhms">A lower bound of the same, for the largest fault current.</param>
-/// <param name="RechargingOhms">What it counts as while it recharges.</param>
-/// <param name="HalfChargedVolts">Its rest voltage at half charge.</param>
-/// <param name="StrapOhms">A strap that is assumed for it.</param>
-internal sealed record CompleteBattery(
-    string Id, double InternalOhms, double LeastOhms, double RechargingOhms, double HalfChargedVolts, double StrapOhms);
+internal sealed record CompleteBattery
+{
+    /// <summary>Its place name.</summary>
+    public required string Id { get; init; }
+
+    public required Chemistry Chemistry { get; init; }
+
+    /// <summary>Its resistance as a source; an upper bound where it is not stated.</summary>
+    public required double InternalOhms { get; init; }
+
+    /// <summary>A lower bound of the same, for the largest fault current.</summary>
+    public required double LeastOhms { get; init; }
+
+    /// <summary>What it counts as while it recharges.</summary>
+    public required double RechargingOhms { get; init; }
+
+    /// <summary>Its rest voltage at half charge.</summary>
+    public required double HalfChargedVolts { get; init; }
+
+    /// <summary>Its rest voltage at its state of charge.</summary>
+    public required double RestVolts { get; init; }
+
+    /// <summary>Its rest voltage half way from there to its limit.</summary>
+    public required double WorkingVolts { get; init; }
+
+    /// <summary>A strap that is assumed for it.</summary>
+    public required double StrapOhms { get; init; }
+
+    /// <summary>What it holds.</summary>
+    public required Peukert.Cell Energy { get; init; }
+
+    /// <summary>Resistances that show after a while.</summary>
+    public required IReadOnlyList<Polarisation> Polarisation { get; init; }
+}
+
+/// <summary>A capacitor, complete.</summary>
+/// <param name="At">Its place.</param>
+/// <param name="Farads">Its capacitance.</param>
+/// <param name="SeriesOhms">Its equivalent series resistance.</param>
+internal sealed record CompleteCapacitor(string At, double Farads, double SeriesOhms);
+
+/// <summary>An isolator, complete.</summary>
+/// <param name="Kind">How it parts the batteries.</param>
+/// <param name="RatedAmps">Its rating, where it is stated.</param>
+/// <param name="ContactOhms">A relay's closed contacts; else 0.</param>
+/// <param name="FallVolts">A diode's forward voltage; else 0.</param>
+/// <param name="OutputVolts">A charger's output voltage.</param>
+/// <param name="InputWatts">What a charger draws at its rating; else 0.</param>
+internal sealed record CompleteIsolator(
+    IsolatorKind Kind, double? RatedAmps, double ContactOhms, double FallVolts, double OutputVolts, double InputWatts)
+{
+    /// <summary>
+    /// What it counts as in a short circuit. It may fail closed, so it never protects; a diode's fall is put down as the resistance
+    /// that would make it at its rating, which is more than it has at the currents of a short circuit.
+    /// </summary>
+    public double FaultOhms => ContactOhms + (RatedAmps is { } rated ? FallVolts / rated : 0);
+}
 
 /// <summary>One run, complete but for what is to be chosen.</summary>
 internal sealed record CompleteRun
@@ -96,6 +174,12 @@ internal sealed record CompleteRun
     public required double InsulationCelsius { get; init; }
 
     public required double JointOhms { get; init; }
+
+    /// <summary>What parts two batteries on it, if anything.</summary>
+    public CompleteIsolator? Isolator { get; init; }
+
+    /// <summary>Joints, and the closed contacts of a relay.</summary>
+    public double SeriesOhms => JointOhms + (Isolator?.ContactOhms ?? 0);
 
     /// <summary>The conductor, or <c>null</c> where it is to be chosen.</summary>
     public required Conductor? Given { get; init; }

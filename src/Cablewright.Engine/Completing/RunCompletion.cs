@@ -11,6 +11,7 @@ internal sealed class RunCompletion
 {
     private readonly Build build;
     private readonly PlaceNames names;
+    private readonly SupplySetting setting;
     private readonly AssumptionList assumptions;
     private readonly Phrase phrase;
     private readonly Ruleset ruleset;
@@ -19,10 +20,11 @@ internal sealed class RunCompletion
     private readonly double cabinCelsius;
     private readonly double underbodyCelsius;
 
-    private RunCompletion(Build build, PlaceNames names, AssumptionList assumptions, Phrase phrase)
+    private RunCompletion(Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions, Phrase phrase)
     {
         this.build = build;
         this.names = names;
+        this.setting = setting;
         this.assumptions = assumptions;
         this.phrase = phrase;
         ruleset = assumptions.Ruleset;
@@ -32,9 +34,10 @@ internal sealed class RunCompletion
         underbodyCelsius = build.Limits.UnderbodyCelsius ?? ruleset["heat.underbody"].Value;
     }
 
-    public static IReadOnlyList<CompleteRun> Complete(Build build, PlaceNames names, AssumptionList assumptions, Phrase phrase)
+    public static IReadOnlyList<CompleteRun> Complete(
+        Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions, Phrase phrase)
     {
-        var completion = new RunCompletion(build, names, assumptions, phrase);
+        var completion = new RunCompletion(build, names, setting, assumptions, phrase);
         Side[] sides = SideResolution.Resolve(build, names, []);
         List<CompleteRun> runs = [.. build.Runs.Select((run, index) => completion.Complete(run, sides[index], $"/runs/{index}"))];
         runs.AddRange(completion.MissingReturns(sides));
@@ -65,6 +68,7 @@ internal sealed class RunCompletion
             InsulationCelsius = insulation,
             JointOhms = assumptions.Take(
                 run.JointOhms, pointer + "/jointResistance", "run.joint-resistance", "its joints are not stated"),
+            Isolator = run.Isolator is null ? null : IsolatorCompletion.Complete(run.Isolator, pointer, setting, assumptions),
             Given = given,
             GivenCount = run.Conductor.Count ?? (given is null ? null : 1),
             Wish = run.Conductor,
@@ -113,8 +117,7 @@ internal sealed class RunCompletion
 
     private Route RouteOf(Run run, string pointer)
     {
-        int charging = build.Vehicle.Alternator?.At is { } at ? names[at].Index : 0;
-        bool atFirstBattery = names[run.From] == (PlaceKind.Battery, charging) || names[run.To] == (PlaceKind.Battery, charging);
+        bool atFirstBattery = IsUnderBonnet(run.From) || IsUnderBonnet(run.To);
         Route route = atFirstBattery ? Route.EngineBay : Route.Cabin;
         assumptions.Note(
             pointer + "/route", TradeWords.Word(route),
@@ -124,6 +127,9 @@ internal sealed class RunCompletion
             "the hottest part of a run decides");
         return route;
     }
+
+    private bool IsUnderBonnet(string place) =>
+        names[place].Kind is PlaceKind.Charger || names[place] == (PlaceKind.Battery, setting.ChargingBattery);
 
     private double AirOn(Route route) => route switch
     {

@@ -13,28 +13,41 @@ internal enum BreachKind
     FuseOpensTooLate,
     VoltageCollapse,
     OverAmpacity,
+    IsolatorOverRated,
     SurroundingsTooHot,
     FuseTooFar,
     FuseVoltageTooLow,
     FuseBelowLoad,
     DropOverLimit,
     TerminalTooSmall,
+    EngineOffTooShort,
     FuseChosen,
+    AlternatorCableUnguarded,
     InterruptingUnknown,
     BandRecalled,
     OverloadHurts,
+    FuseHotBelowLoad,
+    IsolatorUnrated,
     DropOverTarget,
     ReturnBelowSupply,
+    SharedReturnBelowSupply,
     BodyDropLarge,
+    AlternatorDropLarge,
     FuseInReturn,
     FuseNotStandard,
     NotSelective,
     RatingAboveOnBoardFuse,
+    MixedChemistries,
     SupplyNotCharged,
+    FullOutputNotHeld,
+    VoltageLowAtFullOutput,
     AverageAboveAlternator,
+    AverageAboveCharger,
+    PeakAboveConverter,
     FuseNotNear,
     PeakAboveAlternator,
     AverageAboveIdle,
+    CapacitorHoldsBriefly,
     BudgetReached,
 }
 
@@ -55,7 +68,7 @@ internal readonly record struct Breach(
     public bool IsNoWorseThan(Breach other)
     {
         bool same = Kind == other.Kind && Index == other.Index && IsFar == other.IsFar;
-        return same && (Kind is BreachKind.ReturnBelowSupply or BreachKind.FuseVoltageTooLow
+        return same && (Kind is BreachKind.ReturnBelowSupply or BreachKind.SharedReturnBelowSupply or BreachKind.FuseVoltageTooLow
             ? !Significant.Exceeds(other.Measured * Limit, Measured * other.Limit)
             : !Significant.Exceeds(Measured * other.Limit, other.Measured * Limit));
     }

@@ -58,6 +58,14 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
             "m/ohm");
     }
 
+    public Wording SharedReturn(Breach breach) => new(
+        build.Runs[breach.Index].Pointer + "/conductor",
+        $"Several amplifiers share the return \"{build.Runs[breach.Index].Id}\", and it conducts only "
+        + $"{Phrase.Percent(breach.Measured / breach.Limit)} of what supplies them, metre for metre.",
+        "a shared return as large as the supply that feeds them all, or a return for each",
+        $"metres to the ohm at 20 C: shared return {Phrase.Number(breach.Measured)}, supply {Phrase.Number(breach.Limit)}",
+        "m/ohm");
+
     private string Circumstance(int amplifier) =>
         evaluation.Currents.WorstPointOf(amplifier).Case is OperatingCase.Recharging ? " while the other batteries recharge" : "";
 

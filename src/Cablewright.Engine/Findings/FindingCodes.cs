@@ -77,6 +77,43 @@ public static class FindingCodes
             [BreachKind.AverageAboveIdle] = (
                 "supply.average-above-idle", "supply.average-of-available",
                 "At idle the system draws more than the alternator has left."),
+            [BreachKind.AverageAboveCharger] = (
+                "supply.average-above-charger", "supply.average-of-available",
+                "What hangs on a battery draws more on average than the charger before it gives: that battery empties."),
+            [BreachKind.PeakAboveConverter] = (
+                "supply.peak-above-converter", "supply.converter-limit",
+                "At full output more is drawn than the vehicle's converter gives, and it may shut down."),
+            [BreachKind.FullOutputNotHeld] = (
+                "supply.full-output-not-held", "supply.full-output-voltage",
+                "Alternator and batteries together cannot hold full output: the amplifiers cut out."),
+            [BreachKind.VoltageLowAtFullOutput] = (
+                "supply.voltage-low-at-full-output", "supply.full-output-voltage",
+                "At full output the batteries have to help and an amplifier's voltage falls low."),
+            [BreachKind.EngineOffTooShort] = (
+                "supply.engine-off-too-short", "limits.engineOffTime",
+                "With the engine off the batteries reach their limit before the time that the build asks for."),
+            [BreachKind.MixedChemistries] = (
+                "supply.mixed-chemistries", "supply.one-chemistry",
+                "Lead-acid and lithium batteries are tied together without a charger between them."),
+            [BreachKind.CapacitorHoldsBriefly] = (
+                "supply.capacitor-holds-briefly", "supply.capacitor-help",
+                "The capacitor is empty long before a bass note ends."),
+            [BreachKind.IsolatorOverRated] = (
+                "isolator.over-rating", "isolator.max-of-rating", "The isolator carries more than it is rated for."),
+            [BreachKind.IsolatorUnrated] = (
+                "isolator.rating-unknown", "isolator.max-of-rating", "Nothing says what the isolator may carry."),
+            [BreachKind.AlternatorCableUnguarded] = (
+                "fuse.missing-at-alternator-cable", "alternator.cable-guard",
+                "The alternator's own cable has no fuse at the battery."),
+            [BreachKind.AlternatorDropLarge] = (
+                "alternator.cable-drop-large", "alternator.cable-drop",
+                "Much voltage is lost in the alternator's own cable at its rated current."),
+            [BreachKind.FuseHotBelowLoad] = (
+                "fuse.below-load-when-hot", "fuse.hot-min-of-load",
+                "The fuse carries the load at room temperature, but not for long where it stands."),
+            [BreachKind.SharedReturnBelowSupply] = (
+                "return.shared-below-supply", "return.shared-not-below-supply",
+                "A return that several amplifiers share conducts worse than what supplies them."),
             [BreachKind.FuseMayNotOpen] = (
                 "fuse.may-not-open", "fuse.opens-in-time",
                 "The smallest short-circuit current is too small for the fuse to open with certainty."),

@@ -1,13 +1,15 @@
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine.Findings;
 
 /// <summary>Puts breaches into words.</summary>
 internal sealed class FindingWriter
 {
-    private const string OwnLimit = "limits.maxDrop";
+    private const string OwnDrop = "limits.maxDrop";
+    private const string OwnTime = "limits.engineOffTime";
 
     private readonly CompleteBuild build;
     private readonly Evaluator evaluator;
@@ -15,9 +17,12 @@ internal sealed class FindingWriter
     private readonly HeatWording heat;
     private readonly FuseWording fuse;
     private readonly SupplyWording supply;
+    private readonly BatteryWording battery;
+    private readonly IsolatorWording isolator;
     private readonly FaultWording fault;
 
-    public FindingWriter(CompleteBuild build, Evaluator evaluator, Evaluation evaluation, FaultReport report)
+    public FindingWriter(
+        CompleteBuild build, Evaluator evaluator, Evaluation evaluation, FaultReport report, SupplyReport supplyReport)
     {
         this.build = build;
         this.evaluator = evaluator;
@@ -25,7 +30,9 @@ internal sealed class FindingWriter
         var remedies = new Remedies(build, evaluator, evaluation);
         heat = new HeatWording(build, evaluator, evaluation, remedies);
         fuse = new FuseWording(build, evaluator, evaluation, remedies);
-        supply = new SupplyWording(build, evaluator, evaluation);
+        supply = new SupplyWording(build, supplyReport);
+        battery = new BatteryWording(build, supplyReport);
+        isolator = new IsolatorWording(build, evaluation, remedies);
         fault = new FaultWording(build, evaluation, report, new FaultRemedies(build, evaluation));
     }
 
@@ -39,8 +46,7 @@ internal sealed class FindingWriter
     private Finding Write(Breach breach)
     {
         Wording wording = WordingOf(breach);
-        bool ownLimit = breach.Kind is BreachKind.DropOverLimit && build.Drop.Rule == OwnLimit;
-        string rule = ownLimit ? OwnLimit : RuleOf(breach);
+        string rule = breach.Kind is BreachKind.DropOverLimit && build.Drop.Rule == OwnDrop ? OwnDrop : RuleOf(breach);
         return new Finding(
             FindingCodes.CodeOf(breach.Kind),
             breach.Severity,
@@ -50,7 +56,7 @@ internal sealed class FindingWriter
             wording.Unit is null || !wording.HasLimit ? null : breach.Limit,
             wording.Unit,
             rule,
-            ownLimit ? "the build's own limit" : build.Ruleset[rule].Citation,
+            rule is OwnDrop or OwnTime ? "the build's own limit" : build.Ruleset[rule].Citation,
             wording.Remedy,
             wording.Workings);
     }
@@ -91,6 +97,19 @@ internal sealed class FindingWriter
         BreachKind.OverloadHurts => fault.Overload(breach),
         BreachKind.NotSelective => fault.NotSelective(breach),
         BreachKind.BodyDropLarge => FaultWording.BodyDrop(breach),
+        BreachKind.PeakAboveConverter => supply.PeakAboveConverter(breach),
+        BreachKind.FullOutputNotHeld => supply.NotHeld(),
+        BreachKind.VoltageLowAtFullOutput => supply.VoltageLow(breach),
+        BreachKind.EngineOffTooShort => battery.EngineOff(breach),
+        BreachKind.MixedChemistries => battery.Mixed(breach),
+        BreachKind.AverageAboveCharger => battery.AboveCharger(breach),
+        BreachKind.CapacitorHoldsBriefly => battery.Capacitor(breach),
+        BreachKind.IsolatorOverRated => isolator.OverRated(breach),
+        BreachKind.IsolatorUnrated => isolator.Unrated(breach),
+        BreachKind.AlternatorCableUnguarded => isolator.AlternatorCable(breach),
+        BreachKind.AlternatorDropLarge => isolator.AlternatorDrop(breach),
+        BreachKind.FuseHotBelowLoad => fuse.HotBelowLoad(breach),
+        BreachKind.SharedReturnBelowSupply => drop.SharedReturn(breach),
         _ => supply.Budget(),
     };
 }

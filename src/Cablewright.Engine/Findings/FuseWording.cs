@@ -93,6 +93,22 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Eval
             "A");
     }
 
+    public Wording HotBelowLoad(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        FittedFuse fuse = Fuse(breach);
+        return new Wording(
+            Slot(breach).Pointer + "/rating",
+            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long at "
+            + $"{build.Phrase.Temperature(run.AirCelsius)}, and the run's lasting load is {Phrase.Amps(breach.Measured)}"
+            + $"{Circumstance()}: it may open when the air around it is that hot.",
+            "the fuse in a cooler place, a larger conductor with a larger fuse, or less power",
+            $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(fuse.Family.ContinuousUseFactor.Value)} (lasting use) x "
+            + $"{Phrase.Number(fuse.HotShare)} (at {Phrase.Number(run.AirCelsius)} C) = {Phrase.Amps(breach.Limit)} < "
+            + $"{Phrase.Amps(breach.Measured)}",
+            "A");
+    }
+
     public Wording NotStandard(Breach breach)
     {
         FittedFuse fuse = Fuse(breach);

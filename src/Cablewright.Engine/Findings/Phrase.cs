@@ -17,6 +17,11 @@ internal sealed class Phrase(UnitSystem units)
 
     public static string Milliohms(double ohms) => Number(ohms * 1000) + " mohm";
 
+    /// <summary>A time given in minutes: minutes up to two hours, then hours.</summary>
+    public static string Minutes(double minutes) => Significant.Exceeds(minutes, 120)
+        ? Number(minutes / 60) + " h"
+        : Number(minutes) + " min";
+
     public static string Percent(double fraction) => Number(fraction * 100) + " %";
 
     /// <summary>A length: feet, or inches below three feet; metres, or centimetres below one.</summary>

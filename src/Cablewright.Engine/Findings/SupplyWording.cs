@@ -1,14 +1,15 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
-using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Supply;
 
 namespace Cablewright.Engine.Findings;
 
-/// <summary>Words for what is drawn and what can be given.</summary>
-internal sealed class SupplyWording(CompleteBuild build, Evaluator evaluator, Evaluation evaluation)
+/// <summary>Words for what is drawn and what the alternator or the converter can give.</summary>
+internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
 {
+    private readonly SupplyCures cures = new(build, report);
+
     public Wording OnBoardFuse(Breach breach)
     {
         Amplifier amplifier = build.Stated.Amplifiers[breach.Index];
@@ -33,33 +34,57 @@ internal sealed class SupplyWording(CompleteBuild build, Evaluator evaluator, Ev
         "no supply run leads from the battery at the alternator to this amplifier");
 
     public Wording AverageAboveAlternator(Breach breach) => new(
-        "/vehicle/alternator",
-        $"On its programme the system draws {Phrase.Amps(breach.Measured)} on average, and the hot alternator has "
-        + $"{Phrase.Amps(breach.Limit)} left: the battery gives the rest and empties while driving.",
-        $"about {Phrase.Amps((breach.Measured + build.Supply.BaseLoadAmps) / HotShare)} of rated alternator current, or "
-        + "less power",
-        $"left = {Phrase.Amps(build.Supply.HotAmps!.Value)} hot - {Phrase.Amps(build.Supply.BaseLoadAmps)} base load = "
-        + $"{Phrase.Amps(breach.Limit)}",
+        Charger,
+        $"On its programme the system draws {Phrase.Amps(breach.Measured)} on average, and the {build.Supply.Charger} has "
+        + $"{Phrase.Amps(breach.Limit)} left: the battery gives the rest and empties while driving"
+        + $"{Lasting(Answers.SupplyCaseName.AtSpeed)}.",
+        cures.ForAverage(build.Supply.HotAmps!.Value),
+        Left(build.Supply.HotAmps!.Value, build.Supply.IsConverter ? "" : " hot", breach.Limit),
         "A");
 
     public Wording PeakAboveAlternator(Breach breach) => new(
-        "/vehicle/alternator",
-        $"At full output the system draws {Phrase.Amps(breach.Measured)}, and the hot alternator has "
+        Charger,
+        $"At full output the system draws {Phrase.Amps(breach.Measured)}, and the {build.Supply.Charger} has "
         + $"{Phrase.Amps(breach.Limit)} left; the battery gives the rest as long as it lasts. On average it draws "
-        + $"{Phrase.Amps(AverageAmps)}.",
+        + $"{Phrase.Amps(report.Balance.AverageAmps)}.",
         "none needed for music; for test tones keep the volume down",
-        $"left = {Phrase.Amps(build.Supply.HotAmps!.Value)} hot - {Phrase.Amps(build.Supply.BaseLoadAmps)} base load = "
-        + $"{Phrase.Amps(breach.Limit)}",
+        Left(build.Supply.HotAmps!.Value, " hot", breach.Limit),
+        "A");
+
+    public Wording PeakAboveConverter(Breach breach) => new(
+        Charger,
+        $"At full output the system draws {Phrase.Amps(breach.Measured)}, and the converter has {Phrase.Amps(breach.Limit)} "
+        + "left beside the vehicle's own load. A converter limits its output and may shut down, and the vehicle with it.",
+        $"at most {Phrase.Percent(breach.Limit / breach.Measured)} of the output, or a battery of its own behind a charger that "
+        + "takes no more than is left; ask the vehicle's maker what may be drawn",
+        Left(build.Supply.HotAmps!.Value, "", breach.Limit),
         "A");
 
     public Wording AverageAboveIdle(Breach breach) => new(
         "/vehicle/alternator/idleCurrent",
         $"At idle the system draws {Phrase.Amps(breach.Measured)} on average, and the alternator has "
-        + $"{Phrase.Amps(breach.Limit)} left: the battery empties while the vehicle stands with the engine idling.",
-        "keep the volume down at idle, or an alternator with more output at low speed",
-        $"left = {Phrase.Amps(build.Supply.IdleAmps!.Value)} at idle - {Phrase.Amps(build.Supply.BaseLoadAmps)} base "
-        + $"load, not below 0 = {Phrase.Amps(breach.Limit)}",
+        + $"{Phrase.Amps(breach.Limit)} left: the battery empties while the vehicle stands with the engine idling"
+        + $"{Lasting(Answers.SupplyCaseName.Idle)}.{cures.Covered()}",
+        "keep the volume down at idle, or " + cures.ForIdle(),
+        Left(build.Supply.IdleAmps!.Value, " at idle", breach.Limit),
         "A");
+
+    public Wording NotHeld() => new(
+        "/vehicle",
+        "At full output the alternator reaches its limit, and the batteries' own resistance does not let them give the rest: the "
+        + "voltage falls until the amplifiers cut out.",
+        cures.ForPeak(),
+        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left {Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; "
+        + "the node equations with the batteries at their rest voltage behind their resistance have no solution");
+
+    public Wording VoltageLow(Breach breach) => new(
+        "/vehicle",
+        $"At full output the batteries have to give what the {build.Supply.Charger} cannot, and the lowest voltage at an "
+        + $"amplifier is {Phrase.Volts(breach.Measured)}; below {Phrase.Volts(breach.Limit)} equipment may cut out.",
+        cures.ForPeak(),
+        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left {Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; "
+        + "batteries at their rest voltage behind their resistance",
+        "V");
 
     public Wording Budget() => new(
         "/sizing",
@@ -68,7 +93,12 @@ internal sealed class SupplyWording(CompleteBuild build, Evaluator evaluator, Ev
         "state more of the conductors, or fewer sizes to choose from",
         $"work budget = {Phrase.Number(build.Ruleset["sizing.work-budget"].Value)} runs solved");
 
-    private double AverageAmps => SupplyBalance.Of(build, evaluator.Wiring, evaluation.Currents).AverageAmps;
+    private string Charger => build.Supply.IsConverter ? "/vehicle/converter" : "/vehicle/alternator";
 
-    private double HotShare => build.Supply.HotAmps!.Value / build.Stated.Vehicle.Alternator!.RatedAmps!.Value;
+    private string Left(double given, string when, double left) =>
+        $"left = {Phrase.Amps(given)}{when} - {Phrase.Amps(build.Supply.BaseLoadAmps)} base load, not below 0 = {Phrase.Amps(left)}";
+
+    private string Lasting(Answers.SupplyCaseName name) => report[name]?.MinutesToLimit is { } minutes
+        ? $", in about {Phrase.Minutes(minutes)} of such music to its limit"
+        : "";
 }

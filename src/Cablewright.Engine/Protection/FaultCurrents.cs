@@ -9,7 +9,8 @@ namespace Cablewright.Engine.Protection;
 /// <para>Largest: every battery full, with the least resistance it may have, and the alternator's rated current besides,
 /// through cold conductors without joints and fuses, straight to the negative terminals.</para>
 /// <para>Smallest: one battery alone at its lowest working voltage with the most resistance it may have, no alternator, through
-/// conductors as hot as their insulation allows, with joints and fuses, and back over the body and the battery's strap.</para>
+/// conductors as hot as their insulation allows, with joints and fuses, and back over the body and the battery's strap, or, inside
+/// an amplifier, over its own return where that lets less through.</para>
 /// </remarks>
 internal sealed class FaultCurrents
 {
@@ -26,6 +27,7 @@ internal sealed class FaultCurrents
     private readonly FaultCircuit largest;
     private readonly FaultCircuit[] smallest;
     private readonly double returnOhms;
+    private readonly Dictionary<int, int> ownReturn;
     private readonly Dictionary<(int Battery, int Node), (double Amps, double[] BranchAmps)> known = [];
 
     public FaultCurrents(CompleteBuild build, Wiring wiring, Decision decision)
@@ -34,6 +36,8 @@ internal sealed class FaultCurrents
         this.wiring = wiring;
         this.decision = decision;
         returnOhms = wiring.BodyNode >= 0 ? 0 : build.BodyOhms + build.Ruleset["supply.strap-resistance"].Value;
+        ownReturn = wiring.Network.Loads.Take(build.Draws.Count).DistinctBy(load => load.Positive)
+            .ToDictionary(load => load.Positive, load => load.Negative);
         largest = Largest();
         smallest = [.. Enumerable.Range(0, build.Batteries.Count).Select(Alone)];
     }
@@ -44,10 +48,16 @@ internal sealed class FaultCurrents
     /// <summary>The fault at a node fed by one battery alone: its current, and that of each run, in amperes.</summary>
     public (double Amps, double[] BranchAmps) SmallestAt(int node, int battery)
     {
-        if (!known.TryGetValue((battery, node), out (double, double[]) fault))
+        if (!known.TryGetValue((battery, node), out (double Amps, double[] BranchAmps) fault))
         {
             int back = wiring.BodyNode >= 0 ? wiring.BodyNode : wiring.Batteries[battery].Negative;
             fault = smallest[battery].Between(node, back, returnOhms);
+            if (ownReturn.TryGetValue(node, out int own) && own != back)
+            {
+                (double Amps, double[] BranchAmps) inside = smallest[battery].Between(node, own, 0);
+                if (inside.Amps < fault.Amps) fault = inside;
+            }
+
             known.Add((battery, node), fault);
         }
 
@@ -61,7 +71,7 @@ internal sealed class FaultCurrents
         double full = build.Ruleset["supply.full-charge"].Value * build.NominalFactor;
         SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(full, battery.LeastOhms))];
         var injections = new double[states.Length];
-        injections[build.ChargingBattery] = build.Stated.Vehicle.Alternator?.RatedAmps ?? 0;
+        injections[build.ChargingBattery] = build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0;
         return new FaultCircuit(
             wiring.Network.NodeCount, branches, ohms, wiring.Batteries, states, injections, wiring.ReturnNodes);
     }
@@ -69,7 +79,9 @@ internal sealed class FaultCurrents
     private FaultCircuit Alone(int battery)
     {
         double[] ohms = BranchOhms(
-            run => Conductors(run, build.Runs[run].InsulationCelsius) + build.Runs[run].JointOhms + decision.FuseOhms(run));
+            run => Conductors(run, build.Runs[run].InsulationCelsius)
+                + build.Runs[run].JointOhms + (build.Runs[run].Isolator?.FaultOhms ?? 0)
+                + decision.FuseOhms(run));
         SourceState[] states = [.. build.Batteries.Select((each, index) => index == battery
             ? new SourceState(build.LowestSupplyVolts, each.InternalOhms)
             : new SourceState(0, SilentOhms))];
@@ -82,5 +94,5 @@ internal sealed class FaultCurrents
         decision.Conductors[run].Conductor.OhmsPerMetre(celsius) * build.Runs[run].LengthMetres / decision.Conductors[run].Count;
 
     private double[] BranchOhms(Func<int, double> ofRun) =>
-        [.. Enumerable.Range(0, build.Runs.Count).Select(ofRun), .. wiring.FixedOhms];
+        [.. Enumerable.Range(0, build.Runs.Count).Select(ofRun), .. wiring.FixedOhmsInFault];
 }

@@ -14,6 +14,12 @@ internal sealed record FittedFuse(
     Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts,
     double? InterruptingRatingAmps)
 {
+    /// <summary>What is left of its lasting current in the air where it stands.</summary>
+    public double HotShare { get; init; } = 1;
+
+    /// <summary>Resistance of the terminations that it adds to a conductor.</summary>
+    public double TerminationOhms { get; init; }
+
     /// <summary>What passes before all of them open.</summary>
     public double PassingAmps(int conductors) => PerConductor ? RatingAmps * conductors : RatingAmps;
 
@@ -23,5 +29,6 @@ internal sealed record FittedFuse(
     /// <summary>The lasting current that they carry together.</summary>
     public double CarryingAmps(int conductors) => PassingAmps(conductors) * Family.ContinuousUseFactor.Value;
 
-    public double Ohms(int conductors) => Family.Ohms(RatingAmps) / (PerConductor ? conductors : 1);
+    /// <summary>Resistance of all of them together, terminations included.</summary>
+    public double Ohms(int conductors) => (Family.Ohms(RatingAmps) + TerminationOhms) / (PerConductor ? conductors : 1);
 }

@@ -52,6 +52,20 @@ public sealed record FuseFamily(
         return null;
     }
 
+    /// <summary>What is left of its lasting current in hot air, straight between the points of its derating.</summary>
+    public double HotShareAt(double celsius)
+    {
+        if (celsius <= TemperatureDerating[0].Celsius) return TemperatureDerating[0].Share;
+        for (int i = 1; i < TemperatureDerating.Count; i++)
+        {
+            (DeratingPoint from, DeratingPoint to) = (TemperatureDerating[i - 1], TemperatureDerating[i]);
+            if (celsius > to.Celsius) continue;
+            return from.Share + (celsius - from.Celsius) / (to.Celsius - from.Celsius) * (to.Share - from.Share);
+        }
+
+        return TemperatureDerating[^1].Share;
+    }
+
     /// <summary>Resistance of a fuse of this family, from its permitted drop at its rated current, in ohms.</summary>
     public double Ohms(double ratingAmps) => DropAtRatingVolts.Value / ratingAmps;
 }

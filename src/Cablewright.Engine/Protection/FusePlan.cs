@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Protection;
 /// <remarks>
 /// <para>A fuse is needed at every end of a supply run that stands at a battery, and where a run bears less than what the fuses
 /// towards the batteries let through. It is of the smallest rating of its family that carries the run's full current without
-/// end, so that it neither opens on a test tone nor adds more resistance than it must; where the conductor does not bear that,
+/// end in the air of its place, so that it neither opens on a test tone nor adds more resistance than it must; where the conductor does not bear that,
 /// of the largest that it bears; and at least of the smallest that carries the lasting current. At the far battery of a run
 /// between two it is of the largest rating that the conductor bears, since what that battery will give is not known.</para>
 /// <para>Steps: (1) the given ones; (2) those at batteries; (3) from the batteries outwards, one at the first run of each way
@@ -116,8 +116,9 @@ internal sealed class FusePlan
         bool unknown = shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode
             && shape.IsFedFromBothEnds(run);
         double full = unknown ? bearing : Math.Max(currents.PeakAmps[run], currents.ThermalAmps[run]) / share;
-        FuseFamily family = FamilyFor(slot, full, bearing);
-        double wanted = unknown ? bearing : family.SmallestCarrying(full) ?? family.RatingsAmps.Values[^1];
+        FuseFamily family = FamilyFor(run, slot, full, bearing);
+        double cool = full / family.HotShareAt(build.Runs[run].AirCelsius);
+        double wanted = unknown ? bearing : family.SmallestCarrying(cool) ?? family.RatingsAmps.Values[^1];
         double borne = family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, bearing));
         double least = family.SmallestCarrying(currents.ThermalAmps[run] / share) ?? family.RatingsAmps.Values[^1];
         double rating = Math.Max(least, Math.Min(wanted, borne));
@@ -130,11 +131,11 @@ internal sealed class FusePlan
     /// <summary>
     /// A blade where it carries the full current in a small rating, or where the conductor bears no larger family; else an ANL.
     /// </summary>
-    private FuseFamily FamilyFor(FuseSlot slot, double full, double bearing)
+    private FuseFamily FamilyFor(int run, FuseSlot slot, double full, double bearing)
     {
         if (slot.Family is { } stated) return FuseFamily.Of(stated);
         FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC), strip = FuseFamily.Of(FuseFamilyName.Anl);
-        bool small = blade.SmallestCarrying(full) is { } rating && rating <= build.Ruleset["fuse.blade-up-to"].Value;
+        bool small = blade.SmallestCarrying(full / blade.HotShareAt(build.Runs[run].AirCelsius)) is { } rating && rating <= build.Ruleset["fuse.blade-up-to"].Value;
         return small || bearing < strip.RatingsAmps.Values[0] ? blade : strip;
     }
 
@@ -148,7 +149,11 @@ internal sealed class FusePlan
             slot.DistanceMetres ?? build.Ruleset["fuse.near-distance"].Value,
             IsPerConductor(run, slot, decided),
             slot.VoltageRatingVolts ?? family.VoltageRatingVolts.Value,
-            slot.InterruptingRatingAmps);
+            slot.InterruptingRatingAmps)
+        {
+            HotShare = family.HotShareAt(build.Runs[run].AirCelsius),
+            TerminationOhms = build.Ruleset["fuse.termination-resistance"].Value,
+        };
     }
 
     /// <summary>

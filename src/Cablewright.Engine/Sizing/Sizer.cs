@@ -225,7 +225,8 @@ internal sealed class Sizer
                 BreachKind.OverAmpacity => RaiseToBear(breach.Index, breach.Measured),
                 BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction =>
                     RaiseToBear(breach.Index, breach.Measured),
-                BreachKind.ParallelUnguarded => Raise(breach.Index),
+                BreachKind.ParallelUnguarded or BreachKind.AlternatorDropLarge or BreachKind.SharedReturnBelowSupply =>
+                    Raise(breach.Index),
                 BreachKind.ReturnBelowSupply => RaiseReturns(breach.Index),
                 _ => false,
             };
@@ -367,5 +368,5 @@ internal sealed class Sizer
     /// <summary>Whether a rule is one that the choice must keep; the drop has its own goal.</summary>
     private static bool Binds(Breach breach) =>
         (breach.Severity is Severity.Fail && breach.Kind is not BreachKind.DropOverLimit)
-            || breach.Kind is BreachKind.ReturnBelowSupply;
+            || breach.Kind is BreachKind.ReturnBelowSupply or BreachKind.SharedReturnBelowSupply or BreachKind.AlternatorDropLarge;
 }

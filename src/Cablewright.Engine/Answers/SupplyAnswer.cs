@@ -1,0 +1,62 @@
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
+
+namespace Cablewright.Engine.Answers;
+
+/// <summary>Writes what the answer says of the supply.</summary>
+internal static class SupplyAnswer
+{
+    public static SupplyResult Of(CompleteBuild build, Wiring wiring, Evaluation evaluation, SupplyReport report)
+    {
+        EnergyBalance balance = report.Balance;
+        double? hot = build.Supply.HotAmps;
+        return new SupplyResult(
+            build.ChargingVolts,
+            evaluation.Currents.LowestVolts,
+            balance.PeakAmps,
+            balance.AverageAmps,
+            hot is { } atSpeed ? Math.Max(0, balance.Available(atSpeed)) : null,
+            hot is not null && build.Supply.IdleAmps is { } idle ? Math.Max(0, balance.Available(idle)) : null)
+        {
+            EngineOffMinutes = report.EngineOffMinutes,
+            CoveredFromEngineRpm = new SupplyCures(build, report).CoveredFromRpm,
+            Cases = report.Cases,
+            Batteries = build.CountsEnergy
+                ? [.. Enumerable.Range(0, build.Batteries.Count).Select(battery => BatteryOf(build, balance, battery))]
+                : [],
+            Burst = hot is { } given && evaluation.SolvableShare >= 1 ? BurstOf(build, wiring, evaluation, report, given) : null,
+            Capacitors = [.. Enumerable.Range(0, build.Capacitors.Count).Select(part => Stiffening.Of(build, balance, part))],
+        };
+    }
+
+    private static BatteryResult BatteryOf(CompleteBuild build, EnergyBalance balance, int battery)
+    {
+        CompleteBattery described = build.Batteries[battery];
+        SupplyGroup? group = balance.Playing.FirstOrDefault(each => each.Batteries.Contains(battery));
+        double? minutes = group is null ? null : balance.Minutes(group, balance.EngineOffAmps(group));
+        return new BatteryResult(
+            described.Id,
+            described.Chemistry,
+            described.RestVolts,
+            described.InternalOhms * 1000,
+            described.Energy.AmpHours,
+            described.Energy.AmpHours * described.Energy.Share,
+            described.Energy.Exponent,
+            minutes is { } finite && double.IsFinite(finite) ? finite : null);
+    }
+
+    /// <summary>While the alternator holds the charging voltage a burst takes nothing from the batteries.</summary>
+    private static BurstResult? BurstOf(
+        CompleteBuild build, Wiring wiring, Evaluation evaluation, SupplyReport report, double givenAmps)
+    {
+        if (!SupplyCases.IsHeld(report.Balance, givenAmps))
+            return Burst.Of(build, new SupplyCircuit(build, wiring, evaluation.Currents), givenAmps);
+        double[] volts = evaluation.Currents.TerminalVolts;
+        int lowest = Array.IndexOf(volts, volts.Min());
+        return new BurstResult(
+            build.Ruleset["supply.burst"].Value, build.Stated.Amplifiers[lowest].Id, volts[lowest], volts[lowest]);
+    }
+}

@@ -1,0 +1,70 @@
+namespace Cablewright.Engine.Builds;
+
+/// <summary>Finds isolators that part nothing or point the wrong way.</summary>
+/// <remarks>
+/// Taken away, the isolators leave islands. An isolator joins two different islands, each with a battery; a diode or a charger
+/// points away from the battery that the alternator charges.
+/// </remarks>
+internal static class IsolatorFaults
+{
+    public static void Find(Build build, PlaceNames names, Side[] sides, List<BuildFault> faults)
+    {
+        int[] isolated = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Isolator is not null)];
+        if (isolated.Length == 0) return;
+        var islands = new SupplyIslands(build, sides, run => run.Isolator is null);
+        int[] steps = StepsFrom(islands.Of(BatteryIds(build)[ChargingPlace.Of(build, names).Battery]), islands, build, isolated);
+        HashSet<int> withBattery = [.. BatteryIds(build).Select(islands.Of)];
+        foreach (int run in isolated)
+        {
+            if (FaultOf(build.Runs[run], sides[run], islands, steps, withBattery) is var (code, detail, accepted))
+                faults.Add(new BuildFault($"/runs/{run}/isolator", code, detail, accepted));
+        }
+    }
+
+    private static (string Code, string Detail, string Accepted)? FaultOf(
+        Run run, Side side, SupplyIslands islands, int[] steps, HashSet<int> withBattery)
+    {
+        if (side is Side.Return)
+            return ("isolator.in-return", $"Run \"{run.Id}\" is a return.", "an isolator on a supply run between two batteries");
+        int from = islands.Of(run.From), to = islands.Of(run.To);
+        if (from == to)
+            return ("isolator.bypassed", $"Another way leads past the isolator of run \"{run.Id}\".", "no other way between its ends");
+        if (!withBattery.Contains(from) || !withBattery.Contains(to))
+            return ("isolator.no-battery", $"The isolator of run \"{run.Id}\" has no battery on one of its sides.",
+                "an isolator between two batteries");
+        if (run.Isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: null })
+            return ("isolator.rating-unknown", $"Nothing says what the charger of run \"{run.Id}\" gives.", "\"ratedCurrent\"");
+        bool pointsBack = run.Isolator!.Kind is not IsolatorKind.Relay && steps[from] > steps[to];
+        return pointsBack
+            ? ("isolator.points-back",
+                $"The isolator of run \"{run.Id}\" lets current pass towards the battery that the alternator charges.",
+                "\"from\" on the side of that battery")
+            : null;
+    }
+
+    /// <summary>How many isolators lie between each island and the one that is charged first.</summary>
+    private static int[] StepsFrom(int start, SupplyIslands islands, Build build, int[] isolated)
+    {
+        var steps = new int[islands.Count];
+        Array.Fill(steps, int.MaxValue);
+        steps[start] = 0;
+        for (bool moved = true; moved;)
+        {
+            moved = false;
+            foreach (int run in isolated)
+            {
+                int from = islands.Of(build.Runs[run].From), to = islands.Of(build.Runs[run].To);
+                int near = Math.Min(steps[from], steps[to]);
+                if (near == int.MaxValue || Math.Max(steps[from], steps[to]) <= near + 1) continue;
+                steps[steps[from] == near ? to : from] = near + 1;
+                moved = true;
+            }
+        }
+
+        return steps;
+    }
+
+    private static IReadOnlyList<string> BatteryIds(Build build) => build.Vehicle.Batteries.Count == 0
+        ? [PlaceNames.AssumedBattery]
+        : [.. build.Vehicle.Batteries.Select(battery => battery.Id)];
+}

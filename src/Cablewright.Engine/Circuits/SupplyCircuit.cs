@@ -1,0 +1,102 @@
+using Cablewright.Engine.Completing;
+
+namespace Cablewright.Engine.Circuits;
+
+/// <summary>
+/// The circuit of a build with its batteries at their own voltage: where the alternator has reached its limit, or stands still.
+/// </summary>
+/// <remarks>
+/// The same runs as in <see cref="Wiring"/>, at the resistances that they have when warm. Every battery is a voltage behind a
+/// resistance, every capacitor too; what charges puts a current in at its place; the vehicle's own load hangs on the battery that
+/// is charged first. With the engine off the isolators are open.
+/// </remarks>
+internal sealed class SupplyCircuit
+{
+    private const double OpenOhms = 1e9;
+    private const double StiffOhms = 1e-6;
+
+    private readonly CompleteBuild build;
+    private readonly Wiring wiring;
+    private readonly double[] warmOhms;
+    private readonly CircuitSolver solver;
+    private readonly LoadDraw[] draws;
+    private readonly double[] held;
+
+    public SupplyCircuit(CompleteBuild build, Wiring wiring, WorstCurrents currents)
+    {
+        this.build = build;
+        this.wiring = wiring;
+        warmOhms = [.. currents.Ohms, .. wiring.FixedOhms];
+        LoadPort[] amplifiers = [.. wiring.Network.Loads.Take(build.Draws.Count)];
+        LoadPort[] inputs = [.. wiring.Network.Loads.Skip(build.Draws.Count).Take(wiring.ChargerRuns.Count)];
+        SourcePort charging = wiring.Batteries[build.ChargingBattery];
+        SourcePort[] capacitors =
+            [.. build.Capacitors.Select(capacitor => wiring.PortAt(capacitor.At))
+                .Select(port => new SourcePort(port.Positive, port.Negative))];
+        var network = new Network(
+            wiring.Network.NodeCount,
+            wiring.Network.Branches,
+            [.. wiring.Batteries, .. capacitors],
+            [
+                .. amplifiers, .. inputs, .. wiring.ChargerRuns.Select(wiring.OutputOf),
+                wiring.ChargingPort, new LoadPort(charging.Positive, charging.Negative),
+            ],
+            wiring.HeldReturnNodes);
+        solver = new CircuitSolver(network);
+        draws = new LoadDraw[network.Loads.Count];
+        held = new double[network.HeldNodes.Count];
+    }
+
+    /// <summary>The batteries at their own voltage, then the capacitors away from the circuit.</summary>
+    public SourceState[] Resting() =>
+        [
+            .. build.Batteries.Select(battery => new SourceState(
+                battery.RestVolts, battery.InternalOhms + battery.Polarisation.Sum(part => part.Ohms))),
+            .. build.Capacitors.Select(_ => new SourceState(0, double.PositiveInfinity)),
+        ];
+
+    /// <summary>
+    /// The same while the alternator holds the charging voltage: the battery at it gives whatever is drawn, others nothing.
+    /// </summary>
+    public SourceState[] Held()
+    {
+        SourceState[] states = Resting();
+        for (int i = 0; i < states.Length; i++)
+        {
+            if (i == build.ChargingBattery) states[i] = new SourceState(build.ChargingVolts, StiffOhms);
+            else if (i < build.Batteries.Count && !wiring.IsParted(i))
+                states[i] = states[i] with { Ohms = double.PositiveInfinity };
+        }
+
+        return states;
+    }
+
+    /// <summary>Solves with every amplifier at full output.</summary>
+    /// <param name="sources">Each battery and each capacitor.</param>
+    /// <param name="chargedAmps">What the alternator or converter puts in; <c>null</c>: the engine is off.</param>
+    /// <param name="vehicleAmps">What the vehicle itself draws.</param>
+    /// <returns>The voltage at each amplifier, or <c>null</c> where the supply cannot hold full output.</returns>
+    public double[]? Solve(SourceState[] sources, double? chargedAmps, double vehicleAmps)
+    {
+        bool off = chargedAmps is null;
+        int next = 0;
+        foreach (Loads.AmplifierDraw draw in build.Draws) draws[next++] = draw.Full;
+        foreach (int run in wiring.ChargerRuns)
+            draws[next++] = new LoadDraw(LoadKind.ConstantPower, off ? 0 : build.Runs[run].Isolator!.InputWatts);
+        foreach (int run in wiring.ChargerRuns)
+            draws[next++] = new LoadDraw(LoadKind.ConstantCurrent, off ? 0 : -build.Runs[run].Isolator!.RatedAmps!.Value);
+        draws[next++] = new LoadDraw(LoadKind.ConstantCurrent, -(chargedAmps ?? 0));
+        draws[next] = new LoadDraw(LoadKind.ConstantCurrent, vehicleAmps);
+        if (!solver.Solve(Ohms(off), sources, draws, held)) return null;
+        double[] volts = [.. Enumerable.Range(0, build.Draws.Count).Select(solver.LoadVolts)];
+        return volts.All(value => value > 0) ? volts : null;
+    }
+
+    /// <summary>What a battery or capacitor gave in the last solution, in amperes.</summary>
+    public double SourceAmps(int source, SourceState state) => solver.SourceAmps(source, state);
+
+    private double[] Ohms(bool isOff) => !isOff
+        ? warmOhms
+        : [.. warmOhms.Select((ohms, branch) =>
+            branch < build.Runs.Count && build.Runs[branch].Isolator is not null ? OpenOhms : ohms)];
+}

@@ -1,0 +1,94 @@
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
+
+namespace Cablewright.Engine.Supply;
+
+/// <summary>What each group of batteries is asked for, and what charges it.</summary>
+/// <remarks>
+/// Currents are those at the charging voltage. A charger between batteries draws on average what its own group needs, up to its
+/// rating; at full output it draws its rating. With the engine off each amplifier draws at the batteries' working voltage, half
+/// way to their limit.
+/// </remarks>
+internal sealed class EnergyBalance
+{
+    private readonly CompleteBuild build;
+    private readonly WorstCurrents currents;
+    private readonly IReadOnlyList<SupplyGroup> running;
+    private readonly IReadOnlyList<SupplyGroup> engineOff;
+
+    public EnergyBalance(CompleteBuild build, WorstCurrents currents)
+    {
+        this.build = build;
+        this.currents = currents;
+        running = SupplyGroup.Running(build);
+        engineOff = SupplyGroup.EngineOff(build);
+        Main = running.First(group => group.IsCharged(build));
+    }
+
+    /// <summary>The group that the alternator charges.</summary>
+    public SupplyGroup Main { get; }
+
+    /// <summary>The groups that a charger charges.</summary>
+    public IEnumerable<SupplyGroup> BehindChargers => running.Where(group => group.ChargersTo.Length > 0);
+
+    /// <summary>The groups with the engine off that feed amplifiers.</summary>
+    public IEnumerable<SupplyGroup> Playing => engineOff.Where(group => group.Amplifiers.Length > 0);
+
+    /// <summary>Everything that the alternator's group feeds, at full output.</summary>
+    public double PeakAmps => Main.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier])
+        + Main.ChargersFrom.Sum(run => InputAmps(run, RatingOf(run), build.ChargingVolts));
+
+    /// <summary>The same on its programme, on average.</summary>
+    public double AverageAmps => AverageOf(Main);
+
+    /// <summary>What a group is asked for on average, what it passes on to chargers included.</summary>
+    public double AverageOf(SupplyGroup group)
+    {
+        double volts = group == Main ? build.ChargingVolts : build.LowestSupplyVolts;
+        return group.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier] * build.Draws[amplifier].AverageShare)
+            + group.ChargersFrom.Sum(run => InputAmps(run, AverageOutput(run), volts));
+    }
+
+    /// <summary>What the chargers of a group can put in.</summary>
+    public double ChargedAmps(SupplyGroup group) => group.ChargersTo.Sum(RatingOf);
+
+    /// <summary>What is left above the vehicle's own draw; negative where that alone is too much.</summary>
+    public double Available(double givenAmps) => givenAmps - build.Supply.BaseLoadAmps;
+
+    /// <summary>What a group gives with the engine off.</summary>
+    public double EngineOffAmps(SupplyGroup group)
+    {
+        double volts = group.Batteries.Average(battery => build.Batteries[battery].WorkingVolts);
+        double own = group.IsCharged(build) ? build.Supply.StandbyAmps : 0;
+        return own + group.Amplifiers.Sum(amplifier =>
+            CircuitSolver.Amps(build.Draws[amplifier].Full, volts) * build.Draws[amplifier].AverageShare);
+    }
+
+    /// <summary>Minutes until the groups that must give while the engine runs reach their limits; <c>null</c>: none must.</summary>
+    /// <param name="givenAmps">What the alternator or converter gives.</param>
+    public double? MinutesRunning(double givenAmps)
+    {
+        double minutes = running
+            .Where(group => group == Main || group.ChargersTo.Length > 0)
+            .Min(group => Minutes(group, DeficitOf(group, givenAmps)));
+        return double.IsInfinity(minutes) ? null : minutes;
+    }
+
+    /// <summary>What a group's batteries give on average while the engine runs; negative: they are charged.</summary>
+    public double DeficitOf(SupplyGroup group, double givenAmps) =>
+        AverageOf(group) - (group == Main ? Available(givenAmps) : ChargedAmps(group));
+
+    /// <summary>Minutes until a group reaches its limit; infinite where it gives nothing.</summary>
+    public double Minutes(SupplyGroup group, double amps) => Peukert.Hours(group.CellsOf(build), amps) * 60;
+
+    private double RatingOf(int chargerRun) => build.Runs[chargerRun].Isolator!.RatedAmps!.Value;
+
+    private double AverageOutput(int chargerRun)
+    {
+        SupplyGroup behind = running.First(group => group.ChargersTo.Contains(chargerRun));
+        return RatingOf(chargerRun) * Math.Min(1, AverageOf(behind) / ChargedAmps(behind));
+    }
+
+    private double InputAmps(int chargerRun, double outputAmps, double volts) =>
+        build.Runs[chargerRun].Isolator!.InputWatts * outputAmps / RatingOf(chargerRun) / volts;
+}
