@@ -39,7 +39,7 @@ internal static class Assessed
         wiring.Network,
         [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms],
         wiring.SourcesIn(operatingCase),
-        [.. complete.Draws.Select(draw => draw.Full)],
+        [.. complete.Draws.Select(draw => draw.Full), .. wiring.Others],
         wiring.HeldVoltsIn(operatingCase));
 
     /// <summary>
@@ -101,14 +101,16 @@ internal static class Assessed
     {
         var conductor = Conductor.Of(run.Conductor.Size, run.Conductor.Material);
         double metres = run.LengthMetres / run.Conductor.Count;
-        double parts = described.JointOhms + FuseOhms(run.Fuse, run.Conductor.Count) + FuseOhms(run.FarFuse, run.Conductor.Count);
+        double parts = described.SeriesOhms + FuseOhms(run.Fuse, described, run.Conductor.Count)
+            + FuseOhms(run.FarFuse, described, run.Conductor.Count);
         double cold = parts + conductor.OhmsPerMetre(described.AirCelsius) * metres,
             hot = parts + conductor.OhmsPerMetre(run.TemperatureCelsius) * metres;
         Assert.InRange(run.ResistanceMilliohms / 1000, cold * (1 - Tolerance), hot * (1 + Tolerance));
     }
 
-    private static double FuseOhms(FuseResult? fuse, int conductors) =>
+    private static double FuseOhms(FuseResult? fuse, CompleteRun run, int conductors) =>
         fuse is null
             ? 0
-            : FuseFamily.Of(fuse.Family).DropAtRatingVolts.Value / fuse.RatingAmps / (fuse.PerConductor ? conductors : 1);
+            : (FuseFamily.Of(fuse.Family).DropAtRatingVolts.Value / fuse.RatingAmps + run.FuseTerminationOhms)
+                / (fuse.PerConductor ? conductors : 1);
 }

@@ -175,6 +175,9 @@ internal sealed record CompleteRun
 
     public required double JointOhms { get; init; }
 
+    /// <summary>What each fuse's terminations add; 0 where the joints are stated, since those are all joints of the run.</summary>
+    public required double FuseTerminationOhms { get; init; }
+
     /// <summary>What parts two batteries on it, if anything.</summary>
     public CompleteIsolator? Isolator { get; init; }
 

@@ -68,6 +68,7 @@ internal sealed class RunCompletion
             InsulationCelsius = insulation,
             JointOhms = assumptions.Take(
                 run.JointOhms, pointer + "/jointResistance", "run.joint-resistance", "its joints are not stated"),
+            FuseTerminationOhms = run.JointOhms is null ? ruleset["fuse.termination-resistance"].Value : 0,
             Isolator = run.Isolator is null ? null : IsolatorCompletion.Complete(run.Isolator, pointer, setting, assumptions),
             Given = given,
             GivenCount = run.Conductor.Count ?? (given is null ? null : 1),

@@ -152,7 +152,7 @@ internal sealed class FusePlan
             slot.InterruptingRatingAmps)
         {
             HotShare = family.HotShareAt(build.Runs[run].AirCelsius),
-            TerminationOhms = build.Ruleset["fuse.termination-resistance"].Value,
+            TerminationOhms = build.Runs[run].FuseTerminationOhms,
         };
     }
 

@@ -25,7 +25,7 @@ internal static class Balance
 
         for (int i = 0; i < network.Branches.Count; i++)
         {
-            (int from, int to) = network.Branches[i];
+            (int from, int to, _) = network.Branches[i];
             double amps = (volts[from] - volts[to]) / circuit.BranchOhms[i];
             Element(from, to, amps);
             taken += amps * amps * circuit.BranchOhms[i];
