@@ -67,7 +67,8 @@ internal sealed class Judgement
         if (Significant.Exceeds(drop, hard)) Add(BreachKind.DropOverLimit, Severity.Fail, amplifier, drop, hard);
         else if (Significant.Exceeds(drop, target)) Add(BreachKind.DropOverTarget, Severity.Caution, amplifier, drop, target);
 
-        if (wiring.FeedsAlone(amplifier)) Add(BreachKind.SupplyNotCharged, Severity.Caution, amplifier, 0, 0);
+        if (wiring.FeedsAlone(amplifier) && !wiring.IsFedByCharger(amplifier))
+            Add(BreachKind.SupplyNotCharged, Severity.Caution, amplifier, 0, 0);
         JudgeOnBoardFuse(amplifier);
         (double supply, double back) = SiemensMetresAt(build.Stated.Amplifiers[amplifier].Id);
         if (Significant.Exceeds(supply, back)) Add(BreachKind.ReturnBelowSupply, Severity.Caution, amplifier, back, supply);

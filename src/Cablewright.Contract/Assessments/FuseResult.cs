@@ -25,6 +25,16 @@ public sealed record FuseResult
     public required bool PerConductor { get; init; }
 
     /// <summary>
+    /// What it and its own terminations take of the voltage at the run's peak current, in volts; part of the run's.
+    /// </summary>
+    [Figure("V", 0.062)]
+    public required double DropVolts { get; init; }
+
+    /// <summary>The heat that it and its own terminations make at that current, in watts; part of the run's.</summary>
+    [Figure("W", 5.8)]
+    public required double LossWatts { get; init; }
+
+    /// <summary>
     /// The largest short-circuit current where it stands: every battery full, the alternator besides, cold conductors, in
     /// amperes.
     /// </summary>

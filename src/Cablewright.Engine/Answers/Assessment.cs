@@ -181,6 +181,12 @@ public sealed record ConductorResult(
 public sealed record FuseResult(
     Decided Decided, double RatingAmps, FuseFamilyName Family, double DistanceMetres, bool PerConductor)
 {
+    /// <summary>What it and its own terminations take of the voltage at the run's peak current.</summary>
+    public double DropVolts { get; init; }
+
+    /// <summary>The heat that it and its own terminations make at that current.</summary>
+    public double LossWatts { get; init; }
+
     /// <summary>The largest short-circuit current where it stands; <c>null</c> on a return.</summary>
     public double? LargestFaultAmps { get; init; }
 

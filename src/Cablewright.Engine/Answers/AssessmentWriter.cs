@@ -105,8 +105,12 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
     {
         if ((isFar ? evaluation.Decision.Far : evaluation.Decision.Near)[run] is not { } fuse) return null;
         Clearing? worst = sized.Faults.WorstOf(run, isFar);
+        double amps = evaluation.Currents.PeakAmps[run];
+        double ohms = fuse.Ohms(evaluation.Decision.Conductors[run].Count);
         return new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor)
         {
+            DropVolts = ohms * amps,
+            LossWatts = ohms * amps * amps,
             LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(evaluator.Shape.NodeAt(run, isFar), out double largest)
                 ? largest
                 : null,

@@ -16,8 +16,8 @@ internal static class SupplyAnswer
         return new SupplyResult(
             build.ChargingVolts,
             evaluation.Currents.LowestVolts,
-            balance.PeakAmps,
-            balance.AverageAmps,
+            evaluation.Currents.LoadAmps.Sum(),
+            evaluation.Currents.LoadAmps.Zip(build.Draws, (amps, draw) => amps * draw.AverageShare).Sum(),
             hot is { } atSpeed ? Math.Max(0, balance.Available(atSpeed)) : null,
             hot is not null && build.Supply.IdleAmps is { } idle ? Math.Max(0, balance.Available(idle)) : null)
         {
@@ -27,7 +27,10 @@ internal static class SupplyAnswer
             Batteries = build.CountsEnergy
                 ? [.. Enumerable.Range(0, build.Batteries.Count).Select(battery => BatteryOf(build, balance, battery))]
                 : [],
-            Burst = hot is { } given && evaluation.SolvableShare >= 1 ? BurstOf(build, wiring, evaluation, report, given) : null,
+            Burst = hot is { } given && evaluation.SolvableShare >= 1
+                ? Burst.Of(
+                    build, new SupplyCircuit(build, wiring, evaluation.Currents), given, SupplyCases.IsHeld(balance, given))
+                : null,
             Capacitors = [.. Enumerable.Range(0, build.Capacitors.Count).Select(part => Stiffening.Of(build, balance, part))],
         };
     }
@@ -48,15 +51,4 @@ internal static class SupplyAnswer
             minutes is { } finite && double.IsFinite(finite) ? finite : null);
     }
 
-    /// <summary>While the alternator holds the charging voltage a burst takes nothing from the batteries.</summary>
-    private static BurstResult? BurstOf(
-        CompleteBuild build, Wiring wiring, Evaluation evaluation, SupplyReport report, double givenAmps)
-    {
-        if (!SupplyCases.IsHeld(report.Balance, givenAmps))
-            return Burst.Of(build, new SupplyCircuit(build, wiring, evaluation.Currents), givenAmps);
-        double[] volts = evaluation.Currents.TerminalVolts;
-        int lowest = Array.IndexOf(volts, volts.Min());
-        return new BurstResult(
-            build.Ruleset["supply.burst"].Value, build.Stated.Amplifiers[lowest].Id, volts[lowest], volts[lowest]);
-    }
 }

@@ -33,7 +33,7 @@ internal static class IsolatorFaults
             return ("isolator.no-battery", $"The isolator of run \"{run.Id}\" has no battery on one of its sides.",
                 "an isolator between two batteries");
         if (run.Isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: null })
-            return ("isolator.rating-unknown", $"Nothing says what the charger of run \"{run.Id}\" gives.", "\"ratedCurrent\"");
+            return ("isolator.rating-missing", $"Nothing says what the charger of run \"{run.Id}\" gives.", "\"ratedCurrent\"");
         bool pointsBack = run.Isolator!.Kind is not IsolatorKind.Relay && steps[from] > steps[to];
         return pointsBack
             ? ("isolator.points-back",

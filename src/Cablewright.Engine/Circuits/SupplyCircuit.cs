@@ -64,12 +64,14 @@ internal sealed class SupplyCircuit
         for (int i = 0; i < states.Length; i++)
         {
             if (i == build.ChargingBattery) states[i] = new SourceState(build.ChargingVolts, StiffOhms);
-            else if (i < build.Batteries.Count && !wiring.IsParted(i))
-                states[i] = states[i] with { Ohms = double.PositiveInfinity };
+            else if (IsHeld(i)) states[i] = states[i] with { Ohms = double.PositiveInfinity };
         }
 
         return states;
     }
+
+    /// <summary>Whether a source is a battery on the supply that the alternator holds.</summary>
+    public bool IsHeld(int source) => source < build.Batteries.Count && !wiring.IsParted(source);
 
     /// <summary>Solves with every amplifier at full output.</summary>
     /// <param name="sources">Each battery and each capacitor.</param>

@@ -27,25 +27,33 @@ internal sealed class Burst
 
     private readonly CompleteBuild build;
     private readonly SupplyCircuit circuit;
+    private readonly bool isHeld;
     private readonly bool withCapacitors;
     private readonly SourceState[] sources;
     private readonly Store[] stores;
 
-    private Burst(CompleteBuild build, SupplyCircuit circuit, bool withCapacitors)
+    private Burst(CompleteBuild build, SupplyCircuit circuit, bool isHeld, bool withCapacitors)
     {
         this.build = build;
         this.circuit = circuit;
+        this.isHeld = isHeld;
         this.withCapacitors = withCapacitors;
-        sources = circuit.Resting();
+        sources = isHeld ? circuit.Held() : circuit.Resting();
         stores = [.. Stores()];
     }
 
-    /// <summary>The burst of a build whose alternator does not hold the charging voltage.</summary>
-    public static BurstResult Of(CompleteBuild build, SupplyCircuit circuit, double givenAmps)
+    /// <summary>The burst of a build.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="circuit">Its circuit.</param>
+    /// <param name="givenAmps">What the alternator or converter gives.</param>
+    /// <param name="isHeld">Whether that is enough to hold the charging voltage; only what hangs behind a charger falls then.</param>
+    public static BurstResult Of(CompleteBuild build, SupplyCircuit circuit, double givenAmps, bool isHeld)
     {
         double length = build.Ruleset["supply.burst"].Value;
-        double[]? with = new Burst(build, circuit, true).Lowest(givenAmps, length / 1000);
-        double[]? without = build.Capacitors.Count == 0 ? with : new Burst(build, circuit, false).Lowest(givenAmps, length / 1000);
+        double[]? with = new Burst(build, circuit, isHeld, true).Lowest(givenAmps, length / 1000);
+        double[]? without = build.Capacitors.Count == 0
+            ? with
+            : new Burst(build, circuit, isHeld, false).Lowest(givenAmps, length / 1000);
         double[]? shown = with ?? without;
         int lowest = shown is null ? 0 : Array.IndexOf(shown, shown.Min());
         return new BurstResult(length, build.Stated.Amplifiers[lowest].Id, with?[lowest], without?[lowest]);
@@ -53,15 +61,16 @@ internal sealed class Burst
 
     /// <summary>The lowest voltage at each amplifier, or <c>null</c> where full output is not held.</summary>
     public static double[]? LowestWithin(CompleteBuild build, SupplyCircuit circuit, double givenAmps, double seconds) =>
-        new Burst(build, circuit, true).Lowest(givenAmps, seconds);
+        new Burst(build, circuit, false, true).Lowest(givenAmps, seconds);
 
     private double[]? Lowest(double givenAmps, double seconds)
     {
+        if (isHeld) givenAmps = build.Supply.BaseLoadAmps;
         double[]? lowest = null;
         double step = FirstStep;
-        for (double at = 0; at < seconds && stores.Length > 0; at += step, step = Math.Min(step * Growth, LargestShareOfLength * seconds))
+        for (double at = 0; at < seconds && stores.Length > 0; at += step)
         {
-            step = Math.Min(step, seconds - at);
+            step = Math.Min(Math.Min(step * Growth, LargestShareOfLength * seconds), seconds - at);
             if (Advance(givenAmps, step) is not { } volts) return null;
             lowest = lowest is null ? volts : [.. lowest.Zip(volts, Math.Min)];
         }
@@ -106,6 +115,7 @@ internal sealed class Burst
     {
         for (int battery = 0; battery < build.Batteries.Count; battery++)
         {
+            if (isHeld && circuit.IsHeld(battery)) continue;
             IReadOnlyList<Polarisation> parts = build.Batteries[battery].Polarisation;
             sources[battery] = new SourceState(build.Batteries[battery].RestVolts, build.Batteries[battery].InternalOhms);
             foreach (Polarisation part in parts) yield return new Store(battery, part.Seconds / part.Ohms, part.Seconds, -1, 0);

@@ -52,6 +52,8 @@ internal static class RunAnswerMapping
         Family = (FuseFamilyName)fuse.Family,
         DistanceMetres = Shown(fuse.DistanceMetres),
         PerConductor = fuse.PerConductor,
+        DropVolts = Shown(fuse.DropVolts),
+        LossWatts = Shown(fuse.LossWatts),
         LargestFaultAmps = Shown(fuse.LargestFaultAmps),
         SmallestFaultAmps = Shown(fuse.SmallestFaultAmps),
         OpensSeconds = Shown(fuse.OpensSeconds),

@@ -86,7 +86,14 @@ internal static class FaultKinds
         new("amplifier.draw-unknown", "An amplifier of which nothing says what it draws."),
         new("amplifier.no-supply", "An amplifier that no supply run reaches."),
         new("amplifier.no-return", "An amplifier whose return runs lead nowhere."),
-        new("alternator.place-unknown", "An alternator that stands at something that is no battery."),
+        new("vehicle.two-chargers", "A vehicle with an alternator and a converter in its place."),
+        new("alternator.place-unknown", "An alternator or a converter at a place from which no run leads to a battery."),
+        new("alternator.rating-unknown", "An alternator at a place of its own of which nothing says what its cable must carry."),
+        new("capacitor.place-unknown", "A capacitor at a place that no run names."),
+        new("isolator.in-return", "An isolator on a return run."),
+        new("isolator.bypassed", "An isolator past which another way leads."),
+        new("isolator.no-battery", "An isolator with no battery on one of its sides."),
+        new("isolator.points-back", "A diode or a charger that points towards the battery that the alternator charges."),
         new("battery.not-connected", "A battery that no run touches."),
     ];
 

@@ -1,7 +1,6 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Engine;
 using Cablewright.Service.Problems;
-using FluentValidation.Results;
 
 namespace Cablewright.Service.Validation;
 
@@ -10,17 +9,21 @@ internal static class BuildFaults
 {
     private static readonly BuildValidator Validator = new();
 
-    /// <summary>What is wrong with what the build says, then what is wrong with its circuit, all at once.</summary>
+    /// <summary>
+    /// What is wrong with what the build says, then what is wrong with its circuit, all at once; of a place whose own text is faulty
+    /// nothing more is said.
+    /// </summary>
     /// <param name="stated">The build as sent.</param>
     /// <param name="mapped">The same for the engine, with placeholders where a value cannot be read.</param>
     public static IReadOnlyList<Fault> Of(Build stated, Engine.Builds.Build mapped)
     {
-        ValidationResult content = Validator.Validate(stated);
+        Fault[] content = [.. Validator.Validate(stated).Errors.Select(ValidationFaults.ToFault)];
         return
         [
-            .. content.Errors.Select(ValidationFaults.ToFault),
-            .. Assessor.FindFaults(mapped).Select(
-                fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)),
+            .. content,
+            .. Assessor.FindFaults(mapped)
+                .Where(fault => !Array.Exists(content, known => known.Pointer == fault.Pointer))
+                .Select(fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)),
         ];
     }
 }
