@@ -21,6 +21,7 @@ namespace Cablewright.Contract;
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ConductorReference))]
 [JsonSerializable(typeof(FuseReference))]
+[JsonSerializable(typeof(BatteryReference))]
 [JsonSerializable(typeof(SourceReference))]
 [JsonSerializable(typeof(RulesetList))]
 [JsonSerializable(typeof(RulesetDetail))]

@@ -80,6 +80,8 @@ public static class TradeWords
         return false;
     }
 
-    internal static T Parse<T>(string word) where T : struct, Enum =>
+    /// <summary>The value for a word.</summary>
+    /// <exception cref="ArgumentException">There is no such word.</exception>
+    public static T Parse<T>(string word) where T : struct, Enum =>
         TryParse(word, out T value) ? value : throw new ArgumentException($"\"{word}\" is no {typeof(T).Name}.", nameof(word));
 }

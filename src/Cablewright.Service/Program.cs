@@ -17,6 +17,7 @@ v1.MapPost("/assessments", PostAssessment.Answer).DescribedAs<Assessment>(Operat
 v1.MapGet("/assessments/quick", QuickAssessment.Answer).DescribedAs<Assessment>(Operations.AssessQuick);
 v1.MapGet("/reference/conductors", ConductorTables.Answer).DescribedAs<ConductorReference>(Operations.ReadConductors);
 v1.MapGet("/reference/fuses", FuseTables.Answer).DescribedAs<FuseReference>(Operations.ReadFuses);
+v1.MapGet("/reference/batteries", BatteryTables.Answer).DescribedAs<BatteryReference>(Operations.ReadBatteries);
 v1.MapGet("/reference/sources", SourceTables.Answer).DescribedAs<SourceReference>(Operations.ReadSources);
 v1.MapGet("/rulesets", RulesetAnswers.All).DescribedAs<RulesetList>(Operations.ListRulesets);
 v1.MapGet("/rulesets/{id}", RulesetAnswers.One).DescribedAs<RulesetDetail>(Operations.ReadRuleset);

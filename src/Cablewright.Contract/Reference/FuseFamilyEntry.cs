@@ -32,4 +32,7 @@ public sealed record FuseFamilyEntry
 
     /// <summary>Between which times it opens, by share of its rated current.</summary>
     public required IReadOnlyList<OpeningEntry> OpeningBand { get; init; }
+
+    /// <summary>What is left of its lasting current in hot air, straight lines between the points.</summary>
+    public required IReadOnlyList<DeratingEntry> TemperatureDerating { get; init; }
 }

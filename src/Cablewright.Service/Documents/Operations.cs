@@ -49,6 +49,10 @@ internal static class Operations
     public static readonly Operation ReadFuses = Table(
         "readFuses", "Read the fuse tables", "Fuse families with their ratings and figures, with sources.");
 
+    /// <summary>The batteries' tables.</summary>
+    public static readonly Operation ReadBatteries = Table(
+        "readBatteries", "Read the battery tables", "Rest voltages by chemistry and state of charge, with sources.");
+
     public static readonly Operation ReadSources = Table(
         "readSources", "Read the sources", "Every source, and which figures rest on it.");
 

@@ -30,6 +30,7 @@ internal static class FuseTables
         DropAtRatingVolts = Figure(family.DropAtRatingVolts),
         InterruptingRatingAmps = Figure(family.InterruptingRatingAmps),
         OpeningBand = [.. family.OpeningBand.Points.Select(Point)],
+        TemperatureDerating = [.. family.TemperatureDerating.Select(Derating)],
     };
 
     private static OpeningEntry Point(OpeningPoint point) => new()
@@ -37,6 +38,14 @@ internal static class FuseTables
         ShareOfRating = point.ShareOfRating,
         FastestSeconds = point.FastestSeconds,
         SlowestSeconds = point.SlowestSeconds,
+        Source = point.Source,
+        Provenance = point.Provenance,
+    };
+
+    private static DeratingEntry Derating(DeratingPoint point) => new()
+    {
+        Celsius = point.Celsius,
+        Share = point.Share,
         Source = point.Source,
         Provenance = point.Provenance,
     };

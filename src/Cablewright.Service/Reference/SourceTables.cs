@@ -15,7 +15,7 @@ internal static class SourceTables
 
     private static SourceReference Read() => new()
     {
-        Sources = [.. OfRulesets().Concat(OfConductors()).Concat(OfFuses())
+        Sources = [.. OfRulesets().Concat(OfConductors()).Concat(OfFuses()).Concat(OfBatteries())
             .GroupBy(use => (use.Source, use.Provenance))
             .OrderBy(source => source.Key.Source, StringComparer.Ordinal)
             .ThenBy(source => source.Key.Provenance, StringComparer.Ordinal)
@@ -58,7 +58,13 @@ internal static class SourceTables
         }.Concat(row.OpeningBand.Select(point => new Use(
             point.Source, point.Provenance,
             FormattableString.Invariant($"fuse family {name}: opening at {point.ShareOfRating} of rating"))))
+        .Concat(row.TemperatureDerating.Select(point => new Use(
+            point.Source, point.Provenance, FormattableString.Invariant($"fuse family {name}: derating at {point.Celsius} C"))))
         select use;
+
+    private static IEnumerable<Use> OfBatteries() => BatteryTables.Read().RestVoltages.Select(row => new Use(
+        row.Source, row.Provenance,
+        FormattableString.Invariant($"rest voltage: {Engine.TradeWords.Word((Engine.Builds.Chemistry)row.Chemistry)}, {row.StateOfCharge * 100} %")));
 
     private static Use Of(SourcedFigure figure, string family, string what) =>
         new(figure.Source, figure.Provenance, $"fuse family {family}: {what}");

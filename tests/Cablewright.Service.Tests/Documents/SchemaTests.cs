@@ -23,6 +23,7 @@ public class SchemaTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     [InlineData("/v1/assessments/quick?ratedOutput=1000%20W&length=16%20ft", "Assessment")]
     [InlineData("/v1/reference/conductors", "ConductorReference")]
     [InlineData("/v1/reference/fuses", "FuseReference")]
+    [InlineData("/v1/reference/batteries", "BatteryReference")]
     [InlineData("/v1/reference/sources", "SourceReference")]
     [InlineData("/v1/rulesets", "RulesetList")]
     [InlineData("/v1/rulesets/2026.1", "RulesetDetail")]

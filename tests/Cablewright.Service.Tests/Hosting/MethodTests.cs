@@ -6,6 +6,7 @@ public class MethodTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
     [Theory]
     [InlineData("/v1/reference/fuses")]
+    [InlineData("/v1/reference/batteries")]
     [InlineData("/v1/assessments/quick?ratedOutput=1000+W&length=16+ft")]
     [InlineData("/health/live")]
     [InlineData("/openapi/v1.json")]

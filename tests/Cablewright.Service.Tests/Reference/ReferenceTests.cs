@@ -10,6 +10,7 @@ public class ReferenceTests(ServiceFixture service) : IClassFixture<ServiceFixtu
     [Theory]
     [InlineData("/v1/reference/conductors")]
     [InlineData("/v1/reference/fuses")]
+    [InlineData("/v1/reference/batteries")]
     [InlineData("/v1/reference/sources")]
     [InlineData("/v1/rulesets")]
     [InlineData("/v1/rulesets/2026.1")]
@@ -26,6 +27,7 @@ public class ReferenceTests(ServiceFixture service) : IClassFixture<ServiceFixtu
     [Theory]
     [InlineData("/v1/reference/conductors")]
     [InlineData("/v1/reference/fuses")]
+    [InlineData("/v1/reference/batteries")]
     [InlineData("/v1/rulesets/2026.1")]
     public async Task Every_figure_has_a_source_that_the_list_of_sources_names(string address)
     {
