@@ -22,7 +22,6 @@ internal sealed class FaultFinder
         finder.FindRunFaults();
         finder.FindDrawFaults();
         finder.FindChargingFaults();
-        finder.FindCapacitorFaults();
         Side[] sides = SideResolution.Resolve(build, finder.names, finder.faults);
         finder.FindLooseEnds();
         if (finder.faults.Count == 0) finder.FindReachFaults(sides);
@@ -105,19 +104,6 @@ internal sealed class FaultFinder
                 "\"ratedCurrent\"");
     }
 
-    private void FindCapacitorFaults()
-    {
-        for (int i = 0; i < build.Vehicle.Capacitors.Count; i++)
-        {
-            string at = build.Vehicle.Capacitors[i].At;
-            if (names[at].Kind is not PlaceKind.Body && build.Runs.Any(run => run.From == at || run.To == at)) continue;
-            Fault(
-                $"/vehicle/capacitors/{i}/at", "capacitor.place-unknown",
-                $"No run leads to \"{at}\", where the capacitor is connected.",
-                "a battery, an amplifier or a junction of the supply side");
-        }
-    }
-
     /// <summary>A junction that only one run knows joins nothing: most often a misspelt name.</summary>
     private void FindLooseEnds()
     {
@@ -187,6 +173,17 @@ internal sealed class FaultFinder
                     "run.not-connected",
                     $"Run \"{build.Runs[i].Id}\" is connected to no battery.",
                     "runs that lead to a battery");
+        }
+
+        for (int i = 0; i < build.Vehicle.Capacitors.Count; i++)
+        {
+            string at = build.Vehicle.Capacitors[i].At;
+            if (!supply.Contains(at))
+                Fault(
+                    $"/vehicle/capacitors/{i}/at",
+                    "capacitor.place-unknown",
+                    $"No supply run leads to \"{at}\", where the capacitor is connected.",
+                    "a battery, an amplifier or a junction of the supply side");
         }
 
         for (int i = 0; i < build.Vehicle.Batteries.Count; i++)

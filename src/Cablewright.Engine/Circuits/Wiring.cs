@@ -26,11 +26,9 @@ internal sealed class Wiring
     private readonly List<Branch> branches = [];
     private readonly List<(int From, int To)> ends = [];
     private readonly List<double> fixedOhms = [];
+    private readonly SupplyParts parts;
     private readonly bool[] isAlone;
     private readonly int[] sourceBattery;
-    private bool[] feedsAlone = [];
-    private bool[] fedByCharger = [];
-    private bool[] isParted = [];
 
     public Wiring(CompleteBuild build)
     {
@@ -61,7 +59,8 @@ internal sealed class Wiring
                     new LoadDraw(LoadKind.ConstantCurrent, -(build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0)),
                     loads.Length - build.Draws.Count - ChargerRuns.Count),
             ];
-        isAlone = FindAlone(batteries);
+        parts = new SupplyParts(build, branches, ends, batteries[build.ChargingBattery].Positive);
+        isAlone = parts.FirstOfOthers(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
         SourcePort charging = batteries[build.ChargingBattery];
         Network = new Network(
@@ -73,7 +72,7 @@ internal sealed class Wiring
         Solver = new CircuitSolver(Network);
         SharedReturns = new SharedReturns(
             build, ends, [.. loads.Take(build.Draws.Count).Select(load => load.Negative)],
-            [.. batteries.Select(battery => battery.Negative), .. build.Body.Feet.Select(Foot), .. BodyNode >= 0 ? [BodyNode] : Array.Empty<int>()]);
+            [.. batteries.Select(battery => battery.Negative), .. build.Body.Feet.Select(Foot), .. BodyNodes]);
     }
 
     public Network Network { get; }
@@ -131,6 +130,8 @@ internal sealed class Wiring
     /// <summary>The node of the vehicle's body, or -1 where nothing returns over it.</summary>
     public int BodyNode => nodeOf.GetValueOrDefault((PlaceNames.Body, Side.Return), -1);
 
+    private IEnumerable<int> BodyNodes => BodyNode >= 0 ? [BodyNode] : [];
+
     /// <summary>The state of each source in a case.</summary>
     public SourceState[] SourcesIn(OperatingCase operatingCase) => [.. sourceBattery.Select(battery => isAlone[battery]
         ? new SourceState(build.LowestSupplyVolts, TerminalOhms)
@@ -147,13 +148,13 @@ internal sealed class Wiring
     }
 
     /// <summary>Whether the alternator's supply does not reach a battery but through a charger.</summary>
-    public bool IsParted(int battery) => isParted[battery];
+    public bool IsParted(int battery) => !parts.IsCharged(Batteries[battery].Positive);
 
     /// <summary>Whether the battery that an amplifier hangs on is charged by a charger.</summary>
-    public bool IsFedByCharger(int amplifier) => fedByCharger[amplifier];
+    public bool IsFedByCharger(int amplifier) => parts.IsBehindCharger(Network.Loads[amplifier].Positive);
 
     /// <summary>Whether an amplifier hangs on a supply that the charging battery does not reach.</summary>
-    public bool FeedsAlone(int amplifier) => feedsAlone[amplifier];
+    public bool FeedsAlone(int amplifier) => !parts.IsCharged(Network.Loads[amplifier].Positive);
 
     /// <summary>An amplifier's source voltage over the charging voltage, to which limits in volts are scaled.</summary>
     public double SourceShareOf(int amplifier) => SourceVoltsOf(amplifier) / build.ChargingVolts;
@@ -208,25 +209,6 @@ internal sealed class Wiring
             branches.Add(new Branch(Node(PlaceNames.Body, Side.Return), Foot(battery)));
             fixedOhms.Add(build.BodyOhms);
         }
-    }
-
-    /// <summary>Which batteries are the first of a supply that the charging battery does not reach.</summary>
-    private bool[] FindAlone(SourcePort[] batteries)
-    {
-        var supply = new DisjointSets(nodeOf.Count);
-        for (int i = 0; i < build.Runs.Count; i++)
-        {
-            if (build.Runs[i].Side is Side.Supply) supply.Join(branches[i].From, branches[i].To);
-        }
-
-        HashSet<int> behindCharger = [.. ChargerRuns.Select(run => supply.SetOf(ends[run].To))];
-        fedByCharger =
-            [.. build.Stated.Amplifiers.Select(amplifier => behindCharger.Contains(supply.SetOf(Node(amplifier.Id, Side.Supply))))];
-        int charged = supply.SetOf(batteries[build.ChargingBattery].Positive);
-        feedsAlone = [.. build.Stated.Amplifiers.Select(amplifier => supply.SetOf(Node(amplifier.Id, Side.Supply)) != charged)];
-        isParted = [.. batteries.Select(battery => supply.SetOf(battery.Positive) != charged)];
-        var led = new HashSet<int> { charged };
-        return [.. batteries.Select(battery => led.Add(supply.SetOf(battery.Positive)))];
     }
 
     /// <summary>

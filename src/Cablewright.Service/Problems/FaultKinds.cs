@@ -89,7 +89,7 @@ internal static class FaultKinds
         new("vehicle.two-chargers", "A vehicle with an alternator and a converter in its place."),
         new("alternator.place-unknown", "An alternator or a converter at a place from which no run leads to a battery."),
         new("alternator.rating-unknown", "An alternator at a place of its own of which nothing says what its cable must carry."),
-        new("capacitor.place-unknown", "A capacitor at a place that no run names."),
+        new("capacitor.place-unknown", "A capacitor at a place to which no supply run leads."),
         new("isolator.in-return", "An isolator on a return run."),
         new("isolator.bypassed", "An isolator past which another way leads."),
         new("isolator.no-battery", "An isolator with no battery on one of its sides."),
