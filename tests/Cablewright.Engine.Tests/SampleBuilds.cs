@@ -15,7 +15,8 @@ internal static class SampleBuilds
         {
             ChargingVolts = 14,
             BodyReturnOhms = 0.001,
-            Batteries = [new Battery { Id = "starter", InternalOhms = 0.005 }],
+            StandbyLoadAmps = 5,
+            Batteries = [Starter()],
         },
         Amplifiers =
         [
@@ -34,6 +35,19 @@ internal static class SampleBuilds
         Limits = new Limits { CabinCelsius = 40, EngineBayCelsius = 80, UnderbodyCelsius = 60 },
     };
 
+    /// <summary>A flooded battery of 70 Ah behind 5 mΩ, with everything stated that its energy hangs on.</summary>
+    public static Battery Starter() => new()
+    {
+        Id = "starter",
+        InternalOhms = 0.005,
+        Chemistry = Chemistry.Flooded,
+        CapacityAmpHours = 70,
+        RatingHours = 20,
+        PeukertExponent = 1.25,
+        UsableShare = 0.5,
+        StateOfCharge = 1,
+    };
+
     /// <summary>
     /// A load of exactly these amperes, 1 m of 6 AWG each way, 40 °C, a 100 A fuse: ampacity 120 A · √(65/75) = 111.7 A.
     /// </summary>
@@ -48,14 +62,15 @@ internal static class SampleBuilds
     };
 
     /// <summary>
-    /// 400 W over 6 m of 4 AWG behind a blade fuse whose band is read and whose interrupting rating is stated: it passes.
+    /// 400 W over 6 m of 4 AWG behind a blade fuse whose band is read and whose interrupting rating is stated: it passes. At 12 V
+    /// it draws 43.2 A; a blade of 70 A carries 0.75 of that without end and in 40 °C 0.9333 of that again: 49 A.
     /// </summary>
     public static Build Proved() => OneAmplifier() with
     {
         Amplifiers = [OneAmplifier().Amplifiers[0] with { RatedOutputWatts = 400 }],
         Runs =
         [
-            Run("main", "starter", "bass", 6, "4 AWG") with { Fuse = Blade(60) },
+            Run("main", "starter", "bass", 6, "4 AWG") with { Fuse = Blade(70) },
             Run("return", "bass", "body", 0.6, "4 AWG"),
             Run("strap", "body", "starter", 0.4, "4 AWG") with { Route = Route.EngineBay, JointOhms = 0.0001 },
         ],

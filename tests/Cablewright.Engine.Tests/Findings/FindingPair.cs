@@ -97,16 +97,16 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
         yield return new FindingPair(
             "fuse.may-not-open",
             "a 40 A blade is certain from 1.35 x 40 = 54 A: 12 V/54 A = 222.22 mohm; "
-            + "less battery 5, joints 0.2, fuse 0.13/40 = 3.25, body and strap 1.44: "
-            + "212.33 mohm of 12 AWG at 105 C (5.3150 x 1.33405 = 7.0905 mohm/m): 29.95 m",
-            ShortCircuited(29.98, "12 AWG", BladeC(40)), ShortCircuited(29.92, "12 AWG", BladeC(40)));
+            + "less battery 5, joints 2 x 0.2, fuse 0.13/40 = 3.25: "
+            + "213.57 mohm of 12 AWG at 105 C (5.3150 x 1.33405 = 7.0905 mohm/m) there and back: 2 x 15.060 m",
+            ShortCircuited(15.07, "12 AWG", BladeC(40)), ShortCircuited(15.05, "12 AWG", BladeC(40)));
         yield return new FindingPair(
             "fuse.opens-too-late",
             "above 6 x 80 = 480 A an 80 A type E blade may take 1 s; "
             + "10 AWG at 40 C withstands 135.90 x 5.2612 = 715.0 A for that: 12 V/715.0 A = 16.783 mohm; "
-            + "less battery 5, joints 0.2, fuse 0.1/80 = 1.25, body and strap 1.44: 8.893 mohm of 4.4593 mohm/m: 1.994 m; "
+            + "less battery 5, joints 2 x 0.2, fuse 0.1/80 = 1.25: 10.133 mohm of 4.4593 mohm/m there and back: 2 x 1.1362 m; "
             + "a shorter path gives a larger current",
-            ShortCircuited(1.99, "10 AWG", Blade(80)), ShortCircuited(2.00, "10 AWG", Blade(80)));
+            ShortCircuited(1.13, "10 AWG", Blade(80)), ShortCircuited(1.14, "10 AWG", Blade(80)));
         yield return new FindingPair(
             "fuse.band-from-memory", "an ANL, or a type E blade, whose band is read in a public copy",
             ConstantCurrent(40), ConstantCurrent(40).WithRun("main", run => run with { Fuse = Blade(80) }));
@@ -118,9 +118,9 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
         yield return new FindingPair(
             "fuse.not-selective",
             "a 20 A blade may take 0.15 s; an ANL holds that long up to 3.5 x (6/3.5)^(ln 2/ln 3) = 4.9178 times its 130 A, "
-            + "639.3 A: 12 V/639.3 A = 18.770 mohm; less battery 5, body and strap 1.44, main 0.4387 + 0.2 + 0.7692, "
-            + "joints 0.2 and fuse 6.5 of the feed: 4.222 mohm of 8 AWG at 2.8045 mohm/m: 1.505 m",
-            TwoInSeries(1.49), TwoInSeries(1.52));
+            + "639.3 A: 12 V/639.3 A = 18.770 mohm; less battery 5, the amplifier's own return 2.8045 + 0.2, main 0.4387 + 0.2 + 0.7692, "
+            + "joints 0.2 and fuse 6.5 of the feed: 2.658 mohm of 8 AWG at 2.8045 mohm/m: 0.948 m",
+            TwoInSeries(0.94), TwoInSeries(0.955));
     }
 
     private static IEnumerable<FindingPair> Overloads()

@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Tests.Published.Ngspice;
 
 /// <summary>
 /// Source: ngspice (Debian) on a netlist put together here from the places' names: for the smallest fault one battery at 12.0 V alone, conductors at 105 °C,
-/// joints, fuses (0.1 V at their rating), the body to the foot of each strap; for the largest both at 12.6 V, conductors at 20 °C, and nothing in the return.
+/// joints, fuses (0.1 V at their rating), the body to the foot of each strap, and in the amplifier its own return; for the largest both at 12.6 V, conductors at 20 °C, and nothing in the return.
 /// </summary>
 public class FaultCurrentTests
 {
@@ -79,7 +79,9 @@ public class FaultCurrentTests
         Run strap = build.Runs[5 + battery];
         yield return Line($"Rstrap{at} {at}minus {at}{foot} {Ohms(strap, 105) + strap.JointOhms!.Value:R}");
         yield return Line($"Rbody{at} {at}{foot} 0 {build.Vehicle.BodyReturnOhms!.Value:R}");
-        yield return Line($"V{at} {at}{place} 0 0");
+        Run back = build.Runs[4];
+        yield return Line($"Rreturn{at} {at}{back.From}minus 0 {Ohms(back, 105) + back.JointOhms!.Value:R}");
+        yield return Line($"V{at} {at}{place} {(place == back.From ? at + place + "minus" : "0")} 0");
     }
 
     private static double Ohms(Run run, double celsius) =>
