@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
+using static Cablewright.Engine.Tests.PartedBuilds;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Builds;
@@ -76,6 +77,51 @@ public class FaultTests
         Assert.Throws<ArgumentException>(() => Assessor.Assess(Faulty[index].Build, RulesetLibrary.Newest));
     }
 
+    /// <summary>What parts, charges or stiffens, wrongly placed, each with a neighbour that is right.</summary>
+    private static readonly (string Code, string Pointer, Build Faulty, Build Right)[] Pairs =
+    [
+        ("vehicle.two-chargers", "/vehicle/converter",
+            Charged(OneAmplifier(), new Alternator { RatedAmps = 100 }, new Converter { RatedAmps = 100 }),
+            Charged(OneAmplifier(), null, new Converter { RatedAmps = 100 })),
+        ("alternator.place-unknown", "/vehicle/alternator/at",
+            WithAlternatorCable(100, 2).WithRun("charge", run => run with { To = "post" })
+                .With(Run("on", "post", "alternator", 1, "4 AWG") with { Side = Side.Supply }),
+            WithAlternatorCable(100, 2).WithRun("charge", run => run with { To = "post" })
+                .With(Run("on", "post", "starter", 1, "4 AWG"))),
+        ("alternator.rating-unknown", "/vehicle/alternator",
+            Charged(WithAlternatorCable(100, 2), new Alternator { At = "alternator" }, null),
+            Charged(WithAlternatorCable(100, 2), new Alternator { At = "alternator", RatedAmps = 100 }, null)),
+        ("capacitor.place-unknown", "/vehicle/capacitors/0/at", StiffenedAt("boot"), StiffenedAt("bass")),
+        ("isolator.in-return", "/runs/3/isolator",
+            Behind(null, 30).WithRun("front-strap", run => run with { Isolator = Relay() }), Behind(Relay(), 30)),
+        ("isolator.bypassed", "/runs/0/isolator",
+            Behind(Relay(), 30).With(Run("past", "starter", "rear", 2, "4 AWG") with { Side = Side.Supply, Fuse = Anl(100), FarFuse = Anl(100) }),
+            Behind(Relay(), 30)),
+        ("isolator.no-battery", "/runs/1/isolator",
+            Behind(Relay(), 30).WithRun("feed", run => run with { Isolator = Relay() }), Behind(Relay(), 30)),
+        ("isolator.rating-missing", "/runs/0/isolator",
+            Behind(new Isolator { Kind = IsolatorKind.DcDcCharger }, 30), Behind(Charger(30), 30)),
+        ("isolator.points-back", "/runs/0/isolator", Turned(Diode()), Turned(Relay())),
+        ("isolator.points-back", "/runs/0/isolator", Turned(Charger(30)), Behind(Charger(30), 30)),
+    ];
+
+    public static TheoryData<int, string> Neighbours()
+    {
+        var cases = new TheoryData<int, string>();
+        for (int i = 0; i < Pairs.Length; i++) cases.Add(i, Pairs[i].Code);
+        return cases;
+    }
+
+    [Theory]
+    [MemberData(nameof(Neighbours))]
+    public void A_fault_is_the_only_one_and_its_neighbour_has_none(int index, string code)
+    {
+        BuildFault fault = Assert.Single(Assessor.FindFaults(Pairs[index].Faulty));
+        Assert.Equal((code, Pairs[index].Pointer), (fault.Code, fault.Pointer));
+        Assert.All([fault.Detail, fault.Accepted], text => Assert.False(string.IsNullOrWhiteSpace(text)));
+        Assert.NotEmpty(Assessed.Of(Pairs[index].Right).Runs);
+    }
+
     [Fact]
     public void A_misspelt_place_brings_the_nearest_name() =>
         Assert.Contains(
@@ -92,4 +138,18 @@ public class FaultTests
         Assert.Superset(
             new HashSet<string> { "id.taken", "amplifier.draw-unknown", "run.ends-equal" }, new HashSet<string>(codes));
     }
+
+    private static Build Charged(Build build, Alternator? alternator, Converter? converter) => build with
+    {
+        Vehicle = build.Vehicle with { Alternator = alternator, Converter = converter },
+    };
+
+    private static Build StiffenedAt(string place) => OneAmplifier() with
+    {
+        Vehicle = OneAmplifier().Vehicle with { Capacitors = [new Capacitor { At = place, Farads = 1 }] },
+    };
+
+    /// <summary>The isolator on a run from the rear battery to the one that the alternator charges.</summary>
+    private static Build Turned(Isolator isolator) =>
+        Behind(isolator, 30).WithRun("link", run => run with { From = "rear", To = "starter" });
 }

@@ -25,10 +25,10 @@ internal static class Balance
 
         for (int i = 0; i < network.Branches.Count; i++)
         {
-            (int from, int to, _) = network.Branches[i];
-            double amps = (volts[from] - volts[to]) / circuit.BranchOhms[i];
+            (int from, int to, double fall) = network.Branches[i];
+            double amps = (volts[from] - volts[to] - fall) / circuit.BranchOhms[i];
             Element(from, to, amps);
-            taken += amps * amps * circuit.BranchOhms[i];
+            taken += amps * amps * circuit.BranchOhms[i] + amps * fall;
         }
 
         for (int i = 0; i < network.Sources.Count; i++)
@@ -47,7 +47,8 @@ internal static class Balance
             double across = circuit.VoltsAcross(i, volts);
             double amps = LoadAmps(circuit.Draws[i], across);
             Element(network.Loads[i].Positive, network.Loads[i].Negative, amps);
-            taken += amps * across;
+            if (circuit.Draws[i].PutsIn) given -= amps * across;
+            else taken += amps * across;
         }
 
         for (int i = 0; i < network.HeldNodes.Count; i++)

@@ -15,7 +15,7 @@ namespace Cablewright.Engine.Tests.Findings;
 internal sealed record FindingPair(string Code, string Limit, Build Must, Build MustNot)
 {
     public static IReadOnlyList<FindingPair> All { get; } =
-        [.. Circuit(), .. Heat(), .. Fuses(), .. ShortCircuits(), .. Overloads(), .. Places(), .. Supply()];
+        [.. Circuit(), .. Heat(), .. Fuses(), .. ShortCircuits(), .. Overloads(), .. Places(), .. Supply(), .. SupplyPairs.All];
 
     private static IEnumerable<FindingPair> Circuit()
     {
