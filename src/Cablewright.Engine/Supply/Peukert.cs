@@ -3,7 +3,7 @@ namespace Cablewright.Engine.Supply;
 /// <summary>How long a battery gives a lasting current.</summary>
 /// <remarks>
 /// <para>t = u H (C / (I H))^k: a capacity C that was rated over H hours gives the current I for t hours, of which the share u
-/// may be used. (The form C / I^k holds only for a capacity that is rated in one hour.)</para>
+/// may be used. (The form C / I^k holds only for a capacity that is drawn by one ampere.)</para>
 /// <para>Batteries side by side share a current so that all reach their limits together: each gives I = (C/H) (u H / t)^(1/k),
 /// and t is where these add up to the whole. The sum falls as t rises, and another battery adds to it at every t, so more
 /// battery never shortens the time. For like batteries it is Peukert's law for their capacities added.</para>

@@ -1,0 +1,43 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Loads;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Supply;
+using Cablewright.Engine.Tests.Properties;
+
+namespace Cablewright.Engine.Tests.Supply;
+
+/// <summary>The supply's circuit of a build in which everything is given, taken out of the assessment.</summary>
+internal sealed class SupplyRig
+{
+    public SupplyRig(Build build)
+    {
+        Assert.Empty(Assessor.FindFaults(build));
+        Build = build;
+        Complete = BuildCompletion.Complete(build, RulesetLibrary.Newest);
+        Wiring = new Wiring(Complete);
+        Currents = new Operation(Complete, Wiring).Estimate(TwoBatteryBuilds.DecisionOf(Complete));
+        Circuit = new SupplyCircuit(Complete, Wiring, Currents);
+    }
+
+    public Build Build { get; }
+
+    public CompleteBuild Complete { get; }
+
+    public Wiring Wiring { get; }
+
+    /// <summary>The currents that say how warm the runs are: not those of the case at hand.</summary>
+    public WorstCurrents Currents { get; }
+
+    public SupplyCircuit Circuit { get; }
+
+    public EnergyBalance Balance => new(Complete, Currents);
+
+    /// <summary>The same circuit at the same resistances, with other loads.</summary>
+    public SupplyCircuit With(Func<LoadDraw, LoadDraw> change)
+    {
+        AmplifierDraw[] draws = [.. Complete.Draws.Select(draw => draw with { Full = change(draw.Full) })];
+        return new SupplyCircuit(Complete with { Draws = draws }, Wiring, Currents);
+    }
+}
