@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 
 namespace Cablewright.Engine.Circuits;
@@ -8,7 +9,8 @@ namespace Cablewright.Engine.Circuits;
 /// <remarks>
 /// The same runs as in <see cref="Wiring"/>, at the resistances that they have when warm. Every battery is a voltage behind a
 /// resistance, every capacitor too; what charges puts a current in at its place; the vehicle's own load hangs on the battery that
-/// is charged first. With the engine off the isolators are open.
+/// is charged first. With the engine off the isolators are open. A diode blocks where its current would turn round: the circuit
+/// is solved with the diodes conducting, then as each solution says, and from all of them blocking where that has no end.
 /// </remarks>
 internal sealed class SupplyCircuit
 {
@@ -21,6 +23,7 @@ internal sealed class SupplyCircuit
     private readonly CircuitSolver solver;
     private readonly LoadDraw[] draws;
     private readonly double[] held;
+    private readonly int[] diodes;
 
     public SupplyCircuit(CompleteBuild build, Wiring wiring, WorstCurrents currents)
     {
@@ -45,6 +48,8 @@ internal sealed class SupplyCircuit
         solver = new CircuitSolver(network);
         draws = new LoadDraw[network.Loads.Count];
         held = new double[network.HeldNodes.Count];
+        diodes = [.. Enumerable.Range(0, build.Runs.Count)
+            .Where(run => build.Runs[run].Isolator is { Kind: IsolatorKind.Diode })];
     }
 
     /// <summary>The batteries at their own voltage, then the capacitors away from the circuit.</summary>
@@ -89,13 +94,32 @@ internal sealed class SupplyCircuit
             draws[next++] = new LoadDraw(LoadKind.ConstantCurrent, off ? 0 : -build.Runs[run].Isolator!.RatedAmps!.Value);
         draws[next++] = new LoadDraw(LoadKind.ConstantCurrent, -(chargedAmps ?? 0));
         draws[next] = new LoadDraw(LoadKind.ConstantCurrent, vehicleAmps);
-        if (!solver.Solve(Ohms(off), sources, draws, held)) return null;
+        double[] ohms = Ohms(off);
+        if (!Settle(ohms, sources, isConducting: true) && (diodes.Length == 0 || !Settle(ohms, sources, isConducting: false)))
+            return null;
         double[] volts = [.. Enumerable.Range(0, build.Draws.Count).Select(solver.LoadVolts)];
         return volts.All(value => value > 0) ? volts : null;
     }
 
     /// <summary>What a battery or capacitor gave in the last solution, in amperes.</summary>
     public double SourceAmps(int source, SourceState state) => solver.SourceAmps(source, state);
+
+    /// <summary>Solves, and opens and closes diodes until each conducts forwards or blocks.</summary>
+    private bool Settle(double[] ohms, SourceState[] sources, bool isConducting)
+    {
+        bool[] conducts = [.. diodes.Select(_ => isConducting)];
+        for (int round = 0; round <= 2 * diodes.Length; round++)
+        {
+            double[] states = [.. ohms];
+            for (int i = 0; i < diodes.Length; i++) states[diodes[i]] = conducts[i] ? ohms[diodes[i]] : OpenOhms;
+            if (!solver.Solve(states, sources, draws, held)) return false;
+            bool[] forwards = [.. diodes.Select(branch => solver.BranchAmps(branch, states[branch]) > 0)];
+            if (forwards.SequenceEqual(conducts)) return true;
+            conducts = forwards;
+        }
+
+        return false;
+    }
 
     private double[] Ohms(bool isOff) => !isOff
         ? warmOhms
