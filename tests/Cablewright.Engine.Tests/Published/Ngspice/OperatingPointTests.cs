@@ -49,8 +49,8 @@ public class OperatingPointTests
         Circuit any = RandomCircuit.Make(shape, number);
         Circuit circuit = any.Times(shareOfCollapse * any.LargestFactor());
         double[] engine = circuit.Solve() ?? throw new InvalidOperationException("The engine finds no solution.");
-        string netlist = Simulator.Netlist(circuit);
-        double[]? simulator = Simulator.OperatingPoint(circuit, netlist);
+        string netlist = CircuitNetlist.Of(circuit);
+        double[]? simulator = CircuitNetlist.OperatingPoint(circuit, netlist);
         Assert.True(simulator is not null, $"{shape} {number}: the simulator finds no operating point of\n{netlist}");
         double allowed = 1e-6 * circuit.HeldVolts.Max();
         for (int node = 0; node < engine.Length; node++)
@@ -71,8 +71,8 @@ public class OperatingPointTests
         Circuit any = RandomCircuit.Make(shape, number);
         Circuit circuit = any.Times(1.001 * any.LargestFactor());
         Assert.Null(circuit.Solve());
-        string netlist = Simulator.Netlist(circuit);
-        double[]? simulator = Simulator.OperatingPoint(circuit, netlist);
+        string netlist = CircuitNetlist.Of(circuit);
+        double[]? simulator = CircuitNetlist.OperatingPoint(circuit, netlist);
         double highest = circuit.HeldVolts.Max();
         Assert.True(
             simulator is null || simulator.Any(volts => volts < -1e-6 || volts > highest + 1e-6),

@@ -1,0 +1,20 @@
+using BenchmarkDotNet.Attributes;
+using Cablewright.Engine;
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Rulesets;
+
+namespace Cablewright.Benchmarks;
+
+/// <summary>One whole assessment of four amplifiers and nine runs.</summary>
+public class AssessmentBenchmarks
+{
+    private readonly Build given = StarBuild.Small;
+    private readonly Build open = StarBuild.Open(StarBuild.Small);
+
+    [Benchmark]
+    public Assessment Given() => Assessor.Assess(given, RulesetLibrary.Newest);
+
+    [Benchmark]
+    public Assessment Open() => Assessor.Assess(open, RulesetLibrary.Newest);
+}

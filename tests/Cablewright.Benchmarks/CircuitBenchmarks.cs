@@ -1,0 +1,66 @@
+using BenchmarkDotNet.Attributes;
+using Cablewright.Engine;
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Published.Ngspice;
+
+namespace Cablewright.Benchmarks;
+
+/// <summary>
+/// The node voltages of one circuit of four amplifiers and nine runs: by the engine, and by a whole run of Debian's ngspice, from
+/// reading the netlist to printing. Before they are timed, both are made to agree.
+/// </summary>
+public class CircuitBenchmarks
+{
+    private const double Tolerance = 1e-6;
+
+    private readonly string netlistPath = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".cir");
+    private readonly Wiring wiring;
+    private readonly double[] branchOhms;
+    private readonly double[] heldVolts;
+    private readonly SourceState[] sources;
+    private readonly LoadDraw[] loads;
+    private readonly string netlist;
+
+    public CircuitBenchmarks()
+    {
+        Assessment answer = Assessor.Assess(StarBuild.Small, RulesetLibrary.Newest);
+        CompleteBuild build = BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest);
+        wiring = new Wiring(build);
+        branchOhms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms];
+        heldVolts = wiring.HeldVoltsIn(OperatingCase.Running);
+        sources = wiring.SourcesIn(OperatingCase.Running);
+        loads = [.. build.Draws.Select(draw => draw.Full)];
+        // The netlist knows stated straps only, and this build has one assumed.
+        netlist = new AnswerNetlist(StarBuild.Small, answer).Text()
+            .Replace("\nRbody ", FormattableString.Invariant($"\nRstrap foot 0 {wiring.FixedOhms[0]:R}\nRbody "), StringComparison.Ordinal);
+    }
+
+    [GlobalSetup(Target = nameof(Ngspice))]
+    public void WriteNetlist()
+    {
+        File.WriteAllText(netlistPath, netlist);
+        Dictionary<string, double> printed = Simulator.PrintedByFile(netlistPath);
+        Solve();
+        for (int load = 0; load < loads.Length; load++)
+        {
+            double simulator = printed[$"across_a{load}"], engine = wiring.Solver.LoadVolts(load);
+            if (Math.Abs(simulator / engine - 1) > Tolerance)
+                throw new InvalidOperationException($"a{load}: engine {engine:R} V, simulator {simulator:R} V");
+        }
+    }
+
+    [GlobalCleanup(Target = nameof(Ngspice))]
+    public void DeleteNetlist() => File.Delete(netlistPath);
+
+    [Benchmark(Baseline = true)]
+    public bool Solve() => wiring.Solver.Solve(branchOhms, sources, loads, heldVolts);
+
+    [Benchmark]
+    public bool PrepareAndSolve() => new CircuitSolver(wiring.Network).Solve(branchOhms, sources, loads, heldVolts);
+
+    [Benchmark]
+    public Dictionary<string, double> Ngspice() => Simulator.PrintedByFile(netlistPath);
+}
