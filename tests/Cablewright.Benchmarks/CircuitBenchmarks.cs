@@ -35,7 +35,10 @@ public class CircuitBenchmarks
         loads = [.. build.Draws.Select(draw => draw.Full)];
         // The netlist knows stated straps only, and this build has one assumed.
         netlist = new AnswerNetlist(StarBuild.Small, answer).Text()
-            .Replace("\nRbody ", FormattableString.Invariant($"\nRstrap foot 0 {wiring.FixedOhms[0]:R}\nRbody "), StringComparison.Ordinal);
+            .Replace(
+                "\nRbody ",
+                FormattableString.Invariant($"\nRstrap foot 0 {wiring.FixedOhms[0]:R}\nRbody "),
+                StringComparison.Ordinal);
     }
 
     [GlobalSetup(Target = nameof(Ngspice))]

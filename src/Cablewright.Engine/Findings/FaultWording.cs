@@ -75,7 +75,7 @@ internal sealed class FaultWording(CompleteBuild build, Evaluation evaluation, F
     {
         Clearing clearing = ClearingOf(breach.Index);
         var overload = new Overload(build, evaluation);
-        (double share, double celsius) = overload.Worst(breach.Index, clearing.Guard);
+        (double share, double celsius) = overload.Worst(breach.Index, clearing.Guard, breach.Limit)!.Value;
         double? from = overload.HurtFrom(breach.Index, clearing.Guard, breach.Limit);
         string range = from is { } start ? $" It is hurt from about {Phrase.Amps(start * clearing.Guard.PassingAmps)}." : "";
         return new Wording(

@@ -6,47 +6,41 @@ namespace Cablewright.Engine.Heat;
 /// <summary>The steady heat of an insulated conductor, alone and level in still air.</summary>
 /// <remarks>
 /// <para>Method: what the current makes leaves through the insulation and then by convection and radiation,
-/// I² R(Tc) = (Tc − Ts) / Ri = π D [h (Ts − Ta) + ε σ (Ts⁴ − Ta⁴)].</para>
-/// <para>h is that of Churchill and Chu (1975) for a level cylinder,
-/// Nu = {0.60 + 0.387 Ra^(1/6) / [1 + (0.559/Pr)^(9/16)]^(8/27)}², Ra = g β ΔT D³ Pr / ν², air at the film temperature.</para>
+/// I² R(Tc) = (Tc − Ts) / Ri = W(Ts), W by <see cref="LevelCylinder"/>.</para>
 /// <list type="table">
-/// <item><term>Tc, Ts, Ta</term><description>Conductor, surface and surrounding air, °C (kelvin inside).</description></item>
+/// <item><term>Tc, Ts, Ta</term><description>Conductor, surface and surrounding air, °C.</description></item>
 /// <item><term>D</term><description>Outer diameter, m.</description></item>
 /// <item><term>Ri</term><description>Thermal resistance of one metre of insulation, ln(D/d) / 2πλ, K m/W.</description></item>
-/// <item><term>h</term><description>Convection coefficient, Nu λair / D, W/(m² K).</description></item>
+/// <item><term>G</term><description>What leaves the surface for each kelvin above the air, W/(Ts − Ta); it changes little with
+/// Ts, which is what the iterations rest on.</description></item>
 /// </list>
 /// <para>Agreement with published free-air tables is within about 15 to 20 %, no better: the published table rules where it
 /// reaches.</para>
 /// </remarks>
 public sealed class HeatBalance
 {
-    private const double ZeroCelsius = 273.15;
     private const double HottestReported = 1000;
-    private const double Precision = 1e-7;
-    private const int MostSteps = 80;
-    private const int MostSecantSteps = 12;
-    private const double SecantPrecision = 1e-6;
-    private const double FirstGuessKelvin = 20;
-    private const double SmallestRiseKelvin = 1e-3;
+    private const int MostSteps = 16;
+    private const double Precision = 1e-6;
+
+    /// <summary>Where the surface is usually found between air and conductor; only the first guess.</summary>
+    private const double UsualSurfaceShare = 0.85;
+
+    /// <summary>The surface's rise to begin with where nothing better is known, K.</summary>
+    private const double FirstGuessKelvin = 100;
+
+    /// <summary>How fast the error of the surface's rise grows with it, about; only for the first step.</summary>
+    private const double UsualSlope = 1.3;
 
     private static readonly NamedFigure[] Figures = Embedded.Read("Heat/heat-balance.json", DataJson.Default.NamedFigureArray);
     private static readonly WallRow[] Walls = Embedded.Read("Heat/insulation-walls.json", DataJson.Default.WallRowArray);
     private static readonly double InsulationConductivity = Figures.Named("insulation-conductivity");
-    private static readonly double Radiation = Figures.Named("emissivity") * Figures.Named("stefan-boltzmann");
-    private static readonly double Gravity = Figures.Named("gravity");
-    private static readonly double Conductivity0 = Figures.Named("air-conductivity-0c");
-    private static readonly double ConductivityExponent = Figures.Named("air-conductivity-exponent");
-    private static readonly double Viscosity0 = Figures.Named("air-viscosity-0c");
-    private static readonly double Sutherland = Figures.Named("air-sutherland");
-    private static readonly double DensityTemperature = Figures.Named("air-density-temperature");
-    private static readonly double Prandtl = Figures.Named("air-prandtl");
-    private static readonly double PrandtlTerm = 0.387 / Math.Pow(1 + Math.Pow(0.559 / Prandtl, 9.0 / 16), 8.0 / 27);
 
     private static readonly FrozenDictionary<Conductor, HeatBalance> Catalogue =
         Conductor.All.ToFrozenDictionary(conductor => conductor, conductor => new HeatBalance(conductor));
 
     private readonly Conductor conductor;
-    private readonly double outerMetres;
+    private readonly LevelCylinder outside;
     private readonly double insulationResistance;
 
     private HeatBalance(Conductor conductor)
@@ -54,12 +48,13 @@ public sealed class HeatBalance
         this.conductor = conductor;
         double area = conductor.Size.NominalAreaMm2;
         double wall = (Array.Find(Walls, row => area <= row.UpToMm2) ?? Walls[^1]).WallMillimetres * 1e-3;
-        outerMetres = conductor.DiameterMetres + 2 * wall;
-        insulationResistance = Math.Log(outerMetres / conductor.DiameterMetres) / (2 * Math.PI * InsulationConductivity);
+        OuterMetres = conductor.DiameterMetres + 2 * wall;
+        outside = new LevelCylinder(OuterMetres);
+        insulationResistance = Math.Log(OuterMetres / conductor.DiameterMetres) / (2 * Math.PI * InsulationConductivity);
     }
 
     /// <summary>Outer diameter with insulation, in metres.</summary>
-    public double OuterMetres => outerMetres;
+    public double OuterMetres { get; }
 
     /// <summary>The balance of one conductor with the usual wall of insulation for its size.</summary>
     public static HeatBalance Of(Conductor conductor) => Catalogue[conductor];
@@ -72,15 +67,35 @@ public sealed class HeatBalance
         Math.Sqrt(LeavingWatts(conductorCelsius, airCelsius) / conductor.OhmsPerMetre(conductorCelsius));
 
     /// <summary>The heat that leaves one metre of a conductor at a temperature, in watts.</summary>
+    /// <remarks>
+    /// The surface stands where Ts − Ta = (Tc − Ta) / (1 + Ri G(Ts)). The right side hardly moves with Ts, so that a step there
+    /// gains a digit or more and the secant through two such steps the square of that: three values of G in all.
+    /// </remarks>
     public double LeavingWatts(double conductorCelsius, double airCelsius)
     {
         if (conductorCelsius <= airCelsius) return 0;
-        double surface = Root(
-            airCelsius, conductorCelsius, ts => LeavingSurface(ts, airCelsius) - (conductorCelsius - ts) / insulationResistance);
-        return (conductorCelsius - surface) / insulationResistance;
+        double rise = conductorCelsius - airCelsius;
+        double last = UsualSurfaceShare * rise, lastError = Error(last), x = last - lastError;
+        for (int i = 0; i < MostSteps; i++)
+        {
+            double error = Error(x);
+            double step = error == 0 ? 0 : error * (x - last) / (error - lastError);
+            (last, lastError, x) = (x, error, x - step);
+            if (Math.Abs(step) <= Precision * rise) break;
+        }
+
+        return (rise - x) / insulationResistance;
+
+        double Error(double surfaceRise) =>
+            surfaceRise - rise / (1 + insulationResistance * Conductance(surfaceRise, airCelsius));
     }
 
     /// <summary>The temperature of the conductor under a lasting current.</summary>
+    /// <remarks>
+    /// With q = I² R(0 °C) and R linear in Tc, the surface stands where
+    /// Ts − Ta = q (1 + α Ta) / [G(Ts) (1 − q α Ri) − q α], and the same secant finds it. Where the bracket is not positive
+    /// the losses do not keep up at that temperature, and it is looked for by halving, if there is one.
+    /// </remarks>
     /// <param name="amps">The current in one conductor, A.</param>
     /// <param name="airCelsius">The surrounding air, °C.</param>
     /// <param name="startCelsius">Where to begin looking; the answer does not depend on it beyond the last digits.</param>
@@ -89,73 +104,52 @@ public sealed class HeatBalance
     {
         double squared = amps * amps;
         if (squared == 0) return airCelsius;
-        double x = startCelsius > airCelsius ? startCelsius : airCelsius + FirstGuessKelvin;
-        double value = Excess(x, squared, airCelsius);
-        double next = x - value;
-        for (int i = 0; i < MostSecantSteps && next > airCelsius && next < HottestReported; i++)
+        double madeInAir = squared * conductor.OhmsPerMetre(airCelsius);
+        double perKelvin = squared * (conductor.OhmsPerMetre(airCelsius + 1) - conductor.OhmsPerMetre(airCelsius));
+        double inside = 1 - perKelvin * insulationResistance;
+        double begun = startCelsius - airCelsius - squared * conductor.OhmsPerMetre(startCelsius) * insulationResistance;
+        double last = begun > 0 ? begun : FirstGuessKelvin, lastError = Error(last), x = last - lastError / UsualSlope;
+        for (int i = 0; i < MostSteps && x > 0 && x < HottestReported - airCelsius; i++)
         {
-            double nextValue = Excess(next, squared, airCelsius);
-            if (Math.Abs(nextValue) < SecantPrecision) return next - nextValue;
-            (double slope, x, value) = ((nextValue - value) / (next - x), next, nextValue);
-            next -= nextValue / slope;
+            double error = Error(x);
+            double step = error == 0 ? 0 : error * (x - last) / (error - lastError);
+            (last, lastError, x) = (x, error, x - step);
+            if (Math.Abs(step) <= Precision) return ConductorAt(x);
         }
 
-        double hottest = airCelsius + HottestReported;
-        return Math.Min(HottestReported, Root(airCelsius, hottest, tc => Leaving(tc, squared, airCelsius)));
+        return ByHalving(squared, airCelsius);
+
+        double ConductorAt(double surfaceRise) =>
+            Math.Min(HottestReported, airCelsius + (surfaceRise + madeInAir * insulationResistance) / inside);
+
+        double Error(double surfaceRise)
+        {
+            double left = Conductance(surfaceRise, airCelsius) * inside - perKelvin;
+            return left > 0 ? surfaceRise - madeInAir / left : double.NaN;
+        }
     }
+
+    /// <summary>What leaves the surface for each kelvin that it is above the air, W/(m K).</summary>
+    private double Conductance(double surfaceRise, double airCelsius) =>
+        outside.LeavingWatts(airCelsius + surfaceRise, airCelsius) / surfaceRise;
 
     /// <summary>
-    /// How far a temperature is above the one that its own losses lead to, K: Tc − Ta − I² R(Tc) (Ri + 1/G), with G what leaves
-    /// the surface for each kelvin. It is 0 at the balance and nearly straight, so the secant finds it in three or four steps.
+    /// Where the secant leaves its range. What leaves grows faster than what is made: if it is less at the hottest temperature,
+    /// it is less at every other.
     /// </summary>
-    private double Excess(double tc, double squaredAmps, double airCelsius)
+    private double ByHalving(double squaredAmps, double airCelsius)
     {
-        double made = squaredAmps * conductor.OhmsPerMetre(tc);
-        double surface = Math.Max(tc - made * insulationResistance, airCelsius + SmallestRiseKelvin);
-        double conductance = LeavingSurface(surface, airCelsius) / (surface - airCelsius);
-        return tc - airCelsius - made * (insulationResistance + 1 / conductance);
-    }
-
-    /// <summary>Heat that leaves less heat that is made when the conductor is at a temperature, W/m.</summary>
-    private double Leaving(double tc, double squaredAmps, double airCelsius)
-    {
-        double made = squaredAmps * conductor.OhmsPerMetre(tc);
-        return LeavingSurface(tc - made * insulationResistance, airCelsius) - made;
-    }
-
-    private double LeavingSurface(double surfaceCelsius, double airCelsius)
-    {
-        double difference = surfaceCelsius - airCelsius;
-        if (difference <= 0) return difference;
-        double surface = surfaceCelsius + ZeroCelsius,
-            air = airCelsius + ZeroCelsius,
-            film = (surface + air) / 2,
-            share = film / ZeroCelsius;
-        double viscosity = Viscosity0 * share * Math.Sqrt(share) * (ZeroCelsius + Sutherland) / (film + Sutherland);
-        double kinematic = viscosity * film / DensityTemperature;
-        double rayleigh =
-            Gravity / film * difference * outerMetres * outerMetres * outerMetres * Prandtl / (kinematic * kinematic);
-        double root = 0.60 + PrandtlTerm * Math.Cbrt(Math.Sqrt(rayleigh));
-        double coefficient = root * root * Conductivity0 * Math.Pow(share, ConductivityExponent) / outerMetres;
-        double radiated = Radiation * (surface * surface * surface * surface - air * air * air * air);
-        return Math.PI * outerMetres * (coefficient * difference + radiated);
-    }
-
-    /// <summary>The root of a rising function between two bounds, by the secant with a fall-back to halving.</summary>
-    private static double Root(double low, double high, Func<double, double> rising)
-    {
-        double lowValue = rising(low), highValue = rising(high);
-        if (highValue <= 0) return high;
-        double x = low;
-        for (int i = 0; i < MostSteps && high - low > Precision; i++)
+        double low = airCelsius, high = HottestReported;
+        if (!IsAbove(high)) return high;
+        while (high - low > Precision)
         {
-            x = (i & 3) == 3 ? (low + high) / 2 : low - lowValue * (high - low) / (highValue - lowValue);
-            double value = rising(x);
-            if (Math.Abs(value) < 1e-12) return x;
-            if (value > 0) (high, highValue, lowValue) = (x, value, lowValue / 2);
-            else (low, lowValue, highValue) = (x, value, highValue / 2);
+            double middle = (low + high) / 2;
+            if (IsAbove(middle)) high = middle;
+            else low = middle;
         }
 
-        return x;
+        return high;
+
+        bool IsAbove(double tc) => LeavingWatts(tc, airCelsius) > squaredAmps * conductor.OhmsPerMetre(tc);
     }
 }

@@ -63,9 +63,8 @@ internal sealed class FaultJudgement
     private void JudgeOverload(int run, Guard guard)
     {
         double limit = build.Runs[run].InsulationCelsius + build.Ruleset["heat.overload-margin"].Value;
-        (_, double celsius) = overload.Worst(run, guard);
-        if (Significant.Exceeds(celsius, limit))
-            breaches.Add(new Breach(BreachKind.OverloadHurts, Severity.Caution, run, guard.IsFar, celsius, limit));
+        if (overload.Worst(run, guard, limit) is { } worst)
+            breaches.Add(new Breach(BreachKind.OverloadHurts, Severity.Caution, run, guard.IsFar, worst.Celsius, limit));
     }
 
     private void JudgeFuse(int run, FittedFuse? fuse, bool far, IReadOnlyList<Clearing> clearings)

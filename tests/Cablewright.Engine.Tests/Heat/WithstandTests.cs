@@ -89,7 +89,7 @@ public class WithstandTests
         if (seconds <= 5.001 || double.IsInfinity(seconds)) return true;
         double lasting = HeatBalance.Of(conductor).TemperatureAt(amps, air);
         return Math.Abs(
-            ShortCircuit.TemperatureAfter(conductor, amps, seconds, insulation.Start, lasting, air) - insulation.Limit) < 0.5;
+            new Warming(conductor, amps, air).CelsiusAfter(seconds, insulation.Start, lasting) - insulation.Limit) < 0.1;
     });
 
     /// <summary>
@@ -105,7 +105,7 @@ public class WithstandTests
             Assert.True(cool <= lasting && warm <= lasting, $"{cool} and {warm} C against {lasting} C");
             Assert.InRange(warm - cool, -0.01, 1.05 * more + 0.01);
 
-            double After(double start) => ShortCircuit.TemperatureAfter(conductor, amps, seconds, start, lasting, air);
+            double After(double start) => new Warming(conductor, amps, air).CelsiusAfter(seconds, start, lasting);
         }, iter: 1000);
 
     /// <summary>
@@ -133,7 +133,7 @@ public class WithstandTests
     private static double Stepped(Conductor conductor, double amps, double start, double limit, double air)
     {
         var balance = HeatBalance.Of(conductor);
-        double stored = Stored(conductor, balance.OuterMetres), celsius = start, seconds = 0;
+        double stored = WarmingTests.Stored(conductor, balance.OuterMetres), celsius = start, seconds = 0;
         while (celsius < limit)
         {
             double perSecond = (amps * amps * conductor.OhmsPerMetre(celsius) - balance.LeavingWatts(celsius, air)) / stored;
@@ -143,17 +143,5 @@ public class WithstandTests
         }
 
         return seconds;
-    }
-
-    /// <summary>
-    /// Heat of one metre, J/K: copper 3.45e6 and aluminium 2.5e6 J/(K m³) (IEC 60364-5-54), PVC 1.7e6 (IEC 60853-2) by van
-    /// Wormer's share (IEC 60853).
-    /// </summary>
-    private static double Stored(Conductor conductor, double outer)
-    {
-        double inner = conductor.DiameterMetres, ratio = outer / inner;
-        double share = 1 / (2 * Math.Log(ratio)) - 1 / (ratio * ratio - 1);
-        double perCubicMetre = conductor.Material is Material.Copper or Material.TinnedCopper ? 3.45e6 : 2.5e6;
-        return perCubicMetre * conductor.Size.MetalAreaMm2 * 1e-6 + share * 1.7e6 * Math.PI * (outer * outer - inner * inner) / 4;
     }
 }
