@@ -11,7 +11,7 @@ namespace Cablewright.Engine.Circuits;
 /// <list type="table">
 /// <item><term>diagonal</term><description>A's diagonal, then D.</description></item>
 /// <item><term>entries</term><description>A below its diagonal where it is not 0 or gets filled in, then L.</description></item>
-/// <item><term>order</term><description>The nodes in the order of elimination.</description></item>
+/// <item><term>pivots</term><description>The nodes in the order of elimination.</description></item>
 /// <item><term>firstNeighbour</term><description>Where each pivot's neighbours begin in <c>neighbour</c> and
 /// <c>entry</c>.</description></item>
 /// <item><term>firstPair</term><description>Where the entries between each pivot's neighbours begin in
@@ -20,66 +20,34 @@ namespace Cablewright.Engine.Circuits;
 /// </remarks>
 internal sealed class Elimination
 {
-    private readonly int[] order;
+    private readonly EliminationOrder order;
+    private readonly int[] pivots;
     private readonly int[] firstNeighbour;
     private readonly int[] neighbour;
     private readonly int[] entry;
     private readonly int[] firstPair;
     private readonly int[] pairEntry;
-    private readonly Dictionary<(int, int), int> entryOf = [];
     private readonly double[] diagonal;
     private readonly double[] entries;
 
-    /// <summary>Plays the elimination through on the graph.</summary>
-    /// <param name="count">How many unknowns there are.</param>
-    /// <param name="edges">Which of them appear in one equation together.</param>
-    public Elimination(int count, IEnumerable<(int, int)> edges)
+    /// <summary>Makes room for the numbers.</summary>
+    public Elimination(EliminationOrder order)
     {
-        var near = new SortedSet<int>[count];
-        for (int i = 0; i < count; i++) near[i] = [];
-        foreach ((int a, int b) in edges)
-        {
-            if (a == b) continue;
-            near[a].Add(b);
-            near[b].Add(a);
-            EntryFor(a, b);
-        }
-
-        order = new int[count];
-        firstNeighbour = new int[count + 1];
-        firstPair = new int[count + 1];
-        List<int> neighbours = [], neighbourEntries = [], pairs = [];
-        var waiting = new SortedSet<(int Degree, int Node)>(Enumerable.Range(0, count).Select(node => (near[node].Count, node)));
-        for (int k = 0; k < count; k++)
-        {
-            order[k] = waiting.Min.Node;
-            waiting.Remove(waiting.Min);
-            int[] left = [.. near[order[k]]];
-            foreach (int node in left) waiting.Remove((near[node].Count, node));
-            foreach (int node in left)
-            {
-                near[node].Remove(order[k]);
-                neighbours.Add(node);
-                neighbourEntries.Add(EntryFor(order[k], node));
-            }
-
-            pairs.AddRange(JoinAll(left, near));
-            foreach (int node in left) waiting.Add((near[node].Count, node));
-            firstNeighbour[k + 1] = neighbours.Count;
-            firstPair[k + 1] = pairs.Count;
-        }
-
-        neighbour = [.. neighbours];
-        entry = [.. neighbourEntries];
-        pairEntry = [.. pairs];
-        diagonal = new double[count];
-        entries = new double[entryOf.Count];
+        this.order = order;
+        pivots = order.Pivots;
+        firstNeighbour = order.FirstNeighbour;
+        neighbour = order.Neighbours;
+        entry = order.Entries;
+        firstPair = order.FirstPair;
+        pairEntry = order.PairEntries;
+        diagonal = new double[pivots.Length];
+        entries = new double[order.EntryCount];
     }
 
     /// <summary>
     /// The number of the entry between two different unknowns of one equation, for <see cref="AddOffDiagonal"/>.
     /// </summary>
-    public int EntryOf(int a, int b) => entryOf[(Math.Max(a, b), Math.Min(a, b))];
+    public int EntryOf(int a, int b) => order.EntryOf(a, b);
 
     /// <summary>Empties the matrix.</summary>
     public void Clear()
@@ -98,9 +66,9 @@ internal sealed class Elimination
     /// <returns><c>false</c> where it is not positive definite.</returns>
     public bool Factor()
     {
-        for (int k = 0; k < order.Length; k++)
+        for (int k = 0; k < pivots.Length; k++)
         {
-            double pivot = diagonal[order[k]];
+            double pivot = diagonal[pivots[k]];
             if (!(pivot > 0)) return false;
             int first = firstNeighbour[k], pair = firstPair[k];
             for (int i = first; i < firstNeighbour[k + 1]; i++)
@@ -118,45 +86,22 @@ internal sealed class Elimination
     /// <summary>Solves with the factors; the right-hand side becomes the solution.</summary>
     public void Solve(Span<double> x)
     {
-        for (int k = 0; k < order.Length; k++)
-        {
-            double value = x[order[k]];
-            for (int i = firstNeighbour[k]; i < firstNeighbour[k + 1]; i++) x[neighbour[i]] -= entries[entry[i]] * value;
-        }
-
-        for (int k = order.Length - 1; k >= 0; k--)
-        {
-            double value = x[order[k]] / diagonal[order[k]];
-            for (int i = firstNeighbour[k]; i < firstNeighbour[k + 1]; i++) value -= entries[entry[i]] * x[neighbour[i]];
-            x[order[k]] = value;
-        }
+        for (int k = 0; k < pivots.Length; k++) Forward(k, x);
+        for (int k = pivots.Length - 1; k >= 0; k--) Back(k, x);
     }
 
-    /// <summary>
-    /// Makes a pivot's neighbours each other's neighbours, as its elimination does, and numbers the entries between them.
-    /// </summary>
-    private IEnumerable<int> JoinAll(int[] nodes, SortedSet<int>[] near)
+    /// <summary>Takes one pivot out of the right-hand sides of its neighbours.</summary>
+    public void Forward(int step, Span<double> x)
     {
-        for (int i = 0; i < nodes.Length; i++)
-        {
-            for (int j = 0; j < i; j++)
-            {
-                near[nodes[i]].Add(nodes[j]);
-                near[nodes[j]].Add(nodes[i]);
-                yield return EntryFor(nodes[i], nodes[j]);
-            }
-        }
+        double value = x[pivots[step]];
+        for (int i = firstNeighbour[step]; i < firstNeighbour[step + 1]; i++) x[neighbour[i]] -= entries[entry[i]] * value;
     }
 
-    private int EntryFor(int a, int b)
+    /// <summary>Finds one pivot from its neighbours, which are eliminated after it.</summary>
+    public void Back(int step, Span<double> x)
     {
-        (int, int) key = (Math.Max(a, b), Math.Min(a, b));
-        if (!entryOf.TryGetValue(key, out int number))
-        {
-            number = entryOf.Count;
-            entryOf.Add(key, number);
-        }
-
-        return number;
+        double value = x[pivots[step]] / diagonal[pivots[step]];
+        for (int i = firstNeighbour[step]; i < firstNeighbour[step + 1]; i++) value -= entries[entry[i]] * x[neighbour[i]];
+        x[pivots[step]] = value;
     }
 }

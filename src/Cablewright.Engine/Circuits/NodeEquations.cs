@@ -19,9 +19,9 @@ internal sealed class NodeEquations
             if (unknownOf[node] >= 0) unknownOf[node] = Count++;
         }
 
-        matrix = new Elimination(Count, joined
+        matrix = new Elimination(new EliminationOrder(Count, joined
             .Select(pair => (unknownOf[pair.From], unknownOf[pair.To]))
-            .Where(pair => pair.Item1 >= 0 && pair.Item2 >= 0));
+            .Where(pair => pair.Item1 >= 0 && pair.Item2 >= 0)));
     }
 
     /// <summary>How many unknowns there are.</summary>
