@@ -49,6 +49,21 @@ internal sealed class Elimination
     /// </summary>
     public int EntryOf(int a, int b) => order.EntryOf(a, b);
 
+    /// <summary>The step in which an unknown is eliminated.</summary>
+    public int StepOf(int unknown) => order.StepOf(unknown);
+
+    /// <summary>The unknown that is eliminated in a step.</summary>
+    public int UnknownAt(int step) => pivots[step];
+
+    /// <summary>The step in which the first of a pivot's neighbours is eliminated; -1 where none is left.</summary>
+    public int ParentOf(int step)
+    {
+        int first = int.MaxValue;
+        for (int i = firstNeighbour[step]; i < firstNeighbour[step + 1]; i++)
+            first = Math.Min(first, order.StepOf(neighbour[i]));
+        return first == int.MaxValue ? -1 : first;
+    }
+
     /// <summary>Empties the matrix.</summary>
     public void Clear()
     {

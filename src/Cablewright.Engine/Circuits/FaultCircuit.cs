@@ -6,7 +6,7 @@ namespace Cablewright.Engine.Circuits;
 /// <remarks>
 /// <para>Method: superposition. With v the node voltages before the fault and w those that one ampere makes which is drawn from
 /// the faulty node and put back at the other, the fault current is I = (v_a − v_b) / (w_b − w_a), and the voltages during the
-/// fault are v + I w. The matrix is factored once for all faults.</para>
+/// fault are v + I w. The matrix is factored once for all faults, and w found only where it is asked for.</para>
 /// </remarks>
 internal sealed class FaultCircuit
 {
@@ -14,6 +14,7 @@ internal sealed class FaultCircuit
     private readonly Link[] branches;
     private readonly double[] branchOhms;
     private readonly double[] before;
+    private readonly UnitResponse responses;
 
     /// <summary>Factors the circuit.</summary>
     /// <param name="nodeCount">How many nodes there are.</param>
@@ -44,31 +45,39 @@ internal sealed class FaultCircuit
 
         if (!equations.Factor()) throw new InvalidOperationException("A node reaches no held node.");
         equations.Solve(before);
+        responses = equations.Responses();
     }
 
     /// <summary>A short circuit between two nodes.</summary>
     /// <param name="a">The node at the higher potential.</param>
     /// <param name="b">The other.</param>
     /// <param name="faultOhms">What lies between them in the fault.</param>
-    /// <returns>Its current, and that of each branch while it lasts, in amperes.</returns>
-    public (double Amps, double[] BranchAmps) Between(int a, int b, double faultOhms)
+    public Fault Between(int a, int b, double faultOhms)
     {
-        var unit = new double[equations.Count];
-        if (equations.UnknownOf(a) is >= 0 and int first) unit[first] -= 1;
-        if (equations.UnknownOf(b) is >= 0 and int second) unit[second] += 1;
-        equations.Solve(unit);
-        double amps = (Volts(before, a) - Volts(before, b)) / (Volts(unit, b) - Volts(unit, a) + faultOhms);
-        var branchAmps = new double[branches.Length];
-        for (int i = 0; i < branches.Length; i++)
-        {
-            (int from, int to) = (branches[i].From, branches[i].To);
-            branchAmps[i] =
-                (Volts(before, from) - Volts(before, to) + amps * (Volts(unit, from) - Volts(unit, to))) / branchOhms[i];
-        }
-
-        return (amps, branchAmps);
+        double amps = (Volts(a) - Volts(b)) / (Response(a, b, b) - Response(a, b, a) + faultOhms);
+        return new Fault(this, a, b, amps);
     }
 
-    private double Volts(double[] solution, int node) =>
-        equations.UnknownOf(node) is >= 0 and int unknown ? solution[unknown] : 0;
+    private double BranchAmps(Fault fault, int branch)
+    {
+        (int from, int to) = (branches[branch].From, branches[branch].To);
+        double response = Response(fault.A, fault.B, from) - Response(fault.A, fault.B, to);
+        return (Volts(from) - Volts(to) + fault.Amps * response) / branchOhms[branch];
+    }
+
+    private double Volts(int node) => equations.UnknownOf(node) is >= 0 and int unknown ? before[unknown] : 0;
+
+    private double Response(int a, int b, int node) =>
+        responses.At(equations.UnknownOf(a), equations.UnknownOf(b), equations.UnknownOf(node));
+
+    /// <summary>A short circuit between two nodes.</summary>
+    /// <param name="Circuit">Where it is.</param>
+    /// <param name="A">The node at the higher potential.</param>
+    /// <param name="B">The other.</param>
+    /// <param name="Amps">Its current.</param>
+    internal readonly record struct Fault(FaultCircuit Circuit, int A, int B, double Amps)
+    {
+        /// <summary>The current of a branch while it lasts, from its start to its end.</summary>
+        public double BranchAmps(int branch) => Circuit.BranchAmps(this, branch);
+    }
 }

@@ -61,6 +61,9 @@ internal sealed class NodeEquations
     /// <summary>Solves with the factors; the right side becomes the solution.</summary>
     public void Solve(Span<double> rightSide) => matrix.Solve(rightSide);
 
+    /// <summary>The responses to single currents, once the matrix is factored.</summary>
+    public UnitResponse Responses() => new(matrix, Count);
+
     /// <summary>An element's place in the equations.</summary>
     internal readonly record struct Link(int From, int To, int FromUnknown, int ToUnknown, int Entry);
 }

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Sizing;
@@ -43,18 +44,18 @@ internal sealed class Clearings
     /// <summary>The clearing of one run's fault by one battery, or <c>null</c> where that battery has no part in it.</summary>
     private Clearing? Of(int run, int battery)
     {
-        (double Amps, double[] BranchAmps) atStart = faults.SmallestAt(shape.NodeAt(run, far: false), battery);
-        (double Amps, double[] BranchAmps) atEnd = faults.SmallestAt(shape.NodeAt(run, far: true), battery);
-        bool moreAtStart = Significant.Exceeds(Math.Abs(atStart.BranchAmps[run]), Math.Abs(atEnd.BranchAmps[run]));
-        double[] amps = moreAtStart ? atStart.BranchAmps : atEnd.BranchAmps;
-        double inRun = Math.Abs(amps[run]);
+        FaultCircuit.Fault atStart = faults.SmallestAt(shape.NodeAt(run, far: false), battery);
+        FaultCircuit.Fault atEnd = faults.SmallestAt(shape.NodeAt(run, far: true), battery);
+        double inRunAtStart = Math.Abs(atStart.BranchAmps(run)), inRunAtEnd = Math.Abs(atEnd.BranchAmps(run));
+        bool moreAtStart = Significant.Exceeds(inRunAtStart, inRunAtEnd);
+        (FaultCircuit.Fault fault, double inRun) = moreAtStart ? (atStart, inRunAtStart) : (atEnd, inRunAtEnd);
         double whole = Math.Max(atStart.Amps, atEnd.Amps);
         if (inRun <= PartInFault * whole) return null;
         double conductorAmps = inRun / evaluation.Decision.Conductors[run].Count;
         double withstand = WithstandSeconds(run, conductorAmps);
         return evaluation.Guards.For(run)
-            .Where(guard => Math.Abs(amps[guard.Run]) > PartInFault * inRun)
-            .Select(guard => (Guard: guard, Amps: Math.Abs(amps[guard.Run])))
+            .Select(guard => (Guard: guard, Amps: Math.Abs(fault.BranchAmps(guard.Run))))
+            .Where(part => part.Amps > PartInFault * inRun)
             .Select(part => new Clearing(
                 run, battery, part.Guard, part.Amps, conductorAmps, part.Guard.OpensSeconds(part.Amps), withstand))
             .MaxBy(clearing => Significant.Round(clearing.Strain));

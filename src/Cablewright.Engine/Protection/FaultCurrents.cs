@@ -28,7 +28,6 @@ internal sealed class FaultCurrents
     private readonly FaultCircuit[] smallest;
     private readonly double returnOhms;
     private readonly Dictionary<int, int> ownReturn;
-    private readonly Dictionary<(int Battery, int Node), (double Amps, double[] BranchAmps)> known = [];
 
     public FaultCurrents(CompleteBuild build, Wiring wiring, Decision decision)
     {
@@ -45,23 +44,14 @@ internal sealed class FaultCurrents
     /// <summary>The largest fault current at a node of the supply side, in amperes.</summary>
     public double LargestAt(int node) => largest.Between(node, wiring.Batteries[build.ChargingBattery].Negative, 0).Amps;
 
-    /// <summary>The fault at a node fed by one battery alone: its current, and that of each run, in amperes.</summary>
-    public (double Amps, double[] BranchAmps) SmallestAt(int node, int battery)
+    /// <summary>The fault at a node fed by one battery alone.</summary>
+    public FaultCircuit.Fault SmallestAt(int node, int battery)
     {
-        if (!known.TryGetValue((battery, node), out (double Amps, double[] BranchAmps) fault))
-        {
-            int back = wiring.BodyNode >= 0 ? wiring.BodyNode : wiring.Batteries[battery].Negative;
-            fault = smallest[battery].Between(node, back, returnOhms);
-            if (ownReturn.TryGetValue(node, out int own) && own != back)
-            {
-                (double Amps, double[] BranchAmps) inside = smallest[battery].Between(node, own, 0);
-                if (inside.Amps < fault.Amps) fault = inside;
-            }
-
-            known.Add((battery, node), fault);
-        }
-
-        return fault;
+        int back = wiring.BodyNode >= 0 ? wiring.BodyNode : wiring.Batteries[battery].Negative;
+        FaultCircuit.Fault overBody = smallest[battery].Between(node, back, returnOhms);
+        if (!ownReturn.TryGetValue(node, out int own) || own == back) return overBody;
+        FaultCircuit.Fault inside = smallest[battery].Between(node, own, 0);
+        return inside.Amps < overBody.Amps ? inside : overBody;
     }
 
     private FaultCircuit Largest()

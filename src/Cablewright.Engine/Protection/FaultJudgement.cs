@@ -94,13 +94,14 @@ internal sealed class FaultJudgement
         int end = shape.NodeAt(run, !far);
         for (int battery = 0; battery < build.Batteries.Count; battery++)
         {
-            double[] amps = faults.SmallestAt(end, battery).BranchAmps;
+            FaultCircuit.Fault fault = faults.SmallestAt(end, battery);
             double passing = fuse.PassingAmps(evaluation.Decision.Conductors[run].Count);
-            double own = Math.Abs(amps[run]);
+            double own = Math.Abs(fault.BranchAmps(run));
             if (fuse.Family.OpeningBand.SlowestSeconds(own / passing) is not { } slowest) continue;
-            foreach (Guard before in Before(run, amps, own))
+            foreach (Guard before in Before(run, fault, own))
             {
-                double fastest = before.Fuse.Family.OpeningBand.FastestSeconds(Math.Abs(amps[before.Run]) / before.PassingAmps);
+                double carried = Math.Abs(fault.BranchAmps(before.Run));
+                double fastest = before.Fuse.Family.OpeningBand.FastestSeconds(carried / before.PassingAmps);
                 if (!Significant.Exceeds(slowest, fastest)) continue;
                 breaches.Add(
                     new Breach(BreachKind.NotSelective, Severity.Caution, run, far, slowest, fastest) { Other = before.Run });
@@ -116,11 +117,10 @@ internal sealed class FaultJudgement
             breaches.Add(new Breach(BreachKind.BodyDropLarge, Severity.Caution, 0, false, evaluation.Currents.BodyVolts, limit));
     }
 
-    private IEnumerable<Guard> Before(int run, double[] amps, double own) =>
+    private IEnumerable<Guard> Before(int run, FaultCircuit.Fault fault, double own) =>
         from other in shape.Outwards
-        where other != run && Math.Abs(amps[other]) > Clearings.PartInFault * own
         from isFar in BothEnds
         let fuse = isFar ? evaluation.Decision.Far[other] : evaluation.Decision.Near[other]
-        where fuse is not null
+        where fuse is not null && other != run && Math.Abs(fault.BranchAmps(other)) > Clearings.PartInFault * own
         select new Guard(other, isFar, fuse, fuse.PassingAmps(evaluation.Decision.Conductors[other].Count));
 }

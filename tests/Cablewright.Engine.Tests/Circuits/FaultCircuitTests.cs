@@ -14,10 +14,10 @@ public class FaultCircuitTests
     {
         FaultCircuit circuit = OneBattery(0);
         Near.Relative(800, circuit.Between(Far, Ground, 0).Amps, 1e-12, "at the end, A");
-        Near.Relative(800, circuit.Between(Far, Ground, 0).BranchAmps[0], 1e-12, "in the path, A");
+        Near.Relative(800, circuit.Between(Far, Ground, 0).BranchAmps(0), 1e-12, "in the path, A");
         Near.Relative(600, circuit.Between(Far, Ground, 0.005).Amps, 1e-12, "with a resistance in the fault, A");
         Near.Relative(2400, circuit.Between(Positive, Ground, 0).Amps, 1e-12, "at the terminals, A");
-        Near.Absolute(0, circuit.Between(Positive, Ground, 0).BranchAmps[0], 1e-9, "in the path then, A");
+        Near.Absolute(0, circuit.Between(Positive, Ground, 0).BranchAmps(0), 1e-9, "in the path then, A");
     }
 
     /// <summary>An alternator's 90 A beside the battery raise its voltage by 90 · 5 mΩ: (12 + 0.45)/0.015 = 830 A.</summary>
@@ -31,9 +31,10 @@ public class FaultCircuitTests
         var circuit = new FaultCircuit(
             4, [new Branch(1, 2), new Branch(3, 2)], [0.004, 0.004], [new SourcePort(1, 0), new SourcePort(3, 0)],
             [new SourceState(12.6, 0.006), new SourceState(12.6, 0.006)], [0, 0], [Ground]);
-        (double amps, double[] branches) = circuit.Between(2, Ground, 0);
-        Near.Relative(2520, amps, 1e-12, "both, A");
-        Assert.All(branches, branch => Near.Relative(1260, branch, 1e-12, "one, A"));
+        FaultCircuit.Fault fault = circuit.Between(2, Ground, 0);
+        Near.Relative(2520, fault.Amps, 1e-12, "both, A");
+        Near.Relative(1260, fault.BranchAmps(0), 1e-12, "one, A");
+        Near.Relative(1260, fault.BranchAmps(1), 1e-12, "the other, A");
     }
 
     private static FaultCircuit OneBattery(double alternatorAmps) =>

@@ -42,12 +42,13 @@ public class FaultTests
         int node = number % 4 == 0 ? Charging : port.Positive;
 
         var circuit = new FaultCircuit(any.Network.NodeCount, any.Network.Branches, any.BranchOhms, sources, states, injections, [Ground]);
-        (double amps, double[] branchAmps) = circuit.Between(node, Body, faultOhms);
+        FaultCircuit.Fault fault = circuit.Between(node, Body, faultOhms);
 
         string netlist = Netlist(any, sources, states, injections, node, faultOhms);
         Dictionary<string, double> simulator = Simulator.Printed(netlist);
-        Near.Relative(simulator["i(vfault)"], amps, 1e-6, "fault, A");
-        for (int i = 0; i < branchAmps.Length; i++) Near.Absolute(simulator[Name(i)], branchAmps[i], 1e-6 * amps, $"branch {i}, A of {netlist}");
+        Near.Relative(simulator["i(vfault)"], fault.Amps, 1e-6, "fault, A");
+        for (int i = 0; i < any.BranchOhms.Length; i++)
+            Near.Absolute(simulator[Name(i)], fault.BranchAmps(i), 1e-6 * fault.Amps, $"branch {i}, A of {netlist}");
     }
 
     private static string Netlist(Circuit any, SourcePort[] sources, SourceState[] states, double[] injections, int node, double faultOhms)
