@@ -19,8 +19,10 @@ internal static class Questions
 
     public static IReadOnlyList<Question> For(CompleteBuild build, SizedBuild present, SupplyReport supply)
     {
+        WhatIf[] whatIfs = [.. WhatIfs.For(build)];
+        if (whatIfs.Length == 0) return [];
         Outcome now = OutcomeOf(build, present, supply);
-        return [.. WhatIfs.For(build)
+        return [.. whatIfs
             .Select((whatIf, order) => (
                 WhatIf: whatIf,
                 Order: order,

@@ -28,18 +28,28 @@ internal sealed class Clearings
         this.faults = faults;
     }
 
-    /// <summary>The worst clearing of each guarded supply run.</summary>
-    public IReadOnlyList<Clearing> Worst() =>
-        [.. shape.Outwards
-            .Where(run => !evaluation.Guards.IsUnguarded(run))
-            .Select(WorstOf)
-            .OfType<Clearing>()
-            .OrderBy(clearing => clearing.Run)];
+    /// <summary>The worst clearing of each guarded supply run, in the order of the runs.</summary>
+    public IReadOnlyList<Clearing> Worst()
+    {
+        List<Clearing> worst = [];
+        foreach (int run in shape.Outwards)
+        {
+            if (!evaluation.Guards.IsUnguarded(run) && WorstOf(run) is { } clearing) worst.Add(clearing);
+        }
 
-    private Clearing? WorstOf(int run) => Enumerable.Range(0, build.Batteries.Count)
-        .Select(battery => Of(run, battery))
-        .OfType<Clearing>()
-        .MaxBy(clearing => Significant.Round(clearing.Strain));
+        worst.Sort((one, other) => one.Run.CompareTo(other.Run));
+        return worst;
+    }
+
+    private Clearing? WorstOf(int run)
+    {
+        Clearing? worst = null;
+        for (int battery = 0; battery < build.Batteries.Count; battery++) worst = Worse(worst, Of(run, battery));
+        return worst;
+    }
+
+    private static Clearing? Worse(Clearing? one, Clearing? other) =>
+        one is null || (other is not null && Significant.Exceeds(other.Strain, one.Strain)) ? other ?? one : one;
 
     /// <summary>The clearing of one run's fault by one battery, or <c>null</c> where that battery has no part in it.</summary>
     private Clearing? Of(int run, int battery)
@@ -53,12 +63,16 @@ internal sealed class Clearings
         if (inRun <= PartInFault * whole) return null;
         double conductorAmps = inRun / evaluation.Decision.Conductors[run].Count;
         double withstand = WithstandSeconds(run, conductorAmps);
-        return evaluation.Guards.For(run)
-            .Select(guard => (Guard: guard, Amps: Math.Abs(fault.BranchAmps(guard.Run))))
-            .Where(part => part.Amps > PartInFault * inRun)
-            .Select(part => new Clearing(
-                run, battery, part.Guard, part.Amps, conductorAmps, part.Guard.OpensSeconds(part.Amps), withstand))
-            .MaxBy(clearing => Significant.Round(clearing.Strain));
+        Clearing? worst = null;
+        foreach (Guard guard in evaluation.Guards.For(run))
+        {
+            double amps = Math.Abs(fault.BranchAmps(guard.Run));
+            if (amps <= PartInFault * inRun) continue;
+            worst = Worse(
+                worst, new Clearing(run, battery, guard, amps, conductorAmps, guard.OpensSeconds(amps), withstand));
+        }
+
+        return worst;
     }
 
     private double WithstandSeconds(int run, double amps)
