@@ -14,10 +14,12 @@ internal sealed class SupplyParts
     /// <param name="build">The build.</param>
     /// <param name="branches">The branch of each run, cut short where a charger stands.</param>
     /// <param name="ends">The nodes of each run's ends.</param>
+    /// <param name="nodeCount">How many nodes there are.</param>
     /// <param name="charging">The positive terminal of the battery at the alternator.</param>
-    public SupplyParts(CompleteBuild build, IReadOnlyList<Branch> branches, IReadOnlyList<(int From, int To)> ends, int charging)
+    public SupplyParts(
+        CompleteBuild build, IReadOnlyList<Branch> branches, IReadOnlyList<(int From, int To)> ends, int nodeCount, int charging)
     {
-        sets = new DisjointSets(1 + Math.Max(charging, branches.Max(branch => Math.Max(branch.From, branch.To))));
+        sets = new DisjointSets(nodeCount);
         int[] supply = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Side is Side.Supply)];
         foreach (int run in supply) sets.Join(branches[run].From, branches[run].To);
         charged = sets.SetOf(charging);

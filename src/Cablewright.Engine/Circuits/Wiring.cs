@@ -59,7 +59,7 @@ internal sealed class Wiring
                     new LoadDraw(LoadKind.ConstantCurrent, -(build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0)),
                     loads.Length - build.Draws.Count - ChargerRuns.Count),
             ];
-        parts = new SupplyParts(build, branches, ends, batteries[build.ChargingBattery].Positive);
+        parts = new SupplyParts(build, branches, ends, nodeOf.Count, batteries[build.ChargingBattery].Positive);
         isAlone = parts.FirstOfOthers(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
         SourcePort charging = batteries[build.ChargingBattery];

@@ -9,7 +9,7 @@ namespace Cablewright.Engine.Heat;
 /// <para>Method: f is nearly straight. Along its chord g between two temperatures the way is known,
 /// θ(u) = θ₁ + g₁ (e^(λu) − 1) / λ in the time u, with λ the chord's slope; the true time follows from dt/du = g/f, which is 1
 /// at both ends and near 1 between. One way it is a sum by Simpson's rule, the other way four-stage Runge and Kutta. Steps
-/// are <see cref="Step"/> / |λ|, so that the neglected term is below some 1e-4 of the time, or 0.05 K.</para>
+/// are <see cref="Step"/> / |λ|, so that the neglected term is below some 3e-3 of the time, mostly below 1e-4, or 0.5 K.</para>
 /// <para>W bends upwards, so f lies above its chord and the true way is never slower than the chord's.</para>
 /// </remarks>
 internal sealed class Warming

@@ -6,8 +6,8 @@ using CsCheck;
 namespace Cablewright.Engine.Tests.Heat;
 
 /// <summary>
-/// The warming by wide steps along the chord, beside small steps of temperature through C dθ/dt = I² R(θ) − W(θ): within 0.1 %
-/// of the time, and 0.1 K or 0.05 % of the temperature.
+/// The warming by wide steps along the chord, beside small steps of temperature through C dθ/dt = I² R(θ) − W(θ): within 0.3 %
+/// of the time, and 0.5 K or 0.3 % of the temperature.
 /// </summary>
 public class WarmingTests
 {
@@ -26,7 +26,7 @@ public class WarmingTests
                 double amps = 1.02 * Math.Pow(20, along) * HeatBalance.Of(conductor).CurrentAt(end, air);
                 var warming = new Warming(conductor, amps, air);
                 Near.Relative(
-                    SmallSteps(conductor, amps, air, start, end), warming.SecondsBetween(start, end), 0.001,
+                    SmallSteps(conductor, amps, air, start, end), warming.SecondsBetween(start, end), 0.003,
                     $"{conductor} at {amps} A from {start} to {end} C in {air} C, s");
             }, iter: 400);
 
@@ -44,7 +44,7 @@ public class WarmingTests
                 Near.Absolute(
                     end,
                     new Warming(conductor, amps, air).CelsiusAfter(seconds, start, lasting),
-                    Math.Max(0.1, 0.0005 * end),
+                    Math.Max(0.5, 0.003 * end),
                     $"{conductor} at {amps} A after {seconds} s from {start} C in {air} C, C");
             }, iter: 400);
 
