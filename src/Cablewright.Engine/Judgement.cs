@@ -170,9 +170,10 @@ internal sealed class Judgement
         IReadOnlyList<int> sharing = wiring.SharedReturns.AmplifiersOver(run);
         if (sharing.Count < 2) return;
         double supplies = sharing.Sum(amplifier => SiemensMetresAt(build.Stated.Amplifiers[amplifier].Id).Supply);
-        double common = Enumerable.Range(0, build.Runs.Count).Where(other => build.Runs[other].Side is Side.Supply)
-            .Max(other => 1 / decision.Conductors[other].OhmsPerMetreAt20);
-        double limit = Math.Min(supplies, common), back = 1 / decision.Conductors[run].OhmsPerMetreAt20;
+        double[] common = [.. Enumerable.Range(0, build.Runs.Count)
+            .Where(other => !sharing.Except(wiring.SharedSupplies.AmplifiersOver(other)).Any())
+            .Select(other => 1 / decision.Conductors[other].OhmsPerMetreAt20)];
+        double limit = common.Length > 0 ? Math.Min(supplies, common.Max()) : supplies, back = 1 / decision.Conductors[run].OhmsPerMetreAt20;
         if (Significant.Exceeds(limit, back)) Add(BreachKind.SharedReturnBelowSupply, Severity.Caution, run, back, limit);
     }
 

@@ -30,7 +30,7 @@ internal static class Assessed
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest);
         var wiring = new Wiring(complete);
-        if (complete.Batteries.Count == 1) AgreesWithItsRunningCircuit(complete, wiring, answer);
+        if (complete.Batteries.Count == 1 && complete.AlternatorPlace is null) AgreesWithItsRunningCircuit(complete, wiring, answer);
         else LiesBetweenItsCases(complete, wiring, answer);
     }
 
@@ -39,11 +39,11 @@ internal static class Assessed
         wiring.Network,
         [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms],
         wiring.SourcesIn(operatingCase),
-        [.. complete.Draws.Select(draw => draw.Full), .. wiring.Others],
+        [.. complete.Draws.Select(draw => draw.Full), .. wiring.OthersIn(operatingCase)],
         wiring.HeldVoltsIn(operatingCase));
 
     /// <summary>
-    /// With several batteries an answer takes the worst of two cases, run by run, each with its own temperatures: its figures are
+    /// With several batteries, or an alternator at a place of its own, an answer takes the worst of several cases, run by run, each with its own temperatures: its figures are
     /// nearly those of the worse case at the resistances reported.
     /// </summary>
     private static void LiesBetweenItsCases(CompleteBuild complete, Wiring wiring, Assessment answer)

@@ -57,7 +57,7 @@ internal sealed class Operation
     /// <returns>The operating point, or <c>null</c> where the voltage collapses.</returns>
     public OperatingPoint? Find(Decision decision, OperatingCase operatingCase, double outputShare)
     {
-        for (int load = 0; load < full.Length; load++) full[load] = Scaled(FullDraw(load), outputShare);
+        for (int load = 0; load < full.Length; load++) full[load] = Scaled(FullDraw(load, operatingCase), outputShare);
         return Find(decision, operatingCase) is { } point && point.LoadVolts.All(volts => volts > 0) ? point : null;
     }
 
@@ -68,7 +68,7 @@ internal sealed class Operation
     public WorstCurrents Estimate(Decision decision)
     {
         for (int load = 0; load < full.Length; load++)
-            full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(FullDraw(load), SourceVoltsOf(load)));
+            full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(FullDraw(load, OperatingCase.Running), SourceVoltsOf(load)));
         return new WorstCurrents([Find(decision, OperatingCase.Running)!]);
     }
 
@@ -99,8 +99,8 @@ internal sealed class Operation
     }
 
     /// <summary>What a load draws at full output; those after the amplifiers always draw that.</summary>
-    private LoadDraw FullDraw(int load) =>
-        load < build.Draws.Count ? build.Draws[load].Full : wiring.Others[load - build.Draws.Count];
+    private LoadDraw FullDraw(int load, OperatingCase operatingCase) =>
+        load < build.Draws.Count ? build.Draws[load].Full : wiring.OthersIn(operatingCase)[load - build.Draws.Count];
 
     private double SourceVoltsOf(int load) => load < build.Draws.Count ? wiring.SourceVoltsOf(load) : build.ChargingVolts;
 

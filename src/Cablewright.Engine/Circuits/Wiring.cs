@@ -27,6 +27,8 @@ internal sealed class Wiring
     private readonly List<(int From, int To)> ends = [];
     private readonly List<double> fixedOhms = [];
     private readonly SupplyParts parts;
+    private readonly LoadDraw[] others;
+    private readonly Lazy<SharedRuns> sharedSupplies;
     private readonly bool[] isAlone;
     private readonly int[] sourceBattery;
 
@@ -52,7 +54,7 @@ internal sealed class Wiring
                 .. ChargerRuns.Select(run => new LoadPort(branches[run].To, NegativeBeside)),
                 .. build.AlternatorPlace is { } place ? [PortOfAlternator(place)] : Array.Empty<LoadPort>(),
             ];
-        Others =
+        others =
             [
                 .. ChargerRuns.Select(run => new LoadDraw(LoadKind.ConstantPower, build.Runs[run].Isolator!.InputWatts)),
                 .. Enumerable.Repeat(
@@ -70,20 +72,30 @@ internal sealed class Wiring
             loads,
             [charging.Positive, charging.Negative, .. References(batteries)]);
         Solver = new CircuitSolver(Network);
-        SharedReturns = new SharedReturns(
-            build, ends, [.. loads.Take(build.Draws.Count).Select(load => load.Negative)],
+        SharedReturns = new SharedRuns(
+            build, ends, Side.Return, [.. loads.Take(build.Draws.Count).Select(load => load.Negative)],
             [.. batteries.Select(battery => battery.Negative), .. build.Body.Feet.Select(Foot), .. BodyNodes]);
+        sharedSupplies = new Lazy<SharedRuns>(() => new SharedRuns(
+            build, ends, Side.Supply, [.. loads.Take(build.Draws.Count).Select(load => load.Positive)],
+            [.. batteries.Select(battery => battery.Positive)]));
     }
 
     public Network Network { get; }
 
     /// <summary>Which amplifiers share which return.</summary>
-    public SharedReturns SharedReturns { get; }
+    public SharedRuns SharedReturns { get; }
+
+    /// <summary>Which amplifiers share which supply run.</summary>
+    public SharedRuns SharedSupplies => sharedSupplies.Value;
 
     public CircuitSolver Solver { get; }
 
     /// <summary>What the loads after the amplifiers draw: the chargers, and an alternator at a place of its own.</summary>
-    public IReadOnlyList<LoadDraw> Others { get; }
+    /// <remarks>
+    /// What that puts in leaves the battery's strap with the difference alone, so the strap is judged without it too.
+    /// </remarks>
+    public LoadDraw[] OthersIn(OperatingCase operatingCase) =>
+        operatingCase is OperatingCase.Running or OperatingCase.Recharging ? others : [.. others.Select(WithoutAlternator)];
 
     /// <summary>The runs that carry a charger.</summary>
     public IReadOnlyList<int> ChargerRuns { get; }
@@ -96,9 +108,13 @@ internal sealed class Wiring
         [.. fixedOhms.SkipLast(ChargerRuns.Count), .. ChargerRuns.Select(_ => ClosedOhms)];
 
     /// <summary>The cases that can differ for this build.</summary>
-    public IReadOnlyList<OperatingCase> Cases => sourceBattery.Any(battery => !isAlone[battery])
-        ? [OperatingCase.Running, OperatingCase.Recharging, OperatingCase.LowVoltage]
-        : [OperatingCase.Running, OperatingCase.LowVoltage];
+    public IReadOnlyList<OperatingCase> Cases =>
+        [
+            OperatingCase.Running,
+            .. build.AlternatorPlace is null ? Array.Empty<OperatingCase>() : [OperatingCase.AlternatorResting],
+            .. sourceBattery.Any(battery => !isAlone[battery]) ? [OperatingCase.Recharging] : Array.Empty<OperatingCase>(),
+            OperatingCase.LowVoltage,
+        ];
 
     /// <summary>The node of a run's end.</summary>
     public (int From, int To) EndsOf(int run) => ends[run];
@@ -164,6 +180,8 @@ internal sealed class Wiring
 
     /// <summary>A battery behind a diode cannot give back what passes it, so it counts as no higher than what arrives.</summary>
     private double LargestFall => branches.Sum(branch => branch.FallVolts);
+
+    private static LoadDraw WithoutAlternator(LoadDraw draw) => draw.PutsIn ? draw with { Magnitude = 0 } : draw;
 
     private bool IsCharger(int run) => build.Runs[run].Isolator is { Kind: IsolatorKind.DcDcCharger };
 
