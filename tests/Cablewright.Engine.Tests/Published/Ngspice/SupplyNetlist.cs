@@ -40,17 +40,21 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
     [
         "* a burst", .. Common(), .. build.Vehicle.Batteries.SelectMany((battery, i) => Settling(battery, i)),
         .. withCapacitors ? build.Vehicle.Capacitors.SelectMany(Capacitor) : [],
-        .. SupplyNodes().Select(node => Line($".ic v({node})={rig.Complete.Batteries[0].RestVolts:R}")),
+        .. SupplyNodes().Select(node => Line($".ic v({node})={build.Vehicle.ChargingVolts!.Value:R}")),
         ".options reltol=1e-6 abstol=1e-9 vntol=1e-9 method=gear", ".control", "set numdgt=15",
         .. seconds.SelectMany(Until),
         "quit 0", ".endc", ".end", "",
     ]);
+
+    /// <summary>How far the simulator came: it gives up where a circuit has no solution any more.</summary>
+    public static string Reached(double seconds) => Line($"reached_{1e6 * seconds:0}us");
 
     public static string Name(string amplifier, double seconds) => Line($"lowest_{amplifier}_{1e6 * seconds:0}us");
 
     private IEnumerable<string> Until(double seconds)
     {
         yield return Line($"tran {seconds / 2000:R} {seconds:R} 1e-5 {seconds / 2000:R} uic");
+        yield return $"let {Reached(seconds)} = time[length(time)-1]\nprint {Reached(seconds)}";
         foreach (Amplifier amplifier in build.Amplifiers)
         {
             string name = Name(amplifier.Id, seconds);
@@ -129,9 +133,11 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
         yield return Line($"RS{index} cs{index} {Node(capacitor.At, Side.Return)} {capacitor.SeriesOhms!.Value:R}");
     }
 
-    private IEnumerable<string> SupplyNodes() => build.Runs.SelectMany((run, i) => rig.Complete.Runs[i].Side is not Side.Supply
-        ? []
-        : new[] { Node(run.From, Side.Supply), Node(run.To, Side.Supply) }).Distinct();
+    /// <summary>The simulator begins at these potentials, above any solution, and so comes to the upper one.</summary>
+    private IEnumerable<string> SupplyNodes() => build.Runs.Where((run, i) => rig.Complete.Runs[i].Side is Side.Supply)
+        .SelectMany(run => new[] { Node(run.From, Side.Supply), Node(run.To, Side.Supply) }
+            .Concat(run.Isolator is { Kind: IsolatorKind.DcDcCharger } ? ["input_" + run.Id] : []))
+        .Distinct();
 
     private string End(Run run, string place, Side side)
     {
