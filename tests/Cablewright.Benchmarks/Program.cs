@@ -7,10 +7,11 @@ using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using Perfolizer.Horology;
 
 // In this process and with few iterations: the machines that run this have other work to do, and what is looked for is factors.
+// The warm-up is long, since the runtime compiles an assessment's many methods again for some seconds.
 Job few = Job.Default
     .WithToolchain(InProcessEmitToolchain.Instance)
     .WithIterationTime(TimeInterval.FromMilliseconds(200))
-    .WithWarmupCount(4)
+    .WithWarmupCount(20)
     .WithIterationCount(8);
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(
