@@ -61,19 +61,29 @@ internal sealed class SupplyCircuit
         ];
 
     /// <summary>
-    /// The same while the alternator holds the charging voltage: the battery at it gives whatever is drawn, others nothing.
+    /// The same while the alternator holds the charging voltage: the battery at it gives whatever is drawn, another only where the
+    /// voltage at it falls below its own. Which do is found as for diodes.
     /// </summary>
     public SourceState[] Held()
     {
-        SourceState[] states = Resting();
-        for (int i = 0; i < states.Length; i++)
+        SourceState[] resting = Resting(), states = [.. resting];
+        int[] others = [.. Enumerable.Range(0, build.Batteries.Count).Where(i => i != build.ChargingBattery && IsHeld(i))];
+        states[build.ChargingBattery] = new SourceState(build.ChargingVolts, StiffOhms);
+        foreach (int other in others) states[other] = resting[other] with { Ohms = double.PositiveInfinity };
+        for (int round = 0; round < 2 * others.Length && Solve(states, 0, 0) is not null; round++)
         {
-            if (i == build.ChargingBattery) states[i] = new SourceState(build.ChargingVolts, StiffOhms);
-            else if (IsHeld(i)) states[i] = states[i] with { Ohms = double.PositiveInfinity };
+            foreach (int other in others)
+            {
+                bool gives = VoltsAt(other) < resting[other].Volts;
+                states[other] = gives ? resting[other] : resting[other] with { Ohms = double.PositiveInfinity };
+            }
         }
 
         return states;
     }
+
+    private double VoltsAt(int battery) =>
+        solver.NodeVolts[wiring.Batteries[battery].Positive] - solver.NodeVolts[wiring.Batteries[battery].Negative];
 
     /// <summary>Whether a source is a battery on the supply that the alternator holds.</summary>
     public bool IsHeld(int source) => source < build.Batteries.Count && !wiring.IsParted(source);

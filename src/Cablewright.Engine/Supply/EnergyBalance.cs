@@ -58,10 +58,23 @@ internal sealed class EnergyBalance
     /// <summary>What a group gives with the engine off.</summary>
     public double EngineOffAmps(SupplyGroup group)
     {
-        double volts = group.Batteries.Average(battery => build.Batteries[battery].WorkingVolts);
+        double volts = WorkingVoltsOf(group);
         double own = group.IsCharged(build) ? build.Supply.StandbyAmps : 0;
         return own + group.Amplifiers.Sum(amplifier =>
             CircuitSolver.Amps(build.Draws[amplifier].Full, volts) * build.Draws[amplifier].AverageShare);
+    }
+
+    /// <summary>
+    /// Each battery's working voltage by the ampere-hours that may be drawn from it, so that a small or empty battery beside a
+    /// large one does not lower the voltage at which that one works.
+    /// </summary>
+    private double WorkingVoltsOf(SupplyGroup group)
+    {
+        CompleteBattery[] batteries = [.. group.Batteries.Select(battery => build.Batteries[battery])];
+        double usable = batteries.Sum(battery => battery.Energy.UsableAmpHours);
+        return usable > 0
+            ? batteries.Sum(battery => battery.WorkingVolts * battery.Energy.UsableAmpHours) / usable
+            : batteries.Average(battery => battery.WorkingVolts);
     }
 
     /// <summary>Minutes until the groups that must give while the engine runs reach their limits; <c>null</c>: none must.</summary>

@@ -51,5 +51,9 @@ internal static class Peukert
     /// <param name="RatingHours">H.</param>
     /// <param name="Exponent">k.</param>
     /// <param name="Share">u, 0 to 1.</param>
-    public readonly record struct Cell(double AmpHours, double RatingHours, double Exponent, double Share);
+    public readonly record struct Cell(double AmpHours, double RatingHours, double Exponent, double Share)
+    {
+        /// <summary>What may be drawn of it over its rating time.</summary>
+        public double UsableAmpHours => AmpHours * Share;
+    }
 }
