@@ -17,6 +17,10 @@ namespace Cablewright.Engine.Tests;
 internal static class Assessed
 {
     private const double Tolerance = 1e-5;
+    private const double CasesTolerance = 0.01;
+
+    /// <summary>A conductor that carries too much is at very different temperatures in one case and the other.</summary>
+    private const double OverheatedTolerance = 0.05;
 
     public static Assessment Of(Build build)
     {
@@ -48,6 +52,7 @@ internal static class Assessed
     /// </summary>
     private static void LiesBetweenItsCases(CompleteBuild complete, Wiring wiring, Assessment answer)
     {
+        double tolerance = answer.Runs.Any(run => run.Utilisation is > 1) ? OverheatedTolerance : CasesTolerance;
         Circuit[] cases =
             [.. wiring.Cases.Where(known => known is not OperatingCase.LowVoltage)
                 .Select(known => CircuitOf(complete, wiring, answer, known))];
@@ -57,7 +62,7 @@ internal static class Assessed
         for (int i = 0; i < answer.Amplifiers.Count; i++)
         {
             double worst = cases.Zip(volts, (circuit, solved) => circuit.VoltsAcross(i, solved)).Min();
-            Near.Relative(worst, answer.Amplifiers[i].TerminalVolts, 0.01, answer.Amplifiers[i].Id + " terminal voltage");
+            Near.Relative(worst, answer.Amplifiers[i].TerminalVolts, tolerance, answer.Amplifiers[i].Id + " terminal voltage");
         }
     }
 
