@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
+using Cablewright.Contract.Comparisons;
 using Cablewright.Contract.Health;
 using Cablewright.Contract.Problems;
 using Cablewright.Contract.Reference;
@@ -22,6 +23,8 @@ namespace Cablewright.Contract;
 [JsonSerializable(typeof(ConductorReference))]
 [JsonSerializable(typeof(FuseReference))]
 [JsonSerializable(typeof(BatteryReference))]
+[JsonSerializable(typeof(ComparisonRequest))]
+[JsonSerializable(typeof(Comparison))]
 [JsonSerializable(typeof(SourceReference))]
 [JsonSerializable(typeof(RulesetList))]
 [JsonSerializable(typeof(RulesetDetail))]

@@ -42,6 +42,21 @@ public static class ContractLimits
     /// <summary>Most metals to choose from: all of them.</summary>
     public const int Materials = 4;
 
+    /// <summary>Most prices of conductors.</summary>
+    public const int Prices = 256;
+
+    /// <summary>Most things that an answer may be asked to include: all of them.</summary>
+    public const int Extras = 3;
+
+    /// <summary>Fewest builds in one comparison.</summary>
+    public const int FewestCompared = 2;
+
+    /// <summary>Most builds in one comparison.</summary>
+    public const int MostCompared = 6;
+
+    /// <summary>Longest name of a currency, in characters.</summary>
+    public const int CurrencyLength = 8;
+
     /// <summary>Longest name of a build, in characters.</summary>
     public const int NameLength = 100;
 

@@ -1,9 +1,7 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Sizing;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Variations;
 
 namespace Cablewright.Engine;
 
@@ -24,12 +22,8 @@ public static class Assessor
     public static Assessment Assess(Build build, Ruleset ruleset)
     {
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
-        CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
-        var evaluator = new Evaluator(complete);
-        SizedBuild sized = Sizer.Size(complete, evaluator, ruleset["sizing.work-budget"].Value);
-        bool asksNothing = sized.Evaluation.SolvableShare < 1 || evaluator.Work > ruleset["ask.work-limit"].Value;
-        SupplyReport supply = SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation);
-        IReadOnlyList<Question> questions = asksNothing ? [] : Questions.For(complete, sized, supply);
-        return new AssessmentWriter(complete, evaluator, sized, supply).Write(questions);
+        var variant = Variant.Of(build, ruleset, ruleset["sizing.work-budget"].Value);
+        bool asksNothing = variant.Sized.Evaluation.SolvableShare < 1 || variant.Evaluator.Work > ruleset["ask.work-limit"].Value;
+        return Extras.Add(new AssessmentWriter(variant).Write(asksNothing ? [] : Questions.For(variant)), variant);
     }
 }

@@ -1,8 +1,10 @@
 using Cablewright.Contract.Assessments;
+using Cablewright.Contract.Comparisons;
 using Cablewright.Contract.Health;
 using Cablewright.Contract.Reference;
 using Cablewright.Contract.Rulesets;
 using Cablewright.Service.Assessments;
+using Cablewright.Service.Comparisons;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Health;
 using Cablewright.Service.Hosting;
@@ -14,6 +16,7 @@ WebApplication app = ServiceHost.Build(args);
 
 RouteGroupBuilder v1 = app.MapGroup("/v1");
 v1.MapPost("/assessments", PostAssessment.Answer).DescribedAs<Assessment>(Operations.Assess);
+v1.MapPost("/assessments/comparisons", PostComparison.Answer).DescribedAs<Comparison>(Operations.Compare);
 v1.MapGet("/assessments/quick", QuickAssessment.Answer).DescribedAs<Assessment>(Operations.AssessQuick);
 v1.MapGet("/reference/conductors", ConductorTables.Answer).DescribedAs<ConductorReference>(Operations.ReadConductors);
 v1.MapGet("/reference/fuses", FuseTables.Answer).DescribedAs<FuseReference>(Operations.ReadFuses);

@@ -50,6 +50,12 @@ public sealed record Assessment
     /// <summary>How the choice was made; absent where nothing was left open.</summary>
     public SizingResult? Sizing { get; init; }
 
+    /// <summary>By how much all amplifiers could be larger; present where <c>include</c> asks.</summary>
+    public Headroom? Headroom { get; init; }
+
+    /// <summary>What becomes of the verdict when things are a little off; present where <c>include</c> asks.</summary>
+    public Robustness? Robustness { get; init; }
+
     /// <summary>What the job needs.</summary>
     public required IReadOnlyList<MaterialLine> Materials { get; init; }
 

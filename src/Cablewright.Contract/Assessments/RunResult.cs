@@ -89,4 +89,9 @@ public sealed record RunResult
 
     /// <summary>What parts two batteries on it; absent where nothing does.</summary>
     public IsolatorResult? Isolator { get; init; }
+
+    /// <summary>
+    /// The same run with its neighbours in size, metal and count; present where <c>include</c> asks and the work budget reached it.
+    /// </summary>
+    public IReadOnlyList<Alternative>? Alternatives { get; init; }
 }

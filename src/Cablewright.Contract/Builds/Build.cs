@@ -45,4 +45,11 @@ public sealed record Build
 
     /// <summary>What may be chosen from where something is left open.</summary>
     public Sizing? Sizing { get; init; }
+
+    /// <summary>How far off what is stated or assumed may be.</summary>
+    public Tolerances? Tolerances { get; init; }
+
+    /// <summary>What else to work out that costs more than one assessment; absent from the answer where it is not asked for.</summary>
+    [Items(1, ContractLimits.Extras)]
+    public IReadOnlyList<Extra>? Include { get; init; }
 }

@@ -12,8 +12,24 @@ public sealed record Sizing
     [Items(1, ContractLimits.Materials)]
     public IReadOnlyList<Material>? Materials { get; init; }
 
-    /// <summary>The sizes to choose from, at most 64; the trade's usual ones where left out.</summary>
+    /// <summary>
+    /// The sizes to choose from, at most 64; where left out, those that have a price, or, without prices, the trade's usual ones.
+    /// </summary>
     [ConductorSize]
     [Items(1, ContractLimits.Sizes)]
     public IReadOnlyList<string>? Sizes { get; init; }
+
+    /// <summary>What the choice makes least: <c>cost</c> where left out.</summary>
+    public Prefer? Prefer { get; init; }
+
+    /// <summary>
+    /// What conductors cost, at most 256. Where any price is stated, a conductor without one is chosen only for a run that allows
+    /// none that has one; without prices the ruleset's relative price of the metal counts.
+    /// </summary>
+    [Items(1, ContractLimits.Prices)]
+    public IReadOnlyList<ConductorPrice>? Prices { get; init; }
+
+    /// <summary>The currency of the prices, for people; it changes no figure. At most 8 characters.</summary>
+    [Text(ContractLimits.CurrencyLength, "EUR")]
+    public string? Currency { get; init; }
 }

@@ -24,6 +24,9 @@ public enum QuantityKind
     /// <summary>A temperature; read into degrees Celsius. The only kind that may be negative.</summary>
     Temperature,
 
+    /// <summary>A difference of temperatures; read into kelvin.</summary>
+    TemperatureDifference,
+
     /// <summary>A ratio; read into a fraction: <c>80 %</c> is 0.8.</summary>
     Ratio,
 

@@ -38,6 +38,12 @@ public sealed record Assessment
     /// <summary>How the choice was made; <c>null</c> where nothing was left open.</summary>
     public SizingResult? Sizing { get; init; }
 
+    /// <summary>By how much all amplifiers could be larger, where the build asks.</summary>
+    public HeadroomResult? Headroom { get; init; }
+
+    /// <summary>What becomes of the verdict when things are a little off, where the build asks.</summary>
+    public RobustnessResult? Robustness { get; init; }
+
     /// <summary>What the job needs.</summary>
     public required IReadOnlyList<MaterialLine> Materials { get; init; }
 
@@ -153,6 +159,9 @@ public sealed record RunResult
 
     /// <summary>What parts two batteries on it.</summary>
     public IsolatorResult? Isolator { get; init; }
+
+    /// <summary>The same run with other conductors, where the build asks and the work budget reached it.</summary>
+    public IReadOnlyList<AlternativeResult>? Alternatives { get; init; }
 }
 
 /// <summary>An isolator.</summary>
@@ -201,10 +210,32 @@ public sealed record FuseResult(
 }
 
 /// <summary>How the choice was made.</summary>
-/// <param name="Complete">Every open conductor was made as small as the rules let it be; <c>false</c>: the work budget ended
-/// first.</param>
+/// <param name="Complete">The search came to its end; <c>false</c>: the work budget ended first.</param>
 /// <param name="MassGrams">Metal of all conductors of the build.</param>
-public sealed record SizingResult(bool Complete, double MassGrams);
+public sealed record SizingResult(bool Complete, double MassGrams)
+{
+    /// <summary>
+    /// It is proven that no other choice which keeps the goal that was reached is better by what was preferred.
+    /// </summary>
+    public required bool Optimal { get; init; }
+
+    /// <summary>
+    /// The most by which a better choice could cost or weigh less, as a share of this one, 0 to 1; 0 where it is optimal,
+    /// <c>null</c> where nothing is proven.
+    /// </summary>
+    public required double? Gap { get; init; }
+
+    /// <summary>
+    /// What the chosen conductors cost, in <see cref="Currency"/>; where no prices are stated, in what a kilogram of copper costs.
+    /// </summary>
+    public required double Cost { get; init; }
+
+    /// <summary>The currency of the stated prices; <c>null</c> where there are none, or none was named.</summary>
+    public string? Currency { get; init; }
+
+    /// <summary>What the whole costs against what it loses, where the build asks.</summary>
+    public IReadOnlyList<TradeOffPoint>? Frontier { get; init; }
+}
 
 /// <summary>One line of what the job needs.</summary>
 /// <param name="Item">What it is, in words of the trade.</param>

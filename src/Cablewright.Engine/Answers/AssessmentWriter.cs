@@ -6,17 +6,22 @@ using Cablewright.Engine.Heat;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Supply;
+using Cablewright.Engine.Variations;
 
 namespace Cablewright.Engine.Answers;
 
 /// <summary>Writes the answer from what was worked out.</summary>
-internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator, SizedBuild sized, SupplyReport supply)
+internal sealed class AssessmentWriter(Variant variant)
 {
-    private readonly Evaluation evaluation = sized.Evaluation;
+    private readonly CompleteBuild build = variant.Build;
+    private readonly Evaluator evaluator = variant.Evaluator;
+    private readonly SizedBuild sized = variant.Sized;
+    private readonly SupplyReport supply = variant.Supply;
+    private readonly Evaluation evaluation = variant.Sized.Evaluation;
 
     public Assessment Write(IReadOnlyList<Question> questions)
     {
-        List<Breach> breaches = [.. sized.Breaches, .. supply.Breaches];
+        List<Breach> breaches = [.. variant.Breaches];
         if (!sized.IsComplete) breaches.Add(new Breach(BreachKind.BudgetReached, Severity.Info, 0));
         IReadOnlyList<Finding> findings = new FindingWriter(build, evaluator, evaluation, sized.Faults, supply).Write(breaches);
         Verdict verdict = findings.Count == 0 ? Verdict.Pass : (Verdict)findings.Max(finding => finding.Severity);
@@ -31,7 +36,7 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
             Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],
             Runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)],
             Findings = findings,
-            Sizing = build.Runs.Any(run => run.Given is null) ? new SizingResult(sized.IsComplete, Metal()) : null,
+            Sizing = build.Runs.Any(run => run.Given is null) ? SizingOf() : null,
             Materials = MaterialList.Of(build, evaluation.Decision),
             SafetyNotes = build.Ruleset.SafetyNotes,
         };
@@ -121,6 +126,14 @@ internal sealed class AssessmentWriter(CompleteBuild build, Evaluator evaluator,
                 : null,
         };
     }
+
+    private SizingResult SizingOf() => new(sized.IsComplete, Metal())
+    {
+        Optimal = sized.IsOptimal,
+        Gap = sized.Gap,
+        Cost = sized.Cost,
+        Currency = build.Stated.Sizing.Prices.Count > 0 ? build.Stated.Sizing.Currency : null,
+    };
 
     private double Metal() => Enumerable.Range(0, build.Runs.Count)
         .Sum(run => evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres * 1000);

@@ -1,8 +1,8 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
-using Cablewright.Engine.Sizing;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Variations;
 
 namespace Cablewright.Engine.Answers;
 
@@ -17,16 +17,16 @@ internal static class Questions
     private const int MostAsked = 5;
     private const double MetalThatMatters = 0.05;
 
-    public static IReadOnlyList<Question> For(CompleteBuild build, SizedBuild present, SupplyReport supply)
+    public static IReadOnlyList<Question> For(Variant present)
     {
-        WhatIf[] whatIfs = [.. WhatIfs.For(build)];
+        WhatIf[] whatIfs = [.. WhatIfs.For(present.Build)];
         if (whatIfs.Length == 0) return [];
-        Outcome now = OutcomeOf(build, present, supply);
+        Outcome now = OutcomeOf(present);
         return [.. whatIfs
             .Select((whatIf, order) => (
                 WhatIf: whatIf,
                 Order: order,
-                Outcomes: whatIf.Answers.Select(answer => OutcomeOf(answer, build)).OfType<Outcome>().ToArray()))
+                Outcomes: whatIf.Answers.Select(answer => OutcomeOf(answer, present.Build.Ruleset)).OfType<Outcome>().ToArray()))
             .Where(asked => asked.Outcomes.Length > 0)
             .Select(asked => (asked.WhatIf, asked.Order, Swing: Swing.Between(now, asked.Outcomes)))
             .Where(asked => asked.Swing.Matters)
@@ -41,25 +41,20 @@ internal static class Questions
     /// <summary>
     /// What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.
     /// </summary>
-    private static Outcome? OutcomeOf(Build answered, CompleteBuild build)
+    private static Outcome? OutcomeOf(Build answered, Ruleset ruleset)
     {
-        CompleteBuild complete = BuildCompletion.Complete(answered, build.Ruleset);
-        var evaluator = new Evaluator(complete);
-        SizedBuild sized = Sizer.Size(complete, evaluator, build.Ruleset["ask.work-budget"].Value);
-        return sized.IsComplete
-            ? OutcomeOf(complete, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation))
-            : null;
+        var variant = Variant.Of(answered, ruleset, ruleset["ask.work-budget"].Value);
+        return variant.Sized.IsComplete || variant.Sized.Gap < MetalThatMatters ? OutcomeOf(variant) : null;
     }
 
-    private static Outcome OutcomeOf(CompleteBuild build, SizedBuild sized, SupplyReport supply)
+    private static Outcome OutcomeOf(Variant variant)
     {
-        Breach[] breaches = [.. sized.Breaches, .. supply.Breaches];
-        double metal = build.Runs.Any(run => run.Given is null)
-            ? Enumerable.Range(0, build.Runs.Count)
-                .Sum(run => sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres)
+        IReadOnlyList<CompleteRun> runs = variant.Build.Runs;
+        double metal = runs.Any(run => run.Given is null)
+            ? Enumerable.Range(0, runs.Count)
+                .Sum(run => variant.Sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * runs[run].LengthMetres)
             : 0;
-        Severity worst = breaches.Length == 0 ? Severity.Info : breaches.Max(breach => breach.Severity);
-        return new Outcome((Verdict)worst, breaches.Count(breach => breach.Severity is Severity.Fail), metal);
+        return new Outcome(variant.Verdict, variant.Breaches.Count(breach => breach.Severity is Severity.Fail), metal);
     }
 
     private readonly record struct Outcome(Verdict Verdict, int Fails, double Metal);

@@ -34,6 +34,28 @@ public sealed record Build
 
     /// <summary>What may be chosen from where something is left open.</summary>
     public SizingWishes Sizing { get; init; } = new();
+
+    /// <summary>How far off what is stated or assumed may be.</summary>
+    public Tolerances Tolerances { get; init; } = new();
+
+    /// <summary>What else to work out that costs more than one assessment.</summary>
+    public IReadOnlyList<Extra> Include { get; init; } = [];
+}
+
+/// <summary>How far off what is stated or assumed may be, each either way.</summary>
+public sealed record Tolerances
+{
+    /// <summary>Of the efficiency, or of the stated input current, as a share of it, 0 to 1.</summary>
+    public double? EfficiencyShare { get; init; }
+
+    /// <summary>Of the charging voltage, in volts.</summary>
+    public double? ChargingVolts { get; init; }
+
+    /// <summary>Of every length, as a share of it, 0 to 1.</summary>
+    public double? LengthShare { get; init; }
+
+    /// <summary>Of the temperature of all surroundings, in kelvin.</summary>
+    public double? SurroundingsKelvin { get; init; }
 }
 
 /// <summary>The vehicle's electrical supply.</summary>
@@ -342,6 +364,24 @@ public sealed record SizingWishes
     /// <summary>The metals to choose from; empty: copper.</summary>
     public IReadOnlyList<Material> Materials { get; init; } = [];
 
-    /// <summary>The sizes to choose from; empty: the trade's usual ones.</summary>
+    /// <summary>The sizes to choose from; empty: those that have a price, else the trade's usual ones.</summary>
     public IReadOnlyList<ConductorSize> Sizes { get; init; } = [];
+
+    /// <summary>What the choice makes least.</summary>
+    public Prefer Prefer { get; init; }
+
+    /// <summary>
+    /// What conductors cost. Where any is stated, a conductor without one is not chosen, except in a run for which nothing that has
+    /// a price is allowed.
+    /// </summary>
+    public IReadOnlyList<ConductorPrice> Prices { get; init; } = [];
+
+    /// <summary>The currency of the prices; it is handed through and changes no result.</summary>
+    public string? Currency { get; init; }
 }
+
+/// <summary>What one conductor costs.</summary>
+/// <param name="Size">Its size.</param>
+/// <param name="Material">Its metal.</param>
+/// <param name="PerMetre">The price of one metre, more than 0, in the currency of the build.</param>
+public sealed record ConductorPrice(ConductorSize Size, Material Material, double PerMetre);

@@ -65,6 +65,19 @@ public enum IsolatorKind
     DcDcCharger,
 }
 
+/// <summary>What an answer holds only where it is asked for.</summary>
+public enum Extra
+{
+    /// <summary>Each run with its neighbours in size, metal and count, and what the whole costs against what it loses.</summary>
+    Alternatives,
+
+    /// <summary>By how much all amplifiers could be larger.</summary>
+    Headroom,
+
+    /// <summary>What becomes of the verdict when what was stated or assumed is a little off.</summary>
+    Robustness,
+}
+
 /// <summary>
 /// The class of an amplifier's output stage, which decides its efficiency and how its current follows the music.
 /// </summary>
@@ -107,4 +120,17 @@ public enum Programme
 
     /// <summary>Music with its dynamics left: one eighth of rated power on average.</summary>
     Dynamic,
+}
+
+/// <summary>What a choice of conductors makes least.</summary>
+public enum Prefer
+{
+    /// <summary>What the conductors cost: the stated prices, else the ruleset's relative price of their metal.</summary>
+    Cost,
+
+    /// <summary>The mass of their metal.</summary>
+    Mass,
+
+    /// <summary>How many different conductors there are to buy, by size and metal; among equals, what they cost.</summary>
+    FewestSizes,
 }

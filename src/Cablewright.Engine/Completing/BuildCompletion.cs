@@ -66,6 +66,7 @@ internal static class BuildCompletion
             Capacitors = capacitors,
             AlternatorPlace = alternatorPlace,
             CountsEnergy = countsEnergy,
+            Tolerances = build.Include.Contains(Extra.Robustness) ? TolerancesOf(build.Tolerances, nominalFactor, assumptions) : null,
             Assumptions = assumptions.Noted,
         };
     }
@@ -74,6 +75,16 @@ internal static class BuildCompletion
         chargingVolts >= ruleset["circuit.four-battery-threshold"].Value ? 4
         : chargingVolts >= ruleset["circuit.two-battery-threshold"].Value ? 2
         : 1;
+
+    private static CompleteTolerances TolerancesOf(Tolerances stated, double nominalFactor, AssumptionList assumptions) => new(
+        assumptions.Take(
+            stated.EfficiencyShare, "/tolerances/efficiency", "tolerance.efficiency", "how sure it is, is not stated"),
+        assumptions.Take(
+            stated.ChargingVolts, "/tolerances/chargingVoltage", "tolerance.charging-voltage", "how sure it is, is not stated",
+            nominalFactor, "V"),
+        assumptions.Take(stated.LengthShare, "/tolerances/length", "tolerance.length", "how sure they are, is not stated"),
+        assumptions.Take(
+            stated.SurroundingsKelvin, "/tolerances/surroundings", "tolerance.surroundings", "how sure they are, is not stated"));
 
     private static DropLimits DropOf(Limits limits, double chargingVolts, AssumptionList assumptions)
     {

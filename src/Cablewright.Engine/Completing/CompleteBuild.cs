@@ -52,6 +52,9 @@ internal sealed record CompleteBuild
 
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 
+    /// <summary>How far off things may be; <c>null</c> where that is not asked for.</summary>
+    public CompleteTolerances? Tolerances { get; init; }
+
     /// <summary>Battery voltage with the engine off or the alternator overrun; never above the charging voltage.</summary>
     public double LowestSupplyVolts => Math.Min(ChargingVolts, Ruleset["circuit.lowest-supply-voltage"].Value * NominalFactor);
 
@@ -125,6 +128,13 @@ internal sealed record CompleteBattery
     /// <summary>Resistances that show after a while.</summary>
     public required IReadOnlyList<Polarisation> Polarisation { get; init; }
 }
+
+/// <summary>How far off what is stated or assumed may be, each either way.</summary>
+/// <param name="EfficiencyShare">Of an efficiency or an input current, as a share of it.</param>
+/// <param name="ChargingVolts">Of the charging voltage.</param>
+/// <param name="LengthShare">Of every length, as a share of it.</param>
+/// <param name="Kelvin">Of the temperature of all surroundings.</param>
+internal sealed record CompleteTolerances(double EfficiencyShare, double ChargingVolts, double LengthShare, double Kelvin);
 
 /// <summary>A capacitor, complete.</summary>
 /// <param name="At">Its place.</param>

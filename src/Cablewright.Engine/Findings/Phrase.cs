@@ -36,12 +36,18 @@ internal sealed class Phrase(UnitSystem units)
         ? $"{Number(celsius * 9 / 5 + 32)} F ({Number(celsius)} C)"
         : Number(celsius) + " C";
 
+    /// <summary>A difference of temperatures.</summary>
+    public string TemperatureDifference(double kelvin) => units is UnitSystem.Us
+        ? $"{Number(kelvin * 9 / 5)} F ({Number(kelvin)} K)"
+        : Number(kelvin) + " K";
+
     /// <summary>A figure with the unit it has in a ruleset.</summary>
     public string Value(double value, string unit) => unit switch
     {
         "1" => value <= 1 ? Percent(value) : Number(value),
         "m" => Length(value),
         "C" => Temperature(value),
+        "K" => TemperatureDifference(value),
         "ohm" => Milliohms(value),
         _ => Number(value) + " " + unit.Split(' ')[0],
     };

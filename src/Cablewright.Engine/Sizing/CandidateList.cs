@@ -7,7 +7,8 @@ namespace Cablewright.Engine.Sizing;
 /// <summary>The conductors that an open run may be made of.</summary>
 internal static class CandidateList
 {
-    private const int MostInParallel = 4;
+    /// <summary>The most that are laid in parallel where the build states no count.</summary>
+    public const int MostInParallel = 4;
 
     private static readonly ConductorSize[] UsualAmerican =
         [.. new[] { "18", "16", "14", "12", "10", "8", "6", "4", "2", "1/0", "2/0", "3/0", "4/0" }
@@ -23,36 +24,44 @@ internal static class CandidateList
     /// <summary>The candidates for one run, the one with the highest resistance first.</summary>
     /// <param name="run">The run.</param>
     /// <param name="build">The build, with its own lists.</param>
-    /// <remarks>
-    /// Several in parallel are offered only beyond the largest single conductor, unless the build states a count.
-    /// </remarks>
-    public static IReadOnlyList<ConductorChoice> For(CompleteRun run, Build build)
+    /// <param name="costs">Its prices.</param>
+    /// <param name="mostParallel">How many may lie in parallel where the run does not state it.</param>
+    public static IReadOnlyList<ConductorChoice> For(CompleteRun run, Build build, ConductorCosts costs, int mostParallel)
     {
         ConductorWish wish = run.Wish;
         ConductorSize? largest = run.Terminals.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
-        IReadOnlyList<ConductorSize> sizes = build.Sizing.Sizes.Count > 0 ? build.Sizing.Sizes : Usual(build.Units);
-        IReadOnlyList<Material> materials = wish.Material is { } stated ? [stated]
-            : build.Sizing.Materials.Count > 0 ? build.Sizing.Materials : [Material.Copper];
-        int count = wish.Count ?? 1;
-        List<ConductorChoice> choices = [.. Fitting(sizes, largest)
-            .SelectMany(size => materials.Distinct().Select(material => new ConductorChoice(Conductor.Of(size, material), count)))
+        IEnumerable<int> counts = wish.Count is { } count ? [count] : Enumerable.Range(1, mostParallel);
+        return [.. Conductors(Fitting(SizesOf(build, costs), largest), MaterialsOf(wish, build, costs), costs)
+            .SelectMany(conductor => counts.Select(parallel => new ConductorChoice(conductor, parallel)))
             .OrderByDescending(choice => choice.OhmsPerMetreAt20)
-            .ThenBy(choice => choice.Conductor.Material)];
-        if (wish.Count is null)
-        {
-            Conductor strongest = choices[^1].Conductor;
-            for (int parallel = 2; parallel <= MostInParallel; parallel++) choices.Add(new ConductorChoice(strongest, parallel));
-        }
+            .ThenBy(choice => choice.Conductor.Material)
+            .ThenBy(choice => choice.Count)];
+    }
 
-        return choices;
+    private static IEnumerable<ConductorSize> SizesOf(Build build, ConductorCosts costs) =>
+        build.Sizing.Sizes.Count > 0 ? build.Sizing.Sizes : costs.ArePriced ? costs.PricedSizes : Usual(build.Units);
+
+    private static IEnumerable<Material> MaterialsOf(ConductorWish wish, Build build, ConductorCosts costs) =>
+        wish.Material is { } stated ? [stated]
+        : build.Sizing.Materials.Count > 0 ? build.Sizing.Materials.Distinct()
+        : costs.ArePriced ? costs.PricedMaterials
+        : [Material.Copper];
+
+    private static Conductor[] Conductors(
+        IEnumerable<ConductorSize> sizes, IEnumerable<Material> materials, ConductorCosts costs)
+    {
+        Conductor[] all = [.. sizes.SelectMany(size => materials.Select(material => Conductor.Of(size, material)))];
+        Conductor[] priced = [.. all.Where(costs.IsPriced)];
+        return priced.Length > 0 ? priced : all;
     }
 
     /// <summary>
     /// What the terminals accept; where that is none of the sizes, the smallest of them, which a finding then names.
     /// </summary>
-    private static ConductorSize[] Fitting(IReadOnlyList<ConductorSize> sizes, ConductorSize? largest)
+    private static ConductorSize[] Fitting(IEnumerable<ConductorSize> sizes, ConductorSize? largest)
     {
-        ConductorSize[] fitting = [.. sizes.Distinct().Where(size => largest is null || size.FitsWhere(largest))];
-        return fitting.Length > 0 ? fitting : [sizes.MinBy(size => size.MetalAreaMm2)!];
+        ConductorSize[] known = [.. sizes.Distinct()];
+        ConductorSize[] fitting = [.. known.Where(size => largest is null || size.FitsWhere(largest))];
+        return fitting.Length > 0 ? fitting : [known.MinBy(size => size.MetalAreaMm2)!];
     }
 }

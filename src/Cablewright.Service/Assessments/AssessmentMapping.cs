@@ -26,9 +26,9 @@ internal static class AssessmentMapping
         Amplifiers = [.. assessment.Amplifiers.Select(AmplifierOf)],
         Runs = [.. assessment.Runs.Select(RunAnswerMapping.ToContract)],
         Findings = [.. assessment.Findings.Select(FindingOf)],
-        Sizing = assessment.Sizing is { } sizing
-            ? new SizingResult { Complete = sizing.Complete, MassGrams = Shown(sizing.MassGrams) }
-            : null,
+        Sizing = VariationMapping.SizingOf(assessment.Sizing),
+        Headroom = VariationMapping.HeadroomOf(assessment.Headroom),
+        Robustness = VariationMapping.RobustnessOf(assessment.Robustness),
         Materials = [.. assessment.Materials.Select(MaterialOf)],
         SafetyNotes = assessment.SafetyNotes,
     };

@@ -20,6 +20,8 @@ internal static class BuildMapping
         Runs = [.. build.Runs.Select(RunMapping.ToEngine)],
         Limits = LimitsOf(build.Limits ?? new Limits()),
         Sizing = SizingOf(build.Sizing ?? new Sizing()),
+        Tolerances = TolerancesOf(build.Tolerances ?? new Tolerances()),
+        Include = [.. (build.Include ?? []).Select(extra => (Engine.Builds.Extra)extra).Distinct().Order()],
     };
 
     private static Engine.Builds.Amplifier LoadOf(Amplifier amplifier) => new()
@@ -57,5 +59,21 @@ internal static class BuildMapping
     {
         Materials = [.. (sizing.Materials ?? []).Select(material => (Engine.Conductors.Material)material)],
         Sizes = [.. (sizing.Sizes ?? []).Select(size => StatedSize.Of(size)!)],
+        Prefer = (Engine.Builds.Prefer)(sizing.Prefer ?? default),
+        Prices = [.. (sizing.Prices ?? []).Select(PriceOf)],
+        Currency = sizing.Currency,
+    };
+
+    private static Engine.Builds.ConductorPrice PriceOf(ConductorPrice price) => new(
+        StatedSize.Of(price.Size)!,
+        (Engine.Conductors.Material)(price.Material ?? default),
+        price.Price / Stated<ConductorPrice>.Read(price.Per, nameof(price.Per)).Value);
+
+    private static Engine.Builds.Tolerances TolerancesOf(Tolerances tolerances) => new()
+    {
+        EfficiencyShare = Stated<Tolerances>.Value(tolerances.Efficiency, nameof(tolerances.Efficiency)),
+        ChargingVolts = Stated<Tolerances>.Value(tolerances.ChargingVoltage, nameof(tolerances.ChargingVoltage)),
+        LengthShare = Stated<Tolerances>.Value(tolerances.Length, nameof(tolerances.Length)),
+        SurroundingsKelvin = Stated<Tolerances>.Value(tolerances.Surroundings, nameof(tolerances.Surroundings)),
     };
 }

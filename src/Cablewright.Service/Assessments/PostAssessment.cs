@@ -12,17 +12,8 @@ internal static class PostAssessment
     private const string AskAgain = "no-cache";
 
     /// <summary>Reads, checks and assesses the build.</summary>
-    public static async Task<IResult> Answer(HttpRequest request, CancellationToken cancellation)
-    {
-        if (!IsPlainJson(request)) return new ProblemAnswer(ProblemKinds.UnsupportedMediaType);
-        Shaped<Build> body = await ShapeReader.ReadAsync(request, AnswerJson.Shapes.Build, cancellation: cancellation);
-        return body.Outcome switch
-        {
-            ShapeOutcome.Read => Answer(body.Value!),
-            ShapeOutcome.TooLarge => FaultyRequest.Answer(ProblemKinds.TooLarge, body.Faults),
-            _ => FaultyRequest.Answer(ProblemKinds.NotUnderstood, body.Faults),
-        };
-    }
+    public static Task<IResult> Answer(HttpRequest request, CancellationToken cancellation) =>
+        JsonBody.Answer(request, AnswerJson.Shapes.Build, Answer, cancellation);
 
     private static IResult Answer(Build build)
     {
@@ -31,7 +22,4 @@ internal static class PostAssessment
             ? FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults)
             : new JsonAnswer(AnswerJson.Write(assessment, AnswerJson.Shapes.Assessment), assessment.Id, AskAgain);
     }
-
-    private static bool IsPlainJson(HttpRequest request) =>
-        JsonMediaType.Announces(request.ContentType) && request.Headers.ContentEncoding.Count == 0;
 }

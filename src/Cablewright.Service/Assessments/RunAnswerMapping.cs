@@ -32,6 +32,7 @@ internal static class RunAnswerMapping
         Fuse = FuseOf(run.Fuse),
         FarFuse = FuseOf(run.FarFuse),
         Isolator = IsolatorOf(run.Isolator),
+        Alternatives = run.Alternatives is { } alternatives ? [.. alternatives.Select(VariationMapping.AlternativeOf)] : null,
     };
 
     private static ConductorResult ConductorOf(Engine.Answers.ConductorResult conductor) => new()

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Cablewright.Contract.Problems;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Problems;
@@ -13,6 +14,9 @@ internal sealed record Operation(string Id, string Tag, string Summary, string D
 {
     /// <summary>The type of the request body, where there is one.</summary>
     public Type? Body { get; init; }
+
+    /// <summary>A right request body.</summary>
+    public Func<JsonNode?>? Example { get; init; }
 
     /// <summary>Whether a caller that already has the answer is told so.</summary>
     public bool IsCacheable { get; init; }

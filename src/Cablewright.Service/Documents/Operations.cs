@@ -1,4 +1,7 @@
+using System.Text.Json;
 using Cablewright.Contract.Builds;
+using Cablewright.Contract.Comparisons;
+using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Problems;
 
@@ -29,6 +32,19 @@ internal static class Operations
         + "The same build, ruleset and release always give the same bytes. All faults of a request are listed at once.")
     {
         Body = typeof(Build),
+        Example = () => JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build),
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+            ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
+    };
+
+    public static readonly Operation Compare = new(
+        "compareBuilds", Assessments, "Put builds side by side",
+        "Assesses two to six builds and says where they differ, run by run and amplifier by amplifier, matched by id.")
+    {
+        Body = typeof(ComparisonRequest),
+        Example = () => JsonSerializer.SerializeToNode(
+            new ComparisonRequest { Builds = [QuickBuild.Example, QuickBuild.Example with { Name = "another" }] },
+            AnswerJson.Shapes.ComparisonRequest),
         Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
     };

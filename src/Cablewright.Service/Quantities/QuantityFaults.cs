@@ -71,6 +71,7 @@ internal static class QuantityFaults
         QuantityKind.Power => "a power",
         QuantityKind.Resistance => "a resistance",
         QuantityKind.Temperature => "a temperature",
+        QuantityKind.TemperatureDifference => "a difference of temperatures",
         QuantityKind.Ratio => "a percentage",
         QuantityKind.Capacity => "a capacity",
         QuantityKind.Level => "a level",

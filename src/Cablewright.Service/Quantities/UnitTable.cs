@@ -23,6 +23,8 @@ internal static class UnitTable
             [ElectricResistanceUnit.Microohm, ElectricResistanceUnit.Milliohm, ElectricResistanceUnit.Ohm]),
         (QuantityKind.Temperature, TemperatureUnit.DegreeCelsius,
             [TemperatureUnit.DegreeCelsius, TemperatureUnit.DegreeFahrenheit, TemperatureUnit.Kelvin]),
+        (QuantityKind.TemperatureDifference, TemperatureDeltaUnit.Kelvin,
+            [TemperatureDeltaUnit.Kelvin, TemperatureDeltaUnit.DegreeCelsius, TemperatureDeltaUnit.DegreeFahrenheit]),
         (QuantityKind.Ratio, RatioUnit.DecimalFraction, [RatioUnit.Percent]),
         (QuantityKind.Capacity, ElectricChargeUnit.AmpereHour,
             [ElectricChargeUnit.MilliampereHour, ElectricChargeUnit.AmpereHour]),
@@ -42,6 +44,9 @@ internal static class UnitTable
     {
         [TemperatureUnit.DegreeCelsius] = ["C", "°C", "℃"],
         [TemperatureUnit.DegreeFahrenheit] = ["F", "°F", "℉"],
+        [TemperatureDeltaUnit.Kelvin] = ["K"],
+        [TemperatureDeltaUnit.DegreeCelsius] = ["C", "°C", "℃"],
+        [TemperatureDeltaUnit.DegreeFahrenheit] = ["F", "°F", "℉"],
         [ElectricResistanceUnit.Ohm] = ["Ohm", "ohm", "ohms", "Ohms", "Ω", "\u2126"],
         [ElectricResistanceUnit.Milliohm] = ["mOhm", "mohm", "mΩ", "m\u2126"],
         [ElectricResistanceUnit.Microohm] = ["uOhm", "uohm", "\u00b5Ω", "\u03bcΩ", "\u00b5\u2126", "\u03bc\u2126"],

@@ -16,7 +16,8 @@ internal sealed class BuildValidator : ContractValidator<Build>
         RuleForEach(build => build.Junctions).SetValidator(new ContractValidator<Junction>());
         RuleForEach(build => build.Runs).SetValidator(new RunValidator());
         RuleFor(build => build.Limits!).SetValidator(new ContractValidator<Limits>());
-        RuleFor(build => build.Sizing!).SetValidator(new ContractValidator<Sizing>());
+        RuleFor(build => build.Sizing!).SetValidator(new SizingValidator());
+        RuleFor(build => build.Tolerances!).SetValidator(new ContractValidator<Tolerances>());
     }
 
     private static void CheckRuleset(string? id, ValidationContext<Build> context)

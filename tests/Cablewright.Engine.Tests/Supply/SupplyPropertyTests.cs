@@ -101,6 +101,14 @@ public class SupplyPropertyTests
         ],
     };
 
+    /// <summary>Behind its diode stands a battery that is full, with nothing to feed: the diode's current is none, of no sign.</summary>
+    [Fact]
+    public void A_diode_that_carries_nothing_leaves_a_burst_to_be_worked_out()
+    {
+        var rig = new SupplyRig(SupplyBuilds.Make(451_094, Tie.Diode));
+        Assert.NotNull(Burst.Of(rig.Complete, rig.Circuit, 120, isHeld: true).LowestVolts);
+    }
+
     [Fact]
     public void A_higher_current_at_idle_never_shortens_the_time_at_idle() =>
         Gen.Select(Any, Gen.Double[0, 100], Gen.Double[0, 100]).Sample((any, idle, extra) =>

@@ -41,7 +41,7 @@ public class HostileBuildTests(ServiceFixture service) : IClassFixture<ServiceFi
             JsonNode build = JsonNode.Parse(Undamaged[damage[0].Place % Undamaged.Length])!;
             Apply(build, damage);
             Answer answer = service.Post(build.ToJsonString()).GetAwaiter().GetResult();
-            Assert.True(answer.Status is 200 or 400 or 422, answer.Text);
+            Assert.True(answer.Status is 200 or 400 or 422, $"{answer.Text} for {build.ToJsonString()}");
             if (answer.Status == 200) Assert.Empty(ContractSchemas.Faults("Assessment", answer.Json));
             else Assert.NotEmpty(answer.Faults);
         },

@@ -193,4 +193,11 @@ public sealed class QuantityReadingTests
 
         public string? Plain { get; init; }
     }
+
+    /// <summary>The unit of another kind is refused by name, whatever the kind that is wanted.</summary>
+    [Fact]
+    public void Every_kind_has_a_name_to_refuse_with() => Assert.All(
+        Enum.GetValues<QuantityKind>(),
+        kind => Assert.NotEmpty(
+            QuantityRule.Of<Wide>(kind.ToString()).Read(kind is QuantityKind.Mass ? "7 V" : "7 kg").Fault!.Detail));
 }

@@ -28,6 +28,12 @@ public sealed class UnitsAgainstGnuTests
             'K' => "7.3 K",
             _ => "tempC(7.3)",
         }),
+        [QuantityKind.TemperatureDifference] = ("K", unit => unit[^1] switch
+        {
+            'F' or '\u2109' => "7.3 degF",
+            'K' => "7.3 K",
+            _ => "7.3 degC",
+        }),
         [QuantityKind.Ratio] = ("1", unit => "7.3 " + unit),
         [QuantityKind.Capacity] = ("A hour", unit => $"7.3 {unit[..^1]} hour"),
         [QuantityKind.Level] = ("1", _ => "7.3"), // already decibels: read as they are

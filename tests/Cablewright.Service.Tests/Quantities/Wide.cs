@@ -23,6 +23,9 @@ internal sealed record Wide
     [Quantity(QuantityKind.Resistance, "0 Ohm", "1000000 Ohm", "1 mOhm")]
     public string? Resistance { get; init; }
 
+    [Quantity(QuantityKind.TemperatureDifference, "0 K", "1000000 K", "10 K")]
+    public string? TemperatureDifference { get; init; }
+
     [Quantity(QuantityKind.Temperature, "-273.15 C", "1000000 C", "105 C")]
     public string? Temperature { get; init; }
 

@@ -10,12 +10,16 @@ public sealed class ServiceFixture : WebApplicationFactory<Program>
     public async Task<Answer> Get(string address, params (string Name, string Value)[] headers) =>
         await Send(new HttpRequestMessage(HttpMethod.Get, address), headers);
 
-    public async Task<Answer> Post(
-        string body, string contentType = "application/json", params (string Name, string Value)[] headers)
+    public Task<Answer> Post(
+        string body, string contentType = "application/json", params (string Name, string Value)[] headers) =>
+        PostTo("/v1/assessments", body, contentType, headers);
+
+    public async Task<Answer> PostTo(
+        string path, string body, string contentType = "application/json", params (string Name, string Value)[] headers)
     {
         var content = new ByteArrayContent(Encoding.UTF8.GetBytes(body));
         if (contentType.Length > 0) content.Headers.TryAddWithoutValidation("Content-Type", contentType);
-        return await Send(new HttpRequestMessage(HttpMethod.Post, "/v1/assessments") { Content = content }, headers);
+        return await Send(new HttpRequestMessage(HttpMethod.Post, path) { Content = content }, headers);
     }
 
     public async Task<Answer> Send(HttpRequestMessage request, params (string Name, string Value)[] headers)

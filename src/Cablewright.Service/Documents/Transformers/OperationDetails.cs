@@ -1,8 +1,5 @@
 using System.Globalization;
-using System.Text.Json;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Service.Answers;
-using Cablewright.Service.Assessments;
 using Cablewright.Service.Hosting;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
@@ -26,7 +23,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         }
 
         foreach (OpenApiMediaType body in (operation.RequestBody?.Content?.Values ?? []).OfType<OpenApiMediaType>())
-            body.Example = JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build);
+            body.Example = described.Example?.Invoke();
 
         foreach ((string status, IOpenApiResponse response) in operation.Responses!)
             Describe((OpenApiResponse)response, status, described);

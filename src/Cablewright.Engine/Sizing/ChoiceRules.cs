@@ -1,0 +1,74 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>Which rules a choice has to keep.</summary>
+/// <remarks>
+/// Every rule that would make the build fail, whether it speaks of what is chosen or of what is given; and, though breaking it is
+/// only a caution, that an amplifier's return conducts no worse than its supply, where some candidate for the return does. What is
+/// broken in any case is accepted, by rule and place. The drop has its own goal.
+/// </remarks>
+internal sealed class ChoiceRules
+{
+    private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> accepted = [];
+    private readonly bool[] returnBinds;
+
+    public ChoiceRules(SizingTask task, IReadOnlyList<ConductorChoice>[] candidates)
+    {
+        returnBinds = [.. task.Build.Stated.Amplifiers.Select(amplifier => CanReturn(task, candidates, amplifier.Id))];
+    }
+
+    /// <summary>Whether it is accepted that some run gets too hot.</summary>
+    public bool AcceptsHeat => accepted.Any(breach => breach.Kind is BreachKind.OverAmpacity);
+
+    /// <summary>Whether it is accepted that a run gets too hot.</summary>
+    public bool AcceptsHeatOf(int run) => accepted.Any(breach => breach.Index == run && breach.Kind is BreachKind.OverAmpacity);
+
+    /// <summary>Whether it is accepted that a run's fuse does not protect it, or does not carry its load.</summary>
+    public bool AcceptsFuseOf(int run) => accepted.Any(breach => breach.Index == run && breach.Kind
+        is BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction
+        or BreachKind.ParallelUnguarded or BreachKind.FuseBelowLoad);
+
+    /// <summary>Whether the return of an amplifier has to conduct no worse than its supply.</summary>
+    public bool ReturnBinds(int amplifier) => returnBinds[amplifier];
+
+    /// <summary>Accepts what is broken in each of several choices.</summary>
+    /// <returns>Whether there was anything to accept.</returns>
+    public bool Accept(params IReadOnlyList<Breach>[] broken)
+    {
+        IEnumerable<(BreachKind, int, bool)> everywhere = broken[0].Where(Binds).Select(Key);
+        foreach (IReadOnlyList<Breach> other in broken) everywhere = everywhere.Intersect(other.Where(Binds).Select(Key));
+        int before = accepted.Count;
+        accepted.UnionWith([.. everywhere]);
+        return accepted.Count > before;
+    }
+
+    /// <summary>Whether none is broken that is not accepted.</summary>
+    public bool AreKept(IEnumerable<Breach> breaches) => breaches.Where(Binds).All(breach => accepted.Contains(Key(breach)));
+
+    /// <summary>Whether a choice has to keep the rule that a breach is about.</summary>
+    public bool Binds(Breach breach) => breach.Kind is BreachKind.ReturnBelowSupply
+        ? returnBinds[breach.Index]
+        : breach.Severity is Severity.Fail && breach.Kind is not BreachKind.DropOverLimit;
+
+    private static (BreachKind, int, bool) Key(Breach breach) => (breach.Kind, breach.Index, breach.IsFar);
+
+    private static bool CanReturn(SizingTask task, IReadOnlyList<ConductorChoice>[] candidates, string amplifier)
+    {
+        double supply = 0, back = 0;
+        bool isOpen = false;
+        for (int run = 0; run < candidates.Length; run++)
+        {
+            CompleteRun described = task.Build.Runs[run];
+            if (described.From != amplifier && described.To != amplifier) continue;
+            if (described.Side is Side.Supply) supply = Math.Max(supply, 1 / candidates[run][0].OhmsPerMetreAt20);
+            else back += 1 / candidates[run][^1].OhmsPerMetreAt20;
+            isOpen |= described.Side is Side.Return && described.Given is null;
+        }
+
+        return isOpen && !Significant.Exceeds(supply, back);
+    }
+}

@@ -1,0 +1,25 @@
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>What a choice is to reach.</summary>
+/// <param name="Volts">The most that may be lost on the way to each amplifier and back.</param>
+/// <param name="MostParallel">How many conductors may lie in parallel where a build does not state it.</param>
+internal sealed record Goal(double[] Volts, int MostParallel)
+{
+    /// <summary>The same limit for every amplifier, in the share that its source's voltage is of the charging voltage.</summary>
+    public static Goal Of(double volts, int mostParallel, CompleteBuild build, Wiring wiring) =>
+        new([.. Enumerable.Range(0, build.Draws.Count).Select(amplifier => volts * wiring.SourceShareOf(amplifier))], mostParallel);
+
+    /// <summary>Whether an evaluation keeps every amplifier's limit.</summary>
+    public bool IsKeptBy(WorstCurrents currents, Wiring wiring) => !Over(currents, wiring).Any();
+
+    /// <summary>The amplifiers whose drop is above the goal.</summary>
+    public IEnumerable<int> Over(WorstCurrents currents, Wiring wiring) =>
+        Enumerable.Range(0, Volts.Length).Where(amplifier => Significant.Exceeds(DropOf(amplifier, currents, wiring), Volts[amplifier]));
+
+    /// <summary>What is lost on the way to an amplifier and back.</summary>
+    public static double DropOf(int amplifier, WorstCurrents currents, Wiring wiring) =>
+        wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
+}

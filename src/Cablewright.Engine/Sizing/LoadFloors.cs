@@ -1,0 +1,65 @@
+using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completing;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>The least that each amplifier draws in any choice that keeps a goal.</summary>
+/// <remarks>
+/// Let V be the source's voltage, D the drop, g the goal, and d a number that D is proven not to be below. A load of constant power
+/// draws P/(V − D) ≥ P/(V − d); a constant resistance draws (V − D)/R ≥ (V − g)/R; a constant current is what it is. So a floor of
+/// the drops gives a floor of the currents, and that, where every way is the same whatever the resistances, a new floor of the
+/// drops: beginning with d = 0, each round is proven by the one before, by induction and without assuming that the circuit as a
+/// whole responds monotonically.
+/// </remarks>
+internal sealed class LoadFloors(CompleteBuild build, Wiring wiring, Goal goal)
+{
+    /// <summary>The least current with the engine running, of an amplifier whose drop is at least this.</summary>
+    public double Running(int load, double dropVolts)
+    {
+        LoadDraw draw = build.Draws[load].Full;
+        double source = wiring.SourceVoltsOf(load);
+        double volts = draw.Kind is LoadKind.ConstantPower ? Math.Max(dropVolts, 0) : goal.Volts[load];
+        return CircuitSolver.Amps(draw, source - Math.Min(volts, goal.Volts[load]));
+    }
+
+    /// <summary>
+    /// The least current at the lowest supply voltage; 0 for a constant resistance, which draws more with the engine running.
+    /// </summary>
+    public double AtLowest(int load, double dropVolts)
+    {
+        LoadDraw draw = build.Draws[load].Full;
+        return draw.Kind is LoadKind.ConstantResistance
+            ? 0
+            : CircuitSolver.Amps(draw, build.LowestSupplyVolts - Math.Clamp(dropVolts, 0, build.LowestSupplyVolts / 2));
+    }
+
+    /// <summary>The least current while fuses are chosen, when more may be lost than in the end, but never twice the goal.</summary>
+    public double Least(int load)
+    {
+        LoadDraw draw = build.Draws[load].Full;
+        double volts = draw.Kind is LoadKind.ConstantPower ? 0 : 2 * goal.Volts[load];
+        return CircuitSolver.Amps(draw, wiring.SourceVoltsOf(load) - volts);
+    }
+
+    /// <summary>Root-mean-square over full current.</summary>
+    public double ThermalShare(int load) => build.Draws[load].ThermalShare;
+
+    /// <summary>What an amplifier draws at most where no more than this is lost of a supply voltage.</summary>
+    public double Most(int load, double supplyVolts, double dropVolts)
+    {
+        LoadDraw draw = build.Draws[load].Full;
+        double volts = draw.Kind is LoadKind.ConstantPower ? supplyVolts - dropVolts : supplyVolts;
+        return volts > 0 ? CircuitSolver.Amps(draw, volts) : double.PositiveInfinity;
+    }
+
+    /// <summary>Whether an amplifier draws no less at a lower voltage.</summary>
+    public bool DrawsNoLessWhenLow(int load) => build.Draws[load].Full.Kind is not LoadKind.ConstantResistance;
+
+    /// <summary>The most that each amplifier draws with the engine running where it keeps the goal.</summary>
+    public double MostRunning(int load)
+    {
+        LoadDraw draw = build.Draws[load].Full;
+        double source = wiring.SourceVoltsOf(load);
+        return CircuitSolver.Amps(draw, draw.Kind is LoadKind.ConstantPower ? source - goal.Volts[load] : source);
+    }
+}

@@ -1,0 +1,89 @@
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Heat;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>What is proven of the currents of a run.</summary>
+/// <param name="Warming">The least root-mean-square current, engine running.</param>
+/// <param name="Lasting">The least of the worst root-mean-square current.</param>
+/// <param name="Least">The least full current with nothing lost.</param>
+/// <param name="Most">The most full current while fuses are chosen.</param>
+/// <param name="Hottest">The most root-mean-square current while fuses are chosen.</param>
+internal readonly record struct RunAmps(double Warming, double Lasting, double Least, double Most, double Hottest);
+
+/// <summary>
+/// The least and the most that each run carries and what follows: which conductors cannot bear it, and the least and the most
+/// resistance of the others.
+/// </summary>
+/// <remarks>
+/// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both are
+/// floors, and at a ceiling ceilings.
+/// </remarks>
+internal sealed class RunFloors(SizingTask task, FuseFloors fuses, ChoiceRules rules)
+{
+    private readonly CompleteBuild build = task.Build;
+
+    /// <summary>What is proven of each branch.</summary>
+    public RunAmps[] Amps { get; private set; } = [];
+
+    /// <summary>The least current of each branch with every amplifier at full output, engine running.</summary>
+    public double[] RunningAmps { get; private set; } = [];
+
+    /// <summary>Takes what is proven of the amplifiers' currents.</summary>
+    public void Take(LoadAmps[] loads)
+    {
+        RunningAmps = [.. task.Paths.LoadsOn.Select(on => Sum(on, load => loads[load].Running))];
+        Amps = [.. task.Paths.LoadsOn.Select(on => on.Count == 0
+            ? new RunAmps(0, 0, 0, double.PositiveInfinity, double.PositiveInfinity)
+            : new RunAmps(
+                Sum(on, load => loads[load].Warming),
+                Math.Max(Sum(on, load => loads[load].Warming), Sum(on, load => loads[load].LowestThermal)),
+                Math.Max(Sum(on, load => loads[load].Least), Sum(on, load => loads[load].LeastThermal)),
+                Math.Max(Sum(on, load => loads[load].MostRunning), Sum(on, load => loads[load].MostLowestThermal)),
+                Math.Max(Sum(on, load => loads[load].MostThermal), Sum(on, load => loads[load].MostLowestThermal))))];
+        fuses.Take([.. Amps.Take(build.Runs.Count).Select(amps => amps.Lasting)]);
+    }
+
+    /// <summary>Whether a conductor can bear what a run carries at least, and be guarded.</summary>
+    public bool CanBear(int run, ConductorChoice choice, RunAmps amps)
+    {
+        double bearing = task.Evaluator.Ampacities.OfAll(run, choice);
+        return bearing <= 0
+            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(amps.Lasting, bearing))
+                && (rules.AcceptsFuseOf(run) || fuses.CanGuard(run, choice, amps.Lasting)));
+    }
+
+    /// <summary>The least resistance of a run as warm as the air around it.</summary>
+    public double ColdOhms(int run, ConductorChoice choice) =>
+        Ohms(run, choice, build.Runs[run].AirCelsius) + fuses.LeastOhms(run, choice, (Amps[run].Lasting, Amps[run].Most));
+
+    /// <summary>The least resistance of a run as warm as its least current makes it.</summary>
+    public double LeastOhms(int run, ConductorChoice choice, RunAmps amps) =>
+        Ohms(run, choice, Celsius(run, choice, amps.Warming)) + fuses.LeastOhms(run, choice, (amps.Lasting, amps.Most));
+
+    /// <summary>The most resistance of a run while fuses are chosen; infinite where that is not known.</summary>
+    public double MostOhms(int run, ConductorChoice choice, RunAmps amps) => double.IsInfinity(amps.Hottest)
+        ? double.PositiveInfinity
+        : Ohms(run, choice, Celsius(run, choice, amps.Hottest)) + fuses.MostOhms(run, choice, (amps.Least, amps.Most));
+
+    private static double Sum(List<int> loads, Func<int, double> amps)
+    {
+        double sum = 0;
+        foreach (int load in loads) sum += amps(load);
+        return sum;
+    }
+
+    private double Celsius(int run, ConductorChoice choice, double amps)
+    {
+        task.SearchWork++;
+        CompleteRun described = build.Runs[run];
+        return HeatBalance.Of(choice.Conductor).TemperatureAt(amps / choice.Count / described.Bundling, described.AirCelsius);
+    }
+
+    private double Ohms(int run, ConductorChoice choice, double celsius)
+    {
+        CompleteRun described = build.Runs[run];
+        return choice.Conductor.OhmsPerMetre(celsius) * described.LengthMetres / choice.Count + described.SeriesOhms;
+    }
+}

@@ -1,0 +1,25 @@
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Protection;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>What was decided, and what is known of it.</summary>
+/// <param name="Evaluation">The decision and what it leads to.</param>
+/// <param name="Faults">What short circuits and overloads would do to it.</param>
+/// <param name="IsComplete">Whether the search came to its end.</param>
+internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, bool IsComplete)
+{
+    /// <summary>Whether it is proven that nothing better reaches the goal that was reached.</summary>
+    public bool IsOptimal { get; init; }
+
+    /// <summary>
+    /// The most by which the best choice can weigh less, as a share of this one; <c>null</c> where nothing is known.
+    /// </summary>
+    public double? Gap { get; init; }
+
+    /// <summary>What the chosen conductors cost, in the currency of the prices or in kilograms of copper.</summary>
+    public double Cost { get; init; }
+
+    /// <summary>Every rule that does not hold.</summary>
+    public IEnumerable<Breach> Breaches => Evaluation.Breaches.Concat(Faults.Breaches);
+}

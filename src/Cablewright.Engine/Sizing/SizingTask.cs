@@ -1,0 +1,95 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Protection;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>What is left open of a build, and how a choice is worked out and weighed.</summary>
+internal sealed class SizingTask
+{
+    /// <summary>Each further conductor of a run counts a little, so that among equals the one of fewer pieces wins.</summary>
+    private const double PieceWeight = 2e-6;
+
+    private readonly Prefer prefer;
+    private readonly Dictionary<int, IReadOnlyList<Breach>?> broken = [];
+    private double workLimit;
+
+    public SizingTask(CompleteBuild build, Evaluator evaluator, double workBudget)
+    {
+        Build = build;
+        workLimit = workBudget;
+        Evaluator = evaluator;
+        WorkBudget = workBudget;
+        Costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
+        prefer = build.Stated.Sizing.Prefer;
+        Open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
+        Paths = new CertainPaths(evaluator.Wiring, build.Draws.Count);
+    }
+
+    public CompleteBuild Build { get; }
+
+    public Evaluator Evaluator { get; }
+
+    public ConductorCosts Costs { get; }
+
+    public CertainPaths Paths { get; }
+
+    /// <summary>The runs whose conductor is to be chosen.</summary>
+    public int[] Open { get; }
+
+    /// <summary>The most work that may be done in all.</summary>
+    public double WorkBudget { get; }
+
+    /// <summary>Work of the search itself, in runs solved.</summary>
+    public double SearchWork { get; set; }
+
+    /// <summary>Whether as much work was done as is allowed at present.</summary>
+    public bool IsOutOfWork => Work > workLimit;
+
+    private double Work => Evaluator.Work + SearchWork;
+
+    /// <summary>Allows a share of the work that is left.</summary>
+    public void Allow(double share) => workLimit = Work + share * Math.Max(0, WorkBudget - Work);
+
+    /// <summary>The candidates of each run: the given conductor, or those to choose from, the weakest first.</summary>
+    public IReadOnlyList<ConductorChoice>[] Candidates(int mostParallel) => [.. Build.Runs.Select(run => run.Given is { } given
+        ? [new ConductorChoice(given, run.GivenCount ?? 1)]
+        : CandidateList.For(run, Build.Stated, Costs, mostParallel))];
+
+    /// <summary>What a choice for one run weighs; a given conductor weighs nothing.</summary>
+    public double WeightOf(int run, ConductorChoice choice)
+    {
+        if (Build.Runs[run].Given is not null) return 0;
+        double weight = prefer is Prefer.Mass
+            ? choice.KilogramsPerMetre * Build.Runs[run].LengthMetres
+            : Costs.Of(Build.Runs[run], choice);
+        return weight * (1 + PieceWeight * (choice.Count - 1));
+    }
+
+    /// <summary>What the chosen conductors weigh together.</summary>
+    public double WeightOf(IReadOnlyList<ConductorChoice> conductors) => Open.Sum(run => WeightOf(run, conductors[run]));
+
+    /// <summary>Works out a choice; it depends on nothing that was tried before.</summary>
+    /// <returns><c>null</c> where the voltage collapses.</returns>
+    public Evaluation? Evaluate(ConductorChoice[] conductors) => Evaluator.TryEvaluate(WithoutFuses(conductors));
+
+    /// <summary>The rules broken where every open run is as strong as it can be; <c>null</c> where the voltage collapses even so.</summary>
+    public IReadOnlyList<Breach>? BrokenByStrongest(int mostParallel)
+    {
+        if (!broken.TryGetValue(mostParallel, out IReadOnlyList<Breach>? known))
+        {
+            known = Evaluate([.. Candidates(mostParallel).Select(choices => choices[^1])]) is { } evaluation
+                ? [.. evaluation.Breaches, .. Evaluator.JudgeFaults(evaluation).Breaches]
+                : null;
+            broken.Add(mostParallel, known);
+        }
+
+        return known;
+    }
+
+    /// <summary>A choice before its fuses are placed.</summary>
+    public static Decision WithoutFuses(ConductorChoice[] conductors) =>
+        new(conductors, new FittedFuse?[conductors.Length], new FittedFuse?[conductors.Length]);
+}

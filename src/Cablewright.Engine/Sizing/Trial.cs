@@ -1,0 +1,15 @@
+using Cablewright.Engine.Protection;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>A choice that was worked out in full and keeps a goal and the rules.</summary>
+/// <param name="Evaluation">The choice and what it leads to.</param>
+/// <param name="Faults">What short circuits and overloads would do to it.</param>
+/// <param name="Weight">What the chosen conductors weigh in the objective.</param>
+internal sealed record Trial(Evaluation Evaluation, FaultReport Faults, double Weight)
+{
+    private const double HalfStep = 5e-7;
+
+    /// <summary>A choice that weighs less than this is lighter by what six digits show.</summary>
+    public double Below { get; } = Significant.Round(Weight) * (1 - HalfStep);
+}

@@ -1,0 +1,86 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Variations;
+
+/// <summary>Each run with its neighbours in size, metal and count, everything else left as it is.</summary>
+/// <remarks>
+/// The other conductors stay; fuses that were chosen are chosen anew, since they follow from the conductors. Work is counted: once
+/// the budget is used up no further run is looked at.
+/// </remarks>
+internal sealed class Alternatives
+{
+    private const int MostInParallel = 8;
+
+    private readonly Variant present;
+    private readonly Build settled;
+    private readonly ConductorCosts costs;
+    private double workLeft;
+
+    private Alternatives(Variant present)
+    {
+        this.present = present;
+        settled = SettledBuild.WithFusesOpen(present.Build, present.Sized.Evaluation.Decision);
+        costs = new ConductorCosts(present.Build.Stated.Sizing, present.Build.Ruleset);
+        workLeft = present.Build.Ruleset["variations.work-budget"].Value;
+    }
+
+    /// <summary>The alternatives of each run; <c>null</c> for a run that the budget did not reach.</summary>
+    public static IReadOnlyList<IReadOnlyList<AlternativeResult>?> Of(Variant present)
+    {
+        var alternatives = new Alternatives(present);
+        return [.. Enumerable.Range(0, present.Build.Runs.Count).Select(alternatives.OfRun)];
+    }
+
+    private IReadOnlyList<AlternativeResult>? OfRun(int run)
+    {
+        if (workLeft <= 0) return null;
+        return [.. Neighbours(run).Select(choice => Of(run, choice))];
+    }
+
+    private IEnumerable<ConductorChoice> Neighbours(int run)
+    {
+        ConductorChoice now = present.Sized.Evaluation.Decision.Conductors[run];
+        (ConductorSize size, Material metal) = (now.Conductor.Size, now.Conductor.Material);
+        SizingWishes wishes = present.Build.Stated.Sizing;
+        ConductorSize[] sizes =
+            [.. (wishes.Sizes.Count > 0 ? wishes.Sizes : CandidateList.Usual(present.Build.Stated.Units)).OrderBy(each => each.MetalAreaMm2)];
+        if (sizes.LastOrDefault(each => size.IsLargerThan(each)) is { } smaller)
+            yield return now with { Conductor = Conductor.Of(smaller, metal) };
+        if (sizes.FirstOrDefault(each => each.IsLargerThan(size)) is { } larger)
+            yield return now with { Conductor = Conductor.Of(larger, metal) };
+        IEnumerable<Material> metals = wishes.Materials.Count > 0 ? wishes.Materials.Distinct() : Enum.GetValues<Material>();
+        foreach (Material other in metals.Where(other => other != metal))
+            yield return now with { Conductor = Conductor.Of(size, other) };
+        if (now.Count > 1) yield return now with { Count = now.Count - 1 };
+        if (now.Count < MostInParallel) yield return now with { Count = now.Count + 1 };
+    }
+
+    private AlternativeResult Of(int run, ConductorChoice choice)
+    {
+        Run[] runs = [.. settled.Runs];
+        runs[run] = runs[run] with
+        {
+            Conductor = runs[run].Conductor with
+            {
+                Size = choice.Conductor.Size,
+                Material = choice.Conductor.Material,
+                Count = choice.Count,
+            },
+        };
+        var variant = Variant.Of(settled with { Runs = runs }, present.Build.Ruleset, double.PositiveInfinity);
+        workLeft -= variant.Evaluator.Work;
+        Evaluation evaluation = variant.Sized.Evaluation;
+        CompleteRun described = variant.Build.Runs[run];
+        double amps = evaluation.Currents.PeakAmps[run], ohms = evaluation.Currents.Ohms[run];
+        double ampacity = variant.Evaluator.Ampacities.OfAll(run, choice);
+        return new AlternativeResult(
+            choice.Conductor.Size, choice.Conductor.Material, choice.Count, ohms * amps, ohms * amps * amps,
+            evaluation.Currents.Celsius[run], ampacity > 0 ? evaluation.Currents.ThermalAmps[run] / ampacity : null, variant.Verdict,
+            !costs.ArePriced || costs.IsPriced(choice.Conductor) ? costs.Of(described, choice) : null,
+            choice.KilogramsPerMetre * described.LengthMetres * 1000);
+    }
+}

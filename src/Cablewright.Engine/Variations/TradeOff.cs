@@ -1,0 +1,63 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Variations;
+
+/// <summary>What the whole build costs against what it loses: no other choice found is both cheaper and loses less.</summary>
+/// <remarks>
+/// Method: the open conductors are chosen anew under ever smaller permitted drops, at equal steps up to the hard limit; of the
+/// choices those stay that no other beats in both cost and worst drop.
+/// </remarks>
+internal static class TradeOff
+{
+    private const int MostPoints = 12;
+
+    /// <summary>The frontier, the cheapest point first; empty where nothing is open.</summary>
+    public static IReadOnlyList<TradeOffPoint> Of(Variant present)
+    {
+        CompleteBuild build = present.Build;
+        if (build.Runs.All(run => run.Given is not null)) return [];
+        TradeOffPoint[] points =
+            [.. Enumerable.Range(1, MostPoints)
+                .Select(step => PointAt(build, build.Drop.HardVolts * step / MostPoints))
+                .OfType<TradeOffPoint>()
+                .OrderBy(point => Significant.Round(point.Cost)).ThenBy(point => Significant.Round(point.WorstDropPercent))];
+        var frontier = new List<TradeOffPoint>();
+        foreach (TradeOffPoint point in points)
+        {
+            if (frontier.Count == 0 || Significant.Exceeds(frontier[^1].WorstDropPercent, point.WorstDropPercent))
+                frontier.Add(point);
+        }
+
+        return frontier;
+    }
+
+    /// <summary>The choice under one permitted drop, or <c>null</c> where none keeps every rule.</summary>
+    private static TradeOffPoint? PointAt(CompleteBuild build, double volts)
+    {
+        Build limited = build.Stated with
+        {
+            Include = [],
+            Limits = build.Stated.Limits with { MaxDropVolts = volts, MaxDropFraction = null },
+        };
+        var variant = Variant.Of(limited, build.Ruleset, build.Ruleset["ask.work-budget"].Value);
+        if (!variant.Sized.IsComplete || !variant.Stands) return null;
+        Evaluation evaluation = variant.Sized.Evaluation;
+        double worst = Enumerable.Range(0, build.Draws.Count).Max(amplifier =>
+        {
+            double source = variant.Evaluator.Wiring.SourceVoltsOf(amplifier);
+            return (source - evaluation.Currents.TerminalVolts[amplifier]) / source * 100;
+        });
+        IEnumerable<int> open = Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null);
+        return new TradeOffPoint(
+            variant.Sized.Cost,
+            worst,
+            [.. open.Select(run => ChoiceOf(variant.Build.Runs[run].Id, evaluation.Decision.Conductors[run]))]);
+    }
+
+    private static TradeOffChoice ChoiceOf(string run, ConductorChoice choice) =>
+        new(run, choice.Conductor.Size, choice.Conductor.Material, choice.Count);
+}

@@ -1,0 +1,50 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
+
+namespace Cablewright.Engine.Variations;
+
+/// <summary>A build and all that was worked out of it, before it is put into words.</summary>
+/// <param name="Build">The build, completed.</param>
+/// <param name="Evaluator">What worked it out.</param>
+/// <param name="Sized">What was decided.</param>
+/// <param name="Supply">What the supply can give.</param>
+internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBuild Sized, SupplyReport Supply)
+{
+    /// <summary>Works a build out.</summary>
+    /// <param name="build">A build without faults.</param>
+    /// <param name="ruleset">The limits to apply.</param>
+    /// <param name="workBudget">How much work a choice may take.</param>
+    public static Variant Of(Build build, Ruleset ruleset, double workBudget)
+    {
+        CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
+        var evaluator = new Evaluator(complete);
+        SizedBuild sized = Sizer.Size(complete, evaluator, workBudget);
+        return new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation));
+    }
+
+    /// <summary>Every rule that does not hold.</summary>
+    public IEnumerable<Breach> Breaches => Sized.Breaches.Concat(Supply.Breaches);
+
+    /// <summary>The worst of them.</summary>
+    public Verdict Verdict => (Verdict)Breaches.Select(breach => breach.Severity).DefaultIfEmpty(Severity.Info).Max();
+
+    /// <summary>Whether no rule fails.</summary>
+    public bool Stands => Verdict < Verdict.Fail;
+
+    /// <summary>The finding that weighs most and, among equals, is the most dangerous; <c>null</c> where every rule holds.</summary>
+    public Finding? Worst
+    {
+        get
+        {
+            Breach[] worst = [.. Breaches.OrderByDescending(breach => breach.Severity).ThenBy(breach => breach.Kind)
+                .ThenBy(breach => breach.Index).Take(1)];
+            return worst.Length == 0
+                ? null
+                : new FindingWriter(Build, Evaluator, Sized.Evaluation, Sized.Faults, Supply).Write(worst)[0];
+        }
+    }
+}

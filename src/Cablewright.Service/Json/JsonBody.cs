@@ -1,0 +1,26 @@
+using System.Text.Json.Serialization.Metadata;
+using Cablewright.Service.Problems;
+
+namespace Cablewright.Service.Json;
+
+/// <summary>Answers a request that carries one JSON document.</summary>
+internal static class JsonBody
+{
+    /// <summary>Reads the document, and answers with what is wrong with its form or with what an endpoint makes of it.</summary>
+    public static async Task<IResult> Answer<T>(
+        HttpRequest request, JsonTypeInfo<T> shape, Func<T, IResult> answer, CancellationToken cancellation)
+        where T : class
+    {
+        if (!IsPlainJson(request)) return new ProblemAnswer(ProblemKinds.UnsupportedMediaType);
+        Shaped<T> body = await ShapeReader.ReadAsync(request, shape, cancellation: cancellation);
+        return body.Outcome switch
+        {
+            ShapeOutcome.Read => answer(body.Value!),
+            ShapeOutcome.TooLarge => FaultyRequest.Answer(ProblemKinds.TooLarge, body.Faults),
+            _ => FaultyRequest.Answer(ProblemKinds.NotUnderstood, body.Faults),
+        };
+    }
+
+    private static bool IsPlainJson(HttpRequest request) =>
+        JsonMediaType.Announces(request.ContentType) && request.Headers.ContentEncoding.Count == 0;
+}

@@ -1,0 +1,80 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Tests.Sizing;
+
+/// <summary>A build whose every choice can be worked out, one by one, by the full assessment.</summary>
+internal sealed class ChoiceProblem
+{
+    private readonly Evaluator evaluator;
+
+    public ChoiceProblem(Build build)
+    {
+        Build = BuildCompletion.Complete(build, RulesetLibrary.Newest);
+        evaluator = new Evaluator(Build);
+        Task = new SizingTask(Build, evaluator, double.PositiveInfinity);
+    }
+
+    public CompleteBuild Build { get; }
+
+    public SizingTask Task { get; }
+
+    /// <summary>The two goals in the order in which they are tried.</summary>
+    public Goal[] Goals => [GoalOf(Build.Drop.TargetVolts), GoalOf(Build.Drop.HardVolts)];
+
+    public Goal GoalOf(double volts, int mostParallel = 1) => Goal.Of(volts, mostParallel, Build, evaluator.Wiring);
+
+    /// <summary>Every choice of every open run.</summary>
+    public IEnumerable<ConductorChoice[]> All(int mostParallel = 1)
+    {
+        IReadOnlyList<ConductorChoice>[] candidates = Task.Candidates(mostParallel);
+        IEnumerable<ConductorChoice[]> choices = [[]];
+        foreach (IReadOnlyList<ConductorChoice> of in candidates)
+            choices = choices.SelectMany(choice => of, (choice, next) => (ConductorChoice[])[.. choice, next]);
+        return choices;
+    }
+
+    /// <summary>
+    /// The best choice for the first goal that any choice keeps, by going through all of them, the best first, until one keeps it and
+    /// every rule.
+    /// </summary>
+    public ConductorChoice[]? Best(Prefer prefer = Prefer.Cost)
+    {
+        ConductorChoice[][] bestFirst =
+            [.. All().OrderBy(choice => prefer is Prefer.FewestSizes ? choice.Select(each => each.Conductor).Distinct().Count() : 0)
+                .ThenBy(Task.WeightOf)];
+        Evaluation?[] known = new Evaluation?[bestFirst.Length];
+        foreach (Goal goal in Goals)
+        {
+            for (int i = 0; i < bestFirst.Length; i++)
+            {
+                if ((known[i] ??= Task.Evaluate(bestFirst[i])) is { } evaluation && Keeps(evaluation, goal)) return bestFirst[i];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>
+    /// Whether a choice keeps a goal and every rule: no fail among the findings of the full assessment, and no return weaker than its
+    /// supply.
+    /// </summary>
+    public bool Keeps(Evaluation evaluation, Goal goal)
+    {
+        for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
+        {
+            double drop = evaluator.Wiring.SourceVoltsOf(amplifier) - evaluation.Currents.TerminalVolts[amplifier];
+            if (Significant.Exceeds(drop, goal.Volts[amplifier])) return false;
+        }
+
+        return !evaluation.Breaches.Any(breach => breach.Severity is Severity.Fail || IsReturnToChoose(breach))
+            && !evaluator.JudgeFaults(evaluation).Breaches.Any(breach => breach.Severity is Severity.Fail);
+    }
+
+    private bool IsReturnToChoose(Breach breach) => breach.Kind is BreachKind.ReturnBelowSupply && Build.Runs.Any(run =>
+        run.Given is null && run.Side is Side.Return && run.From == Build.Stated.Amplifiers[breach.Index].Id);
+}

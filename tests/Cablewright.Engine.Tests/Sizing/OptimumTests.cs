@@ -1,0 +1,67 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Tests.Published;
+
+namespace Cablewright.Engine.Tests.Sizing;
+
+/// <summary>The choice is the optimum that going through every choice with the full assessment finds.</summary>
+public class OptimumTests
+{
+    public static TheoryData<string, int, int> Kinds => new()
+    {
+        { nameof(RandomBuilds.ThreeOpen), 10_000, 330 },
+        { nameof(RandomBuilds.FourOpen), 20_000, 60 },
+        { nameof(RandomBuilds.Priced), 30_000, 80 },
+        { nameof(RandomBuilds.Looped), 40_000, 20 },
+        { nameof(RandomBuilds.TwoBatteries), 50_000, 20 },
+    };
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Is_the_best_of_all_choices(string kind, int firstSeed, int builds) => Parallel.For(0, builds, i =>
+    {
+        Build build = BuildOf(kind, new RandomBuilds(firstSeed + i));
+        var problem = new ChoiceProblem(build);
+        ConductorChoice[]? best = problem.Best();
+        Assessment answer = Assessed.Of(build);
+        if (best is null)
+        {
+            Assert.Contains(answer.Findings, finding => finding.Severity is Severity.Fail || finding.Code == "amplifier.return-below-supply");
+            return;
+        }
+
+        double weight = problem.Task.WeightOf(best);
+        Assert.True(answer.Sizing!.Optimal, $"{kind} {firstSeed + i}: the optimum is not proven, gap {answer.Sizing.Gap}");
+        Near.Relative(weight, problem.Task.WeightOf(Chosen(answer)), 1e-6, $"{kind} {firstSeed + i}");
+        Assert.DoesNotContain(answer.Findings, finding => finding.Severity is Severity.Fail);
+        Assert.Equal(0, answer.Sizing.Gap);
+    });
+
+    [Fact]
+    public void Has_the_fewest_sizes_of_all_choices() => Parallel.For(0, 30, i =>
+    {
+        Build build = new RandomBuilds(60_000 + i).FourOpen();
+        build = build with { Sizing = build.Sizing with { Prefer = Prefer.FewestSizes } };
+        var problem = new ChoiceProblem(build);
+        Assessment answer = Assessed.Of(build);
+        if (problem.Best(Prefer.FewestSizes) is not { } best) return;
+        Assert.Equal(Sizes(best), Sizes(Chosen(answer)));
+        Near.Relative(problem.Task.WeightOf(best), problem.Task.WeightOf(Chosen(answer)), 1e-6, $"build {i}");
+    });
+
+    private static int Sizes(ConductorChoice[] choice) => choice.Select(each => each.Conductor).Distinct().Count();
+
+    private static Build BuildOf(string kind, RandomBuilds random) => kind switch
+    {
+        nameof(RandomBuilds.ThreeOpen) => random.ThreeOpen(),
+        nameof(RandomBuilds.FourOpen) => random.FourOpen(),
+        nameof(RandomBuilds.Priced) => random.Priced(),
+        nameof(RandomBuilds.Looped) => random.Looped(),
+        _ => random.TwoBatteries(),
+    };
+
+    private static ConductorChoice[] Chosen(Assessment answer) =>
+        [.. answer.Runs.Select(run => new ConductorChoice(Conductor.Of(run.Conductor.Size, run.Conductor.Material), run.Conductor.Count))];
+}

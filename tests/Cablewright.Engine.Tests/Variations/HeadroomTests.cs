@@ -1,0 +1,58 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Findings;
+using static Cablewright.Engine.Tests.SampleBuilds;
+
+namespace Cablewright.Engine.Tests.Variations;
+
+public class HeadroomTests
+{
+    /// <summary>A fuse of 100 A carries 80 A without end; 6 AWG bears 111.7 A, and the drop stays far below 5 %.</summary>
+    [Theory]
+    [InlineData(50, 1.6)]
+    [InlineData(20, 4)]
+    [InlineData(160, 0.5)]
+    public void What_a_fuse_carries_stops_it(double amps, double factor)
+    {
+        HeadroomResult headroom = Of(ConstantCurrent(amps));
+        Assert.InRange(headroom.RatedOutputFactor, factor * 0.998, factor);
+        Assert.Equal("fuse.below-load", headroom.LimitedBy);
+        Assert.Equal("/runs/0/fuse/rating", headroom.At);
+    }
+
+    [Fact]
+    public void Nothing_stops_a_trickle() => Assert.Equal(new HeadroomResult(16, null, null), Of(ConstantCurrent(1)));
+
+    [Fact]
+    public void What_fails_at_any_output_leaves_none()
+    {
+        HeadroomResult headroom = Of(ConstantCurrent(50).WithRun("main", run => run with { Fuse = NoFuse }));
+        Assert.Equal(0, headroom.RatedOutputFactor);
+        Assert.Equal("fuse.missing-at-battery", headroom.LimitedBy);
+    }
+
+    /// <summary>The factor put into the build stands, a little more does not, with everything that was chosen left as it is.</summary>
+    [Fact]
+    public void A_choice_is_left_as_it_is()
+    {
+        Build open = OneAmplifier().WithRun("main", run => run with { Conductor = new ConductorWish(), Fuse = null });
+        Assessment answer = Assess(open, Extra.Headroom);
+        Build settled = Sizing.OpenBuilds.Restated(open, answer);
+        double factor = answer.Headroom!.RatedOutputFactor;
+        Assert.True(factor >= 1);
+        Assert.NotEqual(Verdict.Fail, Assess(Scaled(settled, factor)).Verdict);
+        Assessment more = Assess(Scaled(settled, factor * 1.003));
+        Assert.Equal(Verdict.Fail, more.Verdict);
+        Assert.Contains(more.Findings, finding => finding.Code == answer.Headroom.LimitedBy);
+    }
+
+    [Fact]
+    public void It_is_worked_out_only_where_it_is_asked_for() => Assert.Null(Assess(ConstantCurrent(50)).Headroom);
+
+    private static HeadroomResult Of(Build build) => Assess(build, Extra.Headroom).Headroom!;
+
+    private static Assessment Assess(Build build, params Extra[] include) => Assessed.Of(build with { Include = include });
+
+    private static Build Scaled(Build build, double factor) =>
+        build.WithAmplifier(amplifier => amplifier with { RatedOutputWatts = amplifier.RatedOutputWatts * factor });
+}

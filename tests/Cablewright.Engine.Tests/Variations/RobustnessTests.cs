@@ -1,0 +1,63 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Findings;
+using static Cablewright.Engine.Tests.SampleBuilds;
+
+namespace Cablewright.Engine.Tests.Variations;
+
+/// <summary>
+/// A load of constant current drops more only by longer or hotter conductors: 60 A over 1 m of 6 AWG each way, 1.3 mohm/m, with
+/// 0.4 mohm of joints and 1 mohm of fuse. Five percent more length are some 3 % more drop.
+/// </summary>
+public class RobustnessTests
+{
+    private static readonly Build Plain = ConstantCurrent(60);
+
+    private static readonly double Drop = Assessed.Of(Plain).Amplifiers[0].DropVolts;
+
+    [Fact]
+    public void A_verdict_with_room_stays()
+    {
+        RobustnessResult robustness = Of(Plain, new Tolerances());
+        Assert.Equal(Assessed.Of(Plain).Verdict, robustness.VerdictAcrossTolerances);
+        Assert.Null(robustness.TippedBy);
+        Assert.Null(robustness.TipsInto);
+    }
+
+    [Fact]
+    public void Longer_runs_tip_a_drop_that_is_just_kept()
+    {
+        RobustnessResult robustness = Of(WithLimit(1.02), new Tolerances { LengthShare = 0.05, SurroundingsKelvin = 0 });
+        Assert.Equal(new RobustnessResult(Verdict.Fail, "lengths 5 % longer", "amplifier.drop-over-limit"), robustness);
+    }
+
+    /// <summary>20 K are 8 % more resistance of copper, of which the conductors are about two thirds.</summary>
+    [Fact]
+    public void Hotter_surroundings_tip_it_too()
+    {
+        RobustnessResult robustness = Of(WithLimit(1.02), new Tolerances { LengthShare = 0, SurroundingsKelvin = 20 });
+        Assert.Equal("surroundings 36 F (20 K) hotter", robustness.TippedBy);
+    }
+
+    [Fact]
+    public void Where_each_alone_keeps_it_both_are_named()
+    {
+        RobustnessResult robustness = Of(WithLimit(1.04), new Tolerances { LengthShare = 0.04, SurroundingsKelvin = 10 });
+        Assert.Equal("lengths 4 % longer and surroundings 18 F (10 K) hotter", robustness.TippedBy);
+    }
+
+    [Fact]
+    public void The_tolerances_that_are_taken_are_listed()
+    {
+        Assessment answer = Assessed.Of(Plain with { Include = [Extra.Robustness], Tolerances = new Tolerances { LengthShare = 0.1 } });
+        Assert.Equal(
+            ["/tolerances/efficiency", "/tolerances/chargingVoltage", "/tolerances/surroundings"],
+            answer.Assumptions.Select(assumption => assumption.Pointer).Where(pointer => pointer.StartsWith("/tolerances", StringComparison.Ordinal)));
+    }
+
+    private static Build WithLimit(double timesTheDrop) =>
+        Plain with { Limits = Plain.Limits with { MaxDropVolts = timesTheDrop * Drop } };
+
+    private static RobustnessResult Of(Build build, Tolerances tolerances) =>
+        Assessed.Of(build with { Include = [Extra.Robustness], Tolerances = tolerances }).Robustness!;
+}
