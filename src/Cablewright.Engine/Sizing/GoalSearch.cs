@@ -160,7 +160,10 @@ internal sealed class GoalSearch
         foreach (double share in EvenAims)
         {
             if (task.IsOutOfWork || Below < bound * (1 + GoodEnough)) return;
-            TryAimed(relaxation, [.. goal.Volts.Select(_ => share)]);
+            double[] even = [.. goal.Volts.Select(_ => share)];
+            TryAimed(relaxation, even);
+            if (relaxation.LightestPicks(even) is { } picks
+                && new BranchSearch(task, relaxation, picks, even, Try).LightestOfRelaxation() is { } lightest) Try(lightest);
         }
 
         if (Best is not null && new FirstChoice(task, goal, rules, candidates).Weakened(Best.Evaluation) is { } lighter)
@@ -171,7 +174,6 @@ internal sealed class GoalSearch
     {
         if (relaxation.LightestPicks(shares) is not { } picks) return false;
         var search = new BranchSearch(task, relaxation, picks, shares, Try);
-        if (Best is not null && search.LightestOfRelaxation() is { } lightest) Try(lightest);
         double bound = relaxation.Bound(picks, shares);
         if (!AimSlacks.Any(slack => search.Tighten(bound, bound * slack))) return false;
         Try(search.Lightest());
