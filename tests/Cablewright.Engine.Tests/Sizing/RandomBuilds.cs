@@ -77,13 +77,13 @@ internal sealed class RandomBuilds(int seed)
     public Build TwoBatteries()
     {
         Build build = Wired(
-            [Any("a0", 900)],
-            Open("tie", "starter", "rear", 4), Open("feed", "rear", "a0", 1), Open("return", "a0", "body", 1),
+            [Any("a0", 500)],
+            Open("tie", "starter", "rear", 2), Open("feed", "rear", "a0", 1), Open("return", "a0", "body", 1),
             Run("rear-strap", "rear", "body", 0.4, "1/0 AWG") with { Side = Side.Return });
         return build with
         {
             Vehicle = build.Vehicle with { Batteries = [.. build.Vehicle.Batteries, new Battery { Id = "rear", Chemistry = Chemistry.Agm, InternalOhms = 0.004 }] },
-            Sizing = new SizingWishes { Sizes = EightSizes },
+            Sizing = new SizingWishes { Sizes = [.. TwelveSizes[4..]] },
         };
     }
 
