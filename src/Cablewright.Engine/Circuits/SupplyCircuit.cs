@@ -16,6 +16,7 @@ internal sealed class SupplyCircuit
 {
     private const double OpenOhms = 1e9;
     private const double StiffOhms = 1e-6;
+    private const double NoVolts = 1e-6;
 
     private readonly CompleteBuild build;
     private readonly Wiring wiring;
@@ -62,21 +63,19 @@ internal sealed class SupplyCircuit
 
     /// <summary>
     /// The same while the alternator holds the charging voltage: the battery at it gives whatever is drawn, another only where the
-    /// voltage at it falls below its own. Which do is found as for diodes.
+    /// voltage at it falls below its own. From all of them connected those that would be charged are taken away, which lowers no
+    /// voltage, until none is left.
     /// </summary>
     public SourceState[] Held()
     {
-        SourceState[] resting = Resting(), states = [.. resting];
+        SourceState[] states = Resting();
         int[] others = [.. Enumerable.Range(0, build.Batteries.Count).Where(i => i != build.ChargingBattery && IsHeld(i))];
         states[build.ChargingBattery] = new SourceState(build.ChargingVolts, StiffOhms);
-        foreach (int other in others) states[other] = resting[other] with { Ohms = double.PositiveInfinity };
-        for (int round = 0; round < 2 * others.Length && Solve(states, 0, 0) is not null; round++)
+        while (Solve(states, 0, 0) is not null)
         {
-            foreach (int other in others)
-            {
-                bool gives = VoltsAt(other) < resting[other].Volts;
-                states[other] = gives ? resting[other] : resting[other] with { Ohms = double.PositiveInfinity };
-            }
+            int[] charged = [.. others.Where(i => double.IsFinite(states[i].Ohms) && VoltsAt(i) >= states[i].Volts)];
+            if (charged.Length == 0) break;
+            foreach (int other in charged) states[other] = states[other] with { Ohms = double.PositiveInfinity };
         }
 
         return states;
@@ -123,13 +122,17 @@ internal sealed class SupplyCircuit
             double[] states = [.. ohms];
             for (int i = 0; i < diodes.Length; i++) states[diodes[i]] = conducts[i] ? ohms[diodes[i]] : OpenOhms;
             if (!solver.Solve(states, sources, draws, held)) return false;
-            bool[] forwards = [.. diodes.Select(branch => solver.BranchAmps(branch, states[branch]) > 0)];
-            if (forwards.SequenceEqual(conducts)) return true;
-            conducts = forwards;
+            bool[] next = [.. diodes.Select((branch, i) => Conducts(branch, states[branch], conducts[i]))];
+            if (next.SequenceEqual(conducts)) return true;
+            conducts = next;
         }
 
         return false;
     }
+
+    /// <summary>A diode that carries nothing stays as it is: rounding says nothing of its direction.</summary>
+    private bool Conducts(int branch, double ohms, bool didConduct) =>
+        solver.BranchAmps(branch, ohms) * ohms > (didConduct ? -NoVolts : NoVolts);
 
     private double[] Ohms(bool isOff) => !isOff
         ? warmOhms
