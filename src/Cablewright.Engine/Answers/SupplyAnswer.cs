@@ -46,9 +46,8 @@ internal static class SupplyAnswer
             described.RestVolts,
             described.InternalOhms * 1000,
             described.Energy.AmpHours,
-            described.Energy.AmpHours * described.Energy.Share,
+            described.Energy.UsableAmpHours,
             described.Energy.Exponent,
             minutes is { } finite && double.IsFinite(finite) ? finite : null);
     }
-
 }

@@ -141,9 +141,9 @@ internal sealed class FaultFinder
     {
         var supply = new Reach(build, sides, Side.Supply);
         var back = new Reach(build, sides, Side.Return);
-        foreach (string battery in BatteryIds()) supply.Mark(battery);
+        foreach (string battery in PlaceNames.BatteriesOf(build)) supply.Mark(battery);
         back.Mark(PlaceNames.Body);
-        foreach (string battery in BatteryIds()) back.Mark(battery);
+        foreach (string battery in PlaceNames.BatteriesOf(build)) back.Mark(battery);
 
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
@@ -154,7 +154,7 @@ internal sealed class FaultFinder
                     "amplifier.no-supply",
                     $"No supply run leads from a battery to amplifier \"{id}\"; "
                     + "a run that starts at an amplifier counts as its return.",
-                    $"runs from a battery ({string.Join(", ", BatteryIds())}) towards \"{id}\", "
+                    $"runs from a battery ({string.Join(", ", PlaceNames.BatteriesOf(build))}) towards \"{id}\", "
                     + "or \"side\": \"supply\" on one drawn the other way");
             else if (back.Touches(id) && !back.Contains(id))
                 Fault(
@@ -197,7 +197,4 @@ internal sealed class FaultFinder
                     $"a run from or to \"{id}\", or no such battery");
         }
     }
-
-    private IEnumerable<string> BatteryIds() =>
-        build.Vehicle.Batteries.Count == 0 ? [PlaceNames.AssumedBattery] : build.Vehicle.Batteries.Select(battery => battery.Id);
 }

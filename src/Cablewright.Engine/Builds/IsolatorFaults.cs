@@ -12,8 +12,8 @@ internal static class IsolatorFaults
         int[] isolated = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Isolator is not null)];
         if (isolated.Length == 0) return;
         var islands = new SupplyIslands(build, sides, run => run.Isolator is null);
-        int[] steps = StepsFrom(islands.Of(BatteryIds(build)[ChargingPlace.Of(build, names).Battery]), islands, build, isolated);
-        HashSet<int> withBattery = [.. BatteryIds(build).Select(islands.Of)];
+        int[] steps = StepsFrom(islands.Of(PlaceNames.BatteriesOf(build)[ChargingPlace.Of(build, names).Battery]), islands, build, isolated);
+        HashSet<int> withBattery = [.. PlaceNames.BatteriesOf(build).Select(islands.Of)];
         foreach (int run in isolated)
         {
             if (FaultOf(build.Runs[run], sides[run], islands, steps, withBattery) is var (code, detail, accepted))
@@ -63,8 +63,4 @@ internal static class IsolatorFaults
 
         return steps;
     }
-
-    private static IReadOnlyList<string> BatteryIds(Build build) => build.Vehicle.Batteries.Count == 0
-        ? [PlaceNames.AssumedBattery]
-        : [.. build.Vehicle.Batteries.Select(battery => battery.Id)];
 }

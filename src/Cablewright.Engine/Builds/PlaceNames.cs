@@ -31,6 +31,11 @@ internal sealed class PlaceNames
         if (ChargingPlace.Stated(build) is { } at) known.TryAdd(at, (PlaceKind.Charger, 0));
     }
 
+    /// <summary>The batteries' ids, or that of the one that is assumed where none is listed.</summary>
+    public static IReadOnlyList<string> BatteriesOf(Build build) => build.Vehicle.Batteries.Count == 0
+        ? [AssumedBattery]
+        : [.. build.Vehicle.Batteries.Select(battery => battery.Id)];
+
     /// <summary>The names that are not junctions.</summary>
     public IEnumerable<string> Named => known.Keys;
 

@@ -35,6 +35,10 @@ internal sealed class BatteryCompletion
         return [completion.Complete(new Battery { Id = PlaceNames.AssumedBattery }, 0)];
     }
 
+    /// <summary>The share of its capacity that may be drawn from a battery.</summary>
+    public static Figure UsableOf(Chemistry chemistry, Ruleset ruleset) =>
+        ruleset[chemistry is Chemistry.LiFePo4 ? "supply.usable-lifepo4" : "supply.usable-lead-acid"];
+
     private CompleteBattery Complete(Battery battery, int index)
     {
         string at = $"/vehicle/batteries/{index}";
@@ -70,21 +74,20 @@ internal sealed class BatteryCompletion
         double capacity = battery.CapacityAmpHours
             ?? FromReserve(battery, hours, exponent)
             ?? ruleset["supply.battery-capacity"].Value;
-        string usableId = chemistry is Chemistry.LiFePo4 ? "supply.usable-lifepo4" : "supply.usable-lead-acid";
-        double usable = battery.UsableShare ?? ruleset[usableId].Value;
+        double usable = battery.UsableShare ?? UsableOf(chemistry, ruleset).Value;
         double share = Math.Max(0, (battery.StateOfCharge ?? 1) - (1 - usable));
-        if (setting.CountsEnergy) NoteEnergy(battery, at, chemistry, usableId);
+        if (setting.CountsEnergy) NoteEnergy(battery, at, chemistry);
         return new Peukert.Cell(capacity, hours, exponent, share);
     }
 
-    private void NoteEnergy(Battery battery, string at, Chemistry chemistry, string usableId)
+    private void NoteEnergy(Battery battery, string at, Chemistry chemistry)
     {
         if (battery.CapacityAmpHours is null && battery.ReserveMinutes is null)
             assumptions.Take(null, at + "/capacity", "supply.battery-capacity", "no capacity is stated");
         assumptions.Take(
             battery.PeukertExponent, at + "/peukertExponent", "supply.peukert-" + chemistry.Word(),
             "under a large current a battery gives less than its rated capacity");
-        assumptions.Take(battery.UsableShare, at + "/usableShare", usableId, "a battery that is drawn lower does not last");
+        assumptions.Take(battery.UsableShare, at + "/usableShare", UsableOf(chemistry, ruleset).Id, "a battery that is drawn lower does not last");
         if (battery.StateOfCharge is null)
             assumptions.Note(at + "/stateOfCharge", Phrase.Percent(1), "the state of charge is not stated", "a full battery");
     }

@@ -1,4 +1,3 @@
-using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Supply;
 
@@ -67,13 +66,10 @@ internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
     {
         double wished = minutes ?? build.Ruleset["supply.wished-minutes"].Value;
         CompleteBattery like = build.Batteries[group.Batteries[0]];
-        Peukert.Cell fresh = like.Energy with { Share = Math.Max(like.Energy.Share, UsableOf(like.Chemistry)) };
+        Peukert.Cell fresh = like.Energy with { Share = Math.Max(like.Energy.Share, BatteryCompletion.UsableOf(like.Chemistry, build.Ruleset).Value) };
         double missing = Peukert.MissingAmpHours(group.CellsOf(build), fresh, amps, wished / MinutesPerHour);
         return missing <= 0
             ? $"as it is, the batteries last {Phrase.Minutes(wished)}"
             : $"to last {Phrase.Minutes(wished)}, {Phrase.Number(missing)} Ah more of battery ({like.Chemistry.Word()})";
     }
-
-    private double UsableOf(Chemistry chemistry) =>
-        build.Ruleset[chemistry is Chemistry.LiFePo4 ? "supply.usable-lifepo4" : "supply.usable-lead-acid"].Value;
 }

@@ -13,23 +13,25 @@ internal sealed class EnergyBalance
 {
     private readonly CompleteBuild build;
     private readonly WorstCurrents currents;
-    private readonly IReadOnlyList<SupplyGroup> running;
     private readonly IReadOnlyList<SupplyGroup> engineOff;
 
     public EnergyBalance(CompleteBuild build, WorstCurrents currents)
     {
         this.build = build;
         this.currents = currents;
-        running = SupplyGroup.Running(build);
+        Running = SupplyGroup.Running(build);
         engineOff = SupplyGroup.EngineOff(build);
-        Main = running.First(group => group.IsCharged(build));
+        Main = Running.First(group => group.IsCharged(build));
     }
+
+    /// <summary>The groups with the engine running.</summary>
+    public IReadOnlyList<SupplyGroup> Running { get; }
 
     /// <summary>The group that the alternator charges.</summary>
     public SupplyGroup Main { get; }
 
     /// <summary>The groups that a charger charges.</summary>
-    public IEnumerable<SupplyGroup> BehindChargers => running.Where(group => group.ChargersTo.Length > 0);
+    public IEnumerable<SupplyGroup> BehindChargers => Running.Where(group => group.ChargersTo.Length > 0);
 
     /// <summary>The groups with the engine off that feed amplifiers.</summary>
     public IEnumerable<SupplyGroup> Playing => engineOff.Where(group => group.Amplifiers.Length > 0);
@@ -81,7 +83,7 @@ internal sealed class EnergyBalance
     /// <param name="givenAmps">What the alternator or converter gives.</param>
     public double? MinutesRunning(double givenAmps)
     {
-        double minutes = running
+        double minutes = Running
             .Where(group => group == Main || group.ChargersTo.Length > 0)
             .Min(group => Minutes(group, DeficitOf(group, givenAmps)));
         return double.IsInfinity(minutes) ? null : minutes;
@@ -98,7 +100,7 @@ internal sealed class EnergyBalance
 
     private double AverageOutput(int chargerRun)
     {
-        SupplyGroup behind = running.First(group => group.ChargersTo.Contains(chargerRun));
+        SupplyGroup behind = Running.First(group => group.ChargersTo.Contains(chargerRun));
         return RatingOf(chargerRun) * Math.Min(1, AverageOf(behind) / ChargedAmps(behind));
     }
 

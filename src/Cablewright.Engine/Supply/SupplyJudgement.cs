@@ -67,7 +67,7 @@ internal sealed class SupplyJudgement
 
     private void JudgeChemistries()
     {
-        foreach (SupplyGroup group in SupplyGroup.Running(build))
+        foreach (SupplyGroup group in balance.Running)
         {
             int lithium = group.Batteries.FirstOrDefault(battery => IsLithium(battery), -1);
             int lead = group.Batteries.FirstOrDefault(battery => !IsLithium(battery), -1);

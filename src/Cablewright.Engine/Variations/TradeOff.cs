@@ -1,5 +1,6 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Sizing;
@@ -46,11 +47,9 @@ internal static class TradeOff
         var variant = Variant.Of(limited, build.Ruleset, build.Ruleset["ask.work-budget"].Value);
         if (!variant.Sized.IsComplete || !variant.Stands) return null;
         Evaluation evaluation = variant.Sized.Evaluation;
+        Wiring wiring = variant.Evaluator.Wiring;
         double worst = Enumerable.Range(0, build.Draws.Count).Max(amplifier =>
-        {
-            double source = variant.Evaluator.Wiring.SourceVoltsOf(amplifier);
-            return (source - evaluation.Currents.TerminalVolts[amplifier]) / source * 100;
-        });
+            Goal.DropOf(amplifier, evaluation.Currents, wiring) / wiring.SourceVoltsOf(amplifier) * 100);
         IEnumerable<int> open = Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null);
         return new TradeOffPoint(
             variant.Sized.Cost,
