@@ -19,11 +19,16 @@ public static class Assessor
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
-    public static Assessment Assess(Build build, Ruleset ruleset)
+    public static Assessment Assess(Build build, Ruleset ruleset) => Assess(build, ruleset, asksQuestions: true);
+
+    /// <summary>The same; without its questions, which take most of the work, where nobody reads them.</summary>
+    internal static Assessment Assess(Build build, Ruleset ruleset, bool asksQuestions)
     {
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
         var variant = Variant.Of(build, ruleset, ruleset["sizing.work-budget"].Value);
-        bool asksNothing = variant.Sized.Evaluation.SolvableShare < 1 || variant.Evaluator.Work > ruleset["ask.work-limit"].Value;
+        bool asksNothing = !asksQuestions
+            || variant.Sized.Evaluation.SolvableShare < 1
+            || variant.Evaluator.Work > ruleset["ask.work-limit"].Value;
         return Extras.Add(new AssessmentWriter(variant).Write(asksNothing ? [] : Questions.For(variant)), variant);
     }
 }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Conductors.Audit;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
@@ -34,4 +35,5 @@ internal static class Embedded
 [JsonSerializable(typeof(WallRow[]))]
 [JsonSerializable(typeof(FuseFamilyRow[]))]
 [JsonSerializable(typeof(RestVoltageRow[]))]
+[JsonSerializable(typeof(MetalRangeRow[]))]
 internal sealed partial class DataJson : JsonSerializerContext;

@@ -2,7 +2,9 @@ using System.Collections.Frozen;
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Conductors.Audit;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Kits;
 using Cablewright.Engine.Protection;
 
 namespace Cablewright.Engine;
@@ -55,6 +57,28 @@ public static class TradeWords
         [FuseFamilyName.Anl] = "ANL",
         [FuseFamilyName.ClassT] = "class-t",
         [FuseFamilyName.CircuitBreaker] = "circuit-breaker",
+        [AuditWay.Strands] = "strands",
+        [AuditWay.Resistance] = "resistance",
+        [AuditWay.Mass] = "mass",
+        [AuditVerdict.TrueToClaim] = "true-to-claim",
+        [AuditVerdict.Undersized] = "undersized",
+        [AuditVerdict.OtherMetal] = "other-metal",
+        [AuditVerdict.CannotBeTold] = "cannot-be-told",
+        [KitPartKind.PowerWire] = "power-wire",
+        [KitPartKind.GroundWire] = "ground-wire",
+        [KitPartKind.Fuse] = "fuse",
+        [KitPartKind.DistributionBlock] = "distribution-block",
+        [KitPartKind.TurnOnLead] = "turn-on-lead",
+        [KitPartKind.SignalInterconnect] = "signal-interconnect",
+        [KitPartKind.SpeakerWire] = "speaker-wire",
+        [KitPartKind.RingTerminal] = "ring-terminal",
+        [KitPartKind.Grommet] = "grommet",
+        [KitPartKind.HeatShrink] = "heat-shrink",
+        [KitPartKind.Loom] = "loom",
+        [KitPartKind.Ties] = "ties",
+        [KitVerdict.Serves] = "serves",
+        [KitVerdict.ServesWithChange] = "serves-with-change",
+        [KitVerdict.DoesNotServe] = "does-not-serve",
         [Severity.Info] = "info",
         [Severity.Caution] = "caution",
         [Severity.Fail] = "fail",

@@ -23,6 +23,10 @@ public sealed record MaterialLine
     [Figure("m", 4.8768)]
     public double? LengthMetres { get; init; }
 
+    /// <summary>The length to buy, with an allowance for bends and ends, in metres; absent where it has no length.</summary>
+    [Figure("m", 5.36448)]
+    public double? CutLengthMetres { get; init; }
+
     /// <summary>Rated current, in amperes, where it has one.</summary>
     [Figure("A", 150)]
     public double? RatingAmps { get; init; }

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Kits;
 using Cablewright.Engine.Protection;
 
 namespace Cablewright.Engine.Answers;
@@ -46,6 +47,9 @@ public sealed record Assessment
 
     /// <summary>What the job needs.</summary>
     public required IReadOnlyList<MaterialLine> Materials { get; init; }
+
+    /// <summary>The pieces, terminals and grommets behind <see cref="Materials"/>.</summary>
+    internal JobNeeds Needs { get; init; } = null!;
 
     /// <summary>The cautions that every answer carries.</summary>
     public required IReadOnlyList<string> SafetyNotes { get; init; }
@@ -247,4 +251,8 @@ public sealed record SizingResult(bool Complete, double MassGrams)
 /// <param name="Count">How many pieces.</param>
 public sealed record MaterialLine(
     string Item, ConductorSize? Size, Material? Material, double? LengthMetres, double? RatingAmps, FuseFamilyName? Family,
-    int Count);
+    int Count)
+{
+    /// <summary>The length to buy: with the allowance for bends and ends; <c>null</c> where it has no length.</summary>
+    public double? CutLengthMetres { get; init; }
+}

@@ -3,6 +3,7 @@ using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Heat;
+using Cablewright.Engine.Kits;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Supply;
@@ -25,6 +26,8 @@ internal sealed class AssessmentWriter(Variant variant)
         if (!sized.IsComplete) breaches.Add(new Breach(BreachKind.BudgetReached, Severity.Info, 0));
         IReadOnlyList<Finding> findings = new FindingWriter(build, evaluator, evaluation, sized.Faults, supply).Write(breaches);
         Verdict verdict = findings.Count == 0 ? Verdict.Pass : (Verdict)findings.Max(finding => finding.Severity);
+        RunResult[] runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)];
+        var needs = new JobNeeds(build, runs);
         return new Assessment
         {
             Verdict = verdict,
@@ -34,10 +37,11 @@ internal sealed class AssessmentWriter(Variant variant)
             AskNext = questions,
             Supply = SupplyAnswer.Of(build, evaluator.Wiring, evaluation, supply),
             Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],
-            Runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)],
+            Runs = runs,
             Findings = findings,
             Sizing = build.Runs.Any(run => run.Given is null) ? SizingOf() : null,
-            Materials = MaterialList.Of(build, evaluation.Decision),
+            Materials = MaterialList.Of(needs),
+            Needs = needs,
             SafetyNotes = build.Ruleset.SafetyNotes,
         };
     }

@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using Cablewright.Engine.Conductors.Audit;
+using Cablewright.Engine.Kits;
 
 namespace Cablewright.Engine.Findings;
 
@@ -142,10 +144,14 @@ public static class FindingCodes
                 "The work budget ended before the choice of the open conductors was finished."),
         }.ToFrozenDictionary();
 
-    /// <summary>All of them, by code.</summary>
-    public static IReadOnlyList<FindingCode> All { get; } =
+    /// <summary>Those of an assessment, by code.</summary>
+    public static IReadOnlyList<FindingCode> OfAssessments { get; } =
         [.. Table.Values.Select(row => new FindingCode(row.Code, row.Meaning))
             .OrderBy(code => code.Code, StringComparer.Ordinal)];
+
+    /// <summary>All of them, by code: of assessments, of audits and of kits.</summary>
+    public static IReadOnlyList<FindingCode> All { get; } =
+        [.. OfAssessments.Concat(AuditCodes.All).Concat(KitCodes.All).OrderBy(code => code.Code, StringComparer.Ordinal)];
 
     internal static string CodeOf(BreachKind kind) => Table[kind].Code;
 

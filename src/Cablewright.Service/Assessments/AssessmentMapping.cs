@@ -39,7 +39,8 @@ internal static class AssessmentMapping
     /// <summary>The same, where there is one.</summary>
     public static double? Shown(double? value) => value is { } number ? Shown(number) : null;
 
-    private static Assumption AssumptionOf(Engine.Answers.Assumption assumption) => new()
+    /// <summary>A value that was not stated.</summary>
+    public static Assumption AssumptionOf(Engine.Answers.Assumption assumption) => new()
     {
         Pointer = assumption.Pointer,
         Value = assumption.Value,
@@ -59,7 +60,8 @@ internal static class AssessmentMapping
         OutputShortfallWatts = Shown(amplifier.OutputShortfallWatts),
     };
 
-    private static Finding FindingOf(Engine.Findings.Finding finding) => new()
+    /// <summary>One thing that was found.</summary>
+    public static Finding FindingOf(Engine.Findings.Finding finding) => new()
     {
         Code = finding.Code,
         Severity = (Severity)finding.Severity,
@@ -74,12 +76,14 @@ internal static class AssessmentMapping
         Workings = finding.Workings,
     };
 
-    private static MaterialLine MaterialOf(Engine.Answers.MaterialLine line) => new()
+    /// <summary>One line of what a job needs.</summary>
+    public static MaterialLine MaterialOf(Engine.Answers.MaterialLine line) => new()
     {
         ItemName = line.Item,
         Size = line.Size?.Label,
         Material = (Material?)line.Material,
         LengthMetres = Shown(line.LengthMetres),
+        CutLengthMetres = Shown(line.CutLengthMetres),
         RatingAmps = Shown(line.RatingAmps),
         Family = (FuseFamilyName?)line.Family,
         Count = line.Count,

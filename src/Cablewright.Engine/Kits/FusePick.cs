@@ -1,0 +1,49 @@
+using Cablewright.Engine.Answers;
+
+namespace Cablewright.Engine.Kits;
+
+/// <summary>Which of a kit's fuses goes where a fuse is needed.</summary>
+internal sealed class FusePick
+{
+    private readonly Dictionary<FuseSlotId, KitPart> bySlot = [];
+    private readonly Dictionary<FuseSlotId, int> partOf = [];
+    private readonly List<(FuseSlotId, RunResult, FuseResult)> missing = [];
+
+    /// <summary>The greatest need first, each takes the fuse whose rating is nearest to the one that would be chosen.</summary>
+    public FusePick(Kit kit, Assessment wired)
+    {
+        List<(KitPart Part, int Index)> stock = [.. kit.Parts.Select((part, index) => (part, index))
+            .Where(entry => entry.part.Kind is KitPartKind.Fuse)
+            .SelectMany(entry => Enumerable.Repeat(entry, entry.part.Count))];
+        var slots = wired.Runs
+            .SelectMany(run => new[] { (Run: run, Fuse: run.Fuse, IsFar: false), (Run: run, Fuse: run.FarFuse, IsFar: true) })
+            .Where(slot => slot.Fuse is not null)
+            .OrderByDescending(slot => slot.Fuse!.RatingAmps);
+        foreach ((RunResult run, FuseResult? fuse, bool isFar) in slots)
+        {
+            var id = new FuseSlotId(run.Id, isFar);
+            for (int piece = 0; piece < (fuse!.PerConductor ? run.Conductor.Count : 1); piece++)
+            {
+                if (stock.Count == 0)
+                {
+                    missing.Add((id, run, fuse));
+                    continue;
+                }
+
+                var best = stock.MinBy(entry => Math.Abs(Math.Log(entry.Part.RatingAmps!.Value / fuse.RatingAmps)));
+                stock.Remove(best);
+                bySlot.TryAdd(id, best.Part);
+                partOf.TryAdd(id, best.Index);
+            }
+        }
+    }
+
+    /// <summary>The part at each place.</summary>
+    public IReadOnlyDictionary<FuseSlotId, KitPart> BySlot => bySlot;
+
+    /// <summary>Its index among the kit's parts.</summary>
+    public IReadOnlyDictionary<FuseSlotId, int> PartOf => partOf;
+
+    /// <summary>Where none is left, and the fuse that would be chosen there.</summary>
+    public IReadOnlyList<(FuseSlotId Slot, RunResult Run, FuseResult Chosen)> Missing => missing;
+}

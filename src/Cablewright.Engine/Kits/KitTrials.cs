@@ -1,0 +1,128 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Rulesets;
+
+namespace Cablewright.Engine.Kits;
+
+/// <summary>A build with a kit's cables and fuses in the place of its own, assessed; each distinct one once.</summary>
+/// <remarks>
+/// Tried in three steps, so that a failure has one cause: the supply's cables with all else open; the returns' cables too; the fuses
+/// too. What fails with everything open fails with any kit and is not counted against this one.
+/// </remarks>
+internal sealed class KitTrials
+{
+    private readonly Ruleset ruleset;
+    private readonly bool asksQuestions;
+    private readonly Build open;
+    private readonly HashSet<(string, string)> failsAnyway;
+    private readonly HashSet<(string, string)> cautionsAnyway;
+    private readonly Dictionary<string, KitTrial> known = new(StringComparer.Ordinal);
+
+    public KitTrials(Build build, Ruleset ruleset, bool isBrief)
+    {
+        this.ruleset = ruleset;
+        asksQuestions = !isBrief;
+        Assessment first = Assessor.Assess(Opened(build, null), ruleset, asksQuestions: false);
+        HashSet<string> vehicles = [.. first.Needs.Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
+        open = Opened(WithAddedRuns(build, first), vehicles);
+        Baseline = Assessor.Assess(open, ruleset, asksQuestions: false);
+        failsAnyway = Places(Baseline, Severity.Fail);
+        cautionsAnyway = Places(Baseline, Severity.Caution);
+    }
+
+    /// <summary>The build with everything that a kit could bring left open.</summary>
+    public Assessment Baseline { get; }
+
+    /// <summary>How many assessments were made for the trials.</summary>
+    public int Assessed => known.Count;
+
+    /// <summary>The build with these cables and, where given, these fuses; what is not given stays open.</summary>
+    public KitTrial With(IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<FuseSlotId, KitPart>? fuses = null)
+    {
+        Run[] runs = [.. open.Runs.Select(run => Fitted(run, wires, fuses))];
+        string key = string.Join('\n', runs.Select(Key));
+        if (known.TryGetValue(key, out KitTrial? trial)) return trial;
+        Build tried = open with { Runs = runs };
+        return known[key] = new KitTrial(tried, Assessor.Assess(tried, ruleset, asksQuestions));
+    }
+
+    /// <summary>What fails in a trial and not without the kit.</summary>
+    public IReadOnlyList<Finding> NewFails(KitTrial trial) => New(trial.Assessment, Severity.Fail, failsAnyway);
+
+    /// <summary>What wants a look in a trial and not without the kit.</summary>
+    public IReadOnlyList<Finding> NewCautions(KitTrial trial) => New(trial.Assessment, Severity.Caution, cautionsAnyway);
+
+    private static IReadOnlyList<Finding> New(Assessment trial, Severity severity, HashSet<(string, string)> anyway) =>
+        [.. trial.Findings.Where(
+            finding => finding.Severity == severity && !anyway.Contains((finding.Code, finding.Pointer)))];
+
+    private static HashSet<(string, string)> Places(Assessment assessment, Severity severity) =>
+        [.. assessment.Findings.Where(finding => finding.Severity == severity)
+            .Select(finding => (finding.Code, finding.Pointer))];
+
+    /// <summary>Sizes, metals and fuses left open; the vehicle's own cables stay as they are.</summary>
+    private static Build Opened(Build build, HashSet<string>? vehicles) => build with
+    {
+        Include = [],
+        Runs = [.. build.Runs.Select(run => vehicles is null || vehicles.Contains(run.Id) ? run : run with
+        {
+            Conductor = new ConductorWish
+            {
+                InsulationCelsius = run.Conductor.InsulationCelsius,
+                Count = run.Conductor.Count,
+            },
+            Fuse = null,
+            FarFuse = null,
+        })],
+    };
+
+    /// <summary>Returns that the assessment had to add are cables to be bought like any other.</summary>
+    private static Build WithAddedRuns(Build build, Assessment first) => build with
+    {
+        Runs =
+        [
+            .. build.Runs,
+            .. first.Runs.Skip(build.Runs.Count).Select(run => new Run
+            {
+                Id = run.Id, From = run.From, To = run.To, LengthMetres = run.LengthMetres, Route = run.Route, Side = run.Side,
+            }),
+        ],
+    };
+
+    private static Run Fitted(
+        Run run, IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<FuseSlotId, KitPart>? fuses)
+    {
+        Run wired = wires.TryGetValue(run.Id, out KitWire? wire) ? run with
+        {
+            Conductor = new ConductorWish
+            {
+                Size = wire.Conductor.Size,
+                Material = wire.Conductor.Material,
+                InsulationCelsius = wire.Part.InsulationCelsius ?? run.Conductor.InsulationCelsius,
+                Count = run.Conductor.Count,
+            },
+        } : run;
+        return fuses is null ? wired : wired with
+        {
+            Fuse = Wish(fuses, new FuseSlotId(run.Id, IsFar: false)) ?? wired.Fuse,
+            FarFuse = Wish(fuses, new FuseSlotId(run.Id, IsFar: true)) ?? wired.FarFuse,
+        };
+    }
+
+    private static FuseWish? Wish(IReadOnlyDictionary<FuseSlotId, KitPart> fuses, FuseSlotId slot) =>
+        fuses.TryGetValue(slot, out KitPart? part)
+            ? new FuseWish { RatingAmps = part.RatingAmps, Family = part.Family, LargestConductor = part.LargestConductor }
+            : null;
+
+    private static string Key(Run run) => FormattableString.Invariant(
+        $"{run.Conductor.Size} {run.Conductor.Material} {run.Conductor.InsulationCelsius} {Key(run.Fuse)} {Key(run.FarFuse)}");
+
+    private static string Key(FuseWish? fuse) => fuse is null ? "" : FormattableString.Invariant(
+        $"{fuse.RatingAmps} {fuse.Family} {fuse.LargestConductor}");
+}
+
+/// <summary>An end of a run at which a fuse stands.</summary>
+/// <param name="Run">The run's id.</param>
+/// <param name="IsFar">Whether it is the run's end.</param>
+internal readonly record struct FuseSlotId(string Run, bool IsFar);

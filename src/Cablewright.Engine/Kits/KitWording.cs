@@ -1,0 +1,156 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Findings;
+
+namespace Cablewright.Engine.Kits;
+
+/// <summary>Puts what is wrong with a kit's cables and fuses into words.</summary>
+internal sealed class KitWording(KitIssues issues, Phrase phrase, JobNeeds needs)
+{
+    private const string Bears = "kit.wire-bears";
+
+    public void BuildFails(Finding anyway) => issues.Add(
+        KitVerdict.DoesNotServe, KitCodes.BuildFails, Severity.Fail, "/build",
+        $"The build fails with any kit: {anyway.Message}", anyway.Remedy, anyway.Workings, rule: Bears);
+
+    /// <summary>Cables that are not there, hold less than they say, or cannot be told apart.</summary>
+    public void Wires(IReadOnlyList<KitWire> power, IReadOnlyList<KitWire> ground, bool needsPower, bool needsGround)
+    {
+        if (power.Count == 0 && needsPower) Missing("power wire", Builds.Side.Supply, KitVerdict.DoesNotServe);
+        if (ground.Count == 0 && needsGround) Missing("ground wire", Builds.Side.Return, KitVerdict.ServesWithChange);
+        foreach (KitWire wire in power.Concat(ground).Where(wire => wire.IsBelowLabel)) BelowLabel(wire);
+        foreach (KitWire supply in power)
+        {
+            string? colour = supply.Part.Colour?.Trim();
+            if (ground.FirstOrDefault(back => Alike(back.Part.Colour?.Trim(), colour)) is not { } same) continue;
+            issues.Add(
+                KitVerdict.Serves, KitCodes.SameColour, Severity.Caution, $"/kit/parts/{same.Index}/colour",
+                $"Supply and ground cable are both {colour}: they can be mistaken for each other.",
+                "mark the ground cable with black heat-shrink at both ends and wherever it can be reached",
+                $"\"{colour}\" = \"{same.Part.Colour}\"", rule: "kit.colours-differ");
+            return;
+        }
+    }
+
+    public void Shortages(WirePlan plan, KitVerdict verdict)
+    {
+        foreach (WireShortage shortage in plan.Shortages)
+        {
+            WirePiece piece = shortage.Piece;
+            double needed = shortage.IsHard ? piece.Run.LengthMetres : piece.CutMetres;
+            issues.Add(
+                shortage.IsHard ? verdict : KitVerdict.Serves,
+                shortage.IsHard ? KitCodes.PartShort : KitCodes.CutTight,
+                shortage.IsHard ? Severity.Fail : Severity.Caution,
+                $"/kit/parts/{shortage.Wire.Index}/length",
+                shortage.IsHard
+                    ? $"Run \"{piece.Run.Id}\" is {phrase.Length(needed)} long, and "
+                        + $"{phrase.Length(shortage.LeftMetres)} of the kit's {shortage.Wire.Part.Size} cable is left for it."
+                    : $"Run \"{piece.Run.Id}\" wants {phrase.Length(needed)} with the allowance for bends and ends, and "
+                        + $"{phrase.Length(shortage.LeftMetres)} of the kit's cable is left: measure the way before you cut.",
+                $"a piece of {phrase.Length(piece.CutMetres)} of {shortage.Wire.Conductor}",
+                $"{Phrase.Number(shortage.LeftMetres)} m < {Phrase.Number(needed)} m",
+                shortage.LeftMetres, needed, "m",
+                shortage.IsHard ? "kit.complete" : "materials.cut-allowance");
+        }
+    }
+
+    /// <summary>What fails with the kit's cables, at the cable of the run it is about or at the first.</summary>
+    public void Thin(
+        WirePlan plan, IReadOnlyList<Finding> fails, Assessment trial, Assessment chosen, KitVerdict verdict)
+    {
+        Finding worst = fails[0];
+        string? run = RunOf(worst, trial);
+        string id = run is not null && plan.ByRun.ContainsKey(run) ? run : plan.ByRun.Keys.First();
+        KitWire wire = plan.ByRun[id];
+        ConductorResult enough = chosen.Runs.First(result => result.Id == id).Conductor;
+        issues.Add(
+            verdict, KitCodes.WireThin, Severity.Fail, $"/kit/parts/{wire.Index}/size",
+            $"With the kit's {wire.Conductor} the build fails: {worst.Message}",
+            $"cable that bears run \"{id}\", such as {enough.Size} of {enough.Material.Word().Replace('-', ' ')}",
+            $"{worst.Code}: {worst.Workings}", worst.Measured, worst.Limit, worst.Unit, Bears);
+    }
+
+    /// <summary>Of all that wants a look, what hangs on the cables; fuses are judged by themselves.</summary>
+    public void Marginal(IReadOnlyList<Finding> cautions)
+    {
+        foreach (Finding caution in cautions.Where(caution => !caution.Code.StartsWith("fuse.", StringComparison.Ordinal)))
+            issues.Add(
+                KitVerdict.Serves, KitCodes.WireMarginal, Severity.Caution, "/kit/parts",
+                $"With the kit's cables: {caution.Message}", caution.Remedy, $"{caution.Code}: {caution.Workings}",
+                caution.Measured, caution.Limit, caution.Unit, Bears);
+    }
+
+    public void FusesMissing(FusePick pick)
+    {
+        foreach ((FuseSlotId slot, RunResult run, FuseResult chosen) in pick.Missing)
+            issues.Add(
+                KitVerdict.ServesWithChange, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
+                $"The kit has no fuse for run \"{slot.Run}\", and one is needed at "
+                + $"\"{(slot.IsFar ? run.To : run.From)}\".",
+                $"{chosen.Family.Word()} fuse of {Phrase.Amps(chosen.RatingAmps)} with a holder for {run.Conductor.Size}",
+                "0 < 1", 0, 1, "1");
+    }
+
+    public void FusesWrong(FusePick pick, IReadOnlyList<Finding> fails, Assessment wired)
+    {
+        foreach (Finding fail in fails)
+        {
+            string? run = RunOf(fail, wired);
+            FuseSlotId slot = pick.PartOf.Keys.FirstOrDefault(slot => slot.Run == run, pick.PartOf.Keys.First());
+            RunResult at = wired.Runs.First(result => result.Id == slot.Run);
+            FuseResult right = (slot.IsFar ? at.FarFuse : at.Fuse)!;
+            issues.Add(
+                KitVerdict.ServesWithChange, KitCodes.FuseWrong, Severity.Fail,
+                $"/kit/parts/{pick.PartOf[slot]}/rating",
+                $"With the kit's {Phrase.Amps(pick.BySlot[slot].RatingAmps!.Value)} fuse the build fails: {fail.Message}",
+                $"{right.Family.Word()} fuse of {Phrase.Amps(right.RatingAmps)} in its place",
+                $"{fail.Code}: {fail.Workings}", fail.Measured, fail.Limit, fail.Unit, Bears);
+        }
+    }
+
+    public static string Summary(Kit kit, KitIssues issues)
+    {
+        string verdict = issues.Verdict switch
+        {
+            KitVerdict.Serves => $"\"{kit.Name}\" serves this build.",
+            KitVerdict.ServesWithChange => $"\"{kit.Name}\" serves this build with a change.",
+            _ => $"\"{kit.Name}\" does not serve this build.",
+        };
+        return issues.Findings is [var worst, ..] && worst.Severity is not Severity.Info
+            ? $"{verdict} {worst.Message}"
+            : verdict;
+    }
+
+    private static bool Alike(string? one, string? other) =>
+        one is { Length: > 0 } && string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
+
+    private void Missing(string what, Builds.Side side, KitVerdict verdict)
+    {
+        double metres = needs.Pieces.Where(piece => piece.Run.Side == side && !piece.IsVehicles)
+            .Sum(piece => piece.CutMetres * piece.Run.Conductor.Count);
+        ConductorResult enough = needs.Pieces.First(piece => piece.Run.Side == side && !piece.IsVehicles).Run.Conductor;
+        issues.Add(
+            verdict, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
+            $"The kit has no {what}, and {phrase.Length(metres)} of it are needed.",
+            $"{phrase.Length(metres)} of {enough.Size} {enough.Material.Word().Replace('-', ' ')}",
+            $"0 m < {Phrase.Number(metres)} m", 0, metres, "m");
+    }
+
+    private void BelowLabel(KitWire wire) => issues.Add(
+        KitVerdict.Serves, KitCodes.WireBelowLabel, Severity.Caution, $"/kit/parts/{wire.Index}/size",
+        $"The kit's {wire.Part.Size} cable holds {Phrase.Number(wire.StrandsMm2!.Value)} mm2 by its strands, and its label asks "
+        + $"for {Phrase.Number(wire.LabelMm2)}: it is tried as {wire.Conductor.Size}.",
+        $"count it as {wire.Conductor.Size}",
+        $"{wire.Part.StrandCount} x pi x ({Phrase.Number(wire.Part.StrandMetres!.Value * 1000)} mm)^2 / 4 = "
+        + $"{Phrase.Number(wire.StrandsMm2.Value)} mm2 < {Phrase.Number(wire.LabelMm2)} mm2",
+        wire.StrandsMm2, wire.LabelMm2, "mm2", "audit.least-of-claim");
+
+    /// <summary>The run that a finding of an assessment is about.</summary>
+    private static string? RunOf(Finding finding, Assessment assessment)
+    {
+        string[] path = finding.Pointer.Split('/');
+        return path is ["", "runs", var index, ..] && int.TryParse(index, out int run) && run < assessment.Runs.Count
+            ? assessment.Runs[run].Id
+            : null;
+    }
+}
