@@ -1,8 +1,10 @@
 using System.Text.Json.Serialization;
 using Cablewright.Contract.Assessments;
+using Cablewright.Contract.Audits;
 using Cablewright.Contract.Builds;
 using Cablewright.Contract.Comparisons;
 using Cablewright.Contract.Health;
+using Cablewright.Contract.Kits;
 using Cablewright.Contract.Problems;
 using Cablewright.Contract.Reference;
 using Cablewright.Contract.Rulesets;
@@ -19,6 +21,11 @@ namespace Cablewright.Contract;
     MaxDepth = ContractLimits.JsonDepth)]
 [JsonSerializable(typeof(Build))]
 [JsonSerializable(typeof(Assessment))]
+[JsonSerializable(typeof(BenchReport))]
+[JsonSerializable(typeof(ConductorAudit))]
+[JsonSerializable(typeof(Kit))]
+[JsonSerializable(typeof(KitCheck))]
+[JsonSerializable(typeof(KitAnswer))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ConductorReference))]
 [JsonSerializable(typeof(FuseReference))]

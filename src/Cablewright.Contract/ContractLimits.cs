@@ -42,6 +42,24 @@ public static class ContractLimits
     /// <summary>Most metals to choose from: all of them.</summary>
     public const int Materials = 4;
 
+    /// <summary>Most parts in one kit.</summary>
+    public const int KitParts = 64;
+
+    /// <summary>Most pieces of one part of a kit.</summary>
+    public const int PartCount = 1000;
+
+    /// <summary>Most strands of one conductor.</summary>
+    public const int Strands = 100_000;
+
+    /// <summary>Most conductors that leave one distribution block.</summary>
+    public const int BlockWays = 32;
+
+    /// <summary>Longest name of a colour, in characters.</summary>
+    public const int ColourLength = 30;
+
+    /// <summary>The highest price, in any currency.</summary>
+    public const double HighestPrice = 1_000_000;
+
     /// <summary>Most prices of conductors.</summary>
     public const int Prices = 256;
 
@@ -57,7 +75,7 @@ public static class ContractLimits
     /// <summary>Longest name of a currency, in characters.</summary>
     public const int CurrencyLength = 8;
 
-    /// <summary>Longest name of a build, in characters.</summary>
+    /// <summary>Longest name of a build or a kit, in characters.</summary>
     public const int NameLength = 100;
 
     /// <summary>Longest text of a quantity or a conductor size, in characters.</summary>

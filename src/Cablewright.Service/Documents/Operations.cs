@@ -1,8 +1,12 @@
 using System.Text.Json;
+using Cablewright.Contract.Audits;
 using Cablewright.Contract.Builds;
 using Cablewright.Contract.Comparisons;
+using Cablewright.Contract.Kits;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
+using Cablewright.Service.Audits;
+using Cablewright.Service.Kits;
 using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Documents;
@@ -11,6 +15,8 @@ namespace Cablewright.Service.Documents;
 internal static class Operations
 {
     private const string Assessments = "assessments";
+    private const string Audits = "audits";
+    private const string Kits = "kits";
     private const string Reference = "reference";
     private const string Rulesets = "rulesets";
     private const string Health = "health";
@@ -19,6 +25,8 @@ internal static class Operations
     public static IReadOnlyList<(string Name, string Description)> Tags { get; } =
     [
         (Assessments, "A build in, an assessment with its reasons out."),
+        (Audits, "Measurements of a cable in, what it truly is out."),
+        (Kits, "Wiring kits held against builds."),
         (Reference, "The tables behind the answers, each figure with its source."),
         (Rulesets, "The limits that verdicts rest on, versioned and never changed once published."),
         (Health, "How the service is."),
@@ -57,6 +65,32 @@ internal static class Operations
         IsCacheable = true,
         Query = QuickQuery.Parameters,
         Problems = [ProblemKinds.NotUnderstood, ProblemKinds.FaultyBuild],
+    };
+
+    /// <summary>The bench audit of a cable.</summary>
+    public static readonly Operation AuditConductor = new(
+        "auditConductor", Audits, "Find a cable's true size and metal",
+        "From strands, resistance or mass, each with how far off it may be: area and gauge with their bounds, the metals that the "
+        + "measurements allow, the shortfall against the label, and what the cable truly bears. A verdict is given only where the "
+        + "whole interval supports it.")
+    {
+        Body = typeof(BenchReport),
+        Example = AuditExample.Json,
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+            ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
+    };
+
+    /// <summary>A kit against a build.</summary>
+    public static readonly Operation CheckKit = new(
+        "checkKit", Kits, "Check a kit against a build",
+        "What the job needs against what the kit holds. The kit's cables and fuses are tried in the build by the full assessment: "
+        + "a cable is too thin where the build fails with it. Each part that is missing, short, thin or wrongly fused is a finding "
+        + "with its remedy.")
+    {
+        Body = typeof(KitCheck),
+        Example = KitExample.Json,
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+            ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
     };
 
     public static readonly Operation ReadConductors = Table(

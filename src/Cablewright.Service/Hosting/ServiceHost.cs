@@ -14,6 +14,8 @@ internal static class ServiceHost
     public static WebApplication Build(string[] args)
     {
         ShapeReader.Prepare(AnswerJson.Shapes.Build);
+        ShapeReader.Prepare(AnswerJson.Shapes.BenchReport);
+        ShapeReader.Prepare(AnswerJson.Shapes.KitCheck);
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
         Addresses.UseDefault(builder);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);

@@ -38,6 +38,10 @@ internal static class ProblemKinds
         "build.faulty", Status422UnprocessableEntity, "The build has faults",
         "The request has the right shape, but what it says cannot be assessed. All faults are listed at once.");
 
+    public static readonly ProblemKind Faulty = new(
+        "request.faulty", Status422UnprocessableEntity, "The request has faults",
+        "The request has the right shape, but what it says cannot be worked with. All faults are listed at once.");
+
     public static readonly ProblemKind Failed = new(
         "service.failed", Status500InternalServerError, "The service failed",
         "This is a fault of the service, not of the request. Report it with the traceId.");
@@ -54,7 +58,7 @@ internal static class ProblemKinds
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
         NotUnderstood, Refused, NotFound, MethodNotAllowed, NotAcceptable, TimedOut, TooLarge, UnsupportedMediaType, FaultyBuild,
-        Failed, NotReady,
+        Faulty, Failed, NotReady,
     ];
 
     /// <summary>The kind that an answer without a body stands for.</summary>

@@ -1,6 +1,4 @@
 using Cablewright.Contract.Builds;
-using Cablewright.Engine.Rulesets;
-using Cablewright.Service.Json;
 using FluentValidation;
 
 namespace Cablewright.Service.Validation;
@@ -10,7 +8,7 @@ internal sealed class BuildValidator : ContractValidator<Build>
 {
     public BuildValidator()
     {
-        RuleFor(build => build.Ruleset).Custom(CheckRuleset);
+        RuleFor(build => build.Ruleset).Custom(RulesetCheck.Check);
         RuleFor(build => build.Vehicle!).SetValidator(new VehicleValidator());
         RuleForEach(build => build.Amplifiers).SetValidator(new AmplifierValidator());
         RuleForEach(build => build.Junctions).SetValidator(new ContractValidator<Junction>());
@@ -18,12 +16,5 @@ internal sealed class BuildValidator : ContractValidator<Build>
         RuleFor(build => build.Limits!).SetValidator(new ContractValidator<Limits>());
         RuleFor(build => build.Sizing!).SetValidator(new SizingValidator());
         RuleFor(build => build.Tolerances!).SetValidator(new ContractValidator<Tolerances>());
-    }
-
-    private static void CheckRuleset(string? id, ValidationContext<Build> context)
-    {
-        if (id is null || RulesetLibrary.Find(id) is not null) return;
-        string known = string.Join(", ", RulesetLibrary.All.Select(ruleset => ruleset.Id));
-        context.AddFault(null, ContentCodes.RulesetUnknown, "this release does not carry that ruleset", known, Excerpt.Of(id));
     }
 }

@@ -26,8 +26,20 @@ public static class ContentCodes
     /// <summary>A number outside its range.</summary>
     public const string OutOfRange = "number.out-of-range";
 
+    /// <summary>Text that is no currency code.</summary>
+    public const string CurrencyMalformed = "currency.malformed";
+
     /// <summary>A ruleset that this release does not carry.</summary>
     public const string RulesetUnknown = "ruleset.unknown";
+
+    /// <summary>A bench report without a measurement.</summary>
+    public const string NothingMeasured = "audit.nothing-measured";
+
+    /// <summary>A part of a kit without what its kind must state.</summary>
+    public const string KitMemberMissing = "kit.member-missing";
+
+    /// <summary>A price without a currency.</summary>
+    public const string CurrencyMissing = "currency.missing";
 
     /// <summary>Both a programme and a crest factor.</summary>
     public const string ProgrammeTwice = "amplifier.programme-twice";

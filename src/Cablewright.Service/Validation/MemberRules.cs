@@ -30,6 +30,8 @@ internal static partial class MemberRules
             yield return new(member, value => CheckCount((ICollection)value, items));
         if (member.GetCustomAttribute<TextAttribute>() is { } text)
             yield return new(member, value => CheckLength((string)value, text));
+        if (member.GetCustomAttribute<CurrencyAttribute>() is not null)
+            yield return new(member, value => CheckCurrency((string)value));
         if (member.GetCustomAttribute<FigureAttribute>() is { } figure)
             yield return new(member, value => CheckRange(value, figure));
     }
@@ -91,6 +93,13 @@ internal static partial class MemberRules
                 $"at most {rule.Longest} characters");
     }
 
+    private static IEnumerable<Fault> CheckCurrency(string code)
+    {
+        if (code.EndsWith('\n') || !Currency().IsMatch(code))
+            yield return new Fault(
+                "", ContentCodes.CurrencyMalformed, "this is no currency code", Excerpt.Of(code), CurrencyAttribute.Accepted);
+    }
+
     private static IEnumerable<Fault> CheckRange(object value, FigureAttribute rule)
     {
         double number = Convert.ToDouble(value, CultureInfo.InvariantCulture);
@@ -105,4 +114,7 @@ internal static partial class MemberRules
 
     [GeneratedRegex(ContractLimits.IdPattern, RegexOptions.ECMAScript)]
     private static partial Regex Identifier();
+
+    [GeneratedRegex(CurrencyAttribute.Pattern, RegexOptions.ECMAScript)]
+    private static partial Regex Currency();
 }

@@ -33,6 +33,7 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
                     DescribeText(item, ConductorSizeAttribute.Example, ConductorSizeAttribute.Pattern);
                     break;
                 case IdentifierAttribute id: DescribeText(item, id.Example, ContractLimits.IdPattern); break;
+                case CurrencyAttribute: DescribeText(item, CurrencyAttribute.Example, CurrencyAttribute.Pattern, 3); break;
                 case TextAttribute text: DescribeText(item, text.Example, null, text.Longest); break;
                 case ExampleAttribute example: DescribeExample(item, example); break;
                 case ItemsAttribute items: (schema.MinItems, schema.MaxItems) = (items.Fewest, items.Most); break;

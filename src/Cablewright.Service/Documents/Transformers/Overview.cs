@@ -65,6 +65,7 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         ("junctions described", $"{ContractLimits.Junctions}"),
         ("conductors in parallel in one run", $"1 to {ContractLimits.ParallelConductors}"),
         ("sizes to choose from", $"1 to {ContractLimits.Sizes}"),
+        ("parts of a kit", $"1 to {ContractLimits.KitParts}"),
         ("name", $"{ContractLimits.NameLength} characters"),
         ("id", Contract.Schema.IdentifierAttribute.Accepted),
         ("text of a quantity", $"{ContractLimits.QuantityLength} characters"),

@@ -1,0 +1,26 @@
+using Cablewright.Engine.Conductors.Audit;
+using Cablewright.Service.Answers;
+using Cablewright.Service.Json;
+using Cablewright.Service.Problems;
+using Cablewright.Service.Validation;
+using BenchReport = Cablewright.Contract.Audits.BenchReport;
+
+namespace Cablewright.Service.Audits;
+
+/// <summary><c>POST /v1/conductor-audits</c>: measurements of a cable in, what it truly is out.</summary>
+internal static class PostConductorAudit
+{
+    private static readonly BenchReportValidator Validator = new();
+
+    /// <summary>Reads, checks and audits the measurements.</summary>
+    public static Task<IResult> Answer(HttpRequest request, CancellationToken cancellation) =>
+        JsonBody.Answer(request, AnswerJson.Shapes.BenchReport, Answer, cancellation);
+
+    private static IResult Answer(BenchReport report)
+    {
+        Fault[] faults = [.. Validator.Validate(report).Errors.Select(ValidationFaults.ToFault)];
+        if (faults.Length > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
+        CableAudit audit = CableAuditor.Audit(BenchMapping.ToEngine(report), RulesetCheck.Named(report.Ruleset));
+        return TaggedAnswer.Of(AuditMapping.ToContract(audit), AnswerJson.Shapes.ConductorAudit);
+    }
+}
