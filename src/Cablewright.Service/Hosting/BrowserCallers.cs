@@ -1,0 +1,33 @@
+using Cablewright.Service.Kits;
+
+namespace Cablewright.Service.Hosting;
+
+/// <summary>Which web pages may call the service from a browser (CORS); none unless the setting lists them.</summary>
+internal static class BrowserCallers
+{
+    /// <summary>The setting: origins such as <c>https://shop.example</c>, parted by commas.</summary>
+    public const string Setting = "Cablewright:AllowedOrigins";
+
+    private static readonly TimeSpan PreflightIsKept = TimeSpan.FromHours(1);
+
+    /// <summary>Sets the list up.</summary>
+    public static void Add(WebApplicationBuilder builder)
+    {
+        string[] origins = Origins(builder.Configuration);
+        builder.Services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
+            .WithOrigins(origins)
+            .WithMethods(HttpMethods.Get, HttpMethods.Post, HttpMethods.Put, HttpMethods.Delete)
+            .WithHeaders("Accept", "Authorization", "Content-Type", "If-Match", "If-None-Match", Correlation.HeaderName)
+            .WithExposedHeaders("ETag", "Location", "Retry-After", Correlation.HeaderName, KitAnswers.RevisionHeader)
+            .SetPreflightMaxAge(PreflightIsKept)));
+    }
+
+    /// <summary>Applies it where there is a list.</summary>
+    public static void Use(WebApplication app)
+    {
+        if (Origins(app.Configuration).Length > 0) app.UseCors();
+    }
+
+    private static string[] Origins(IConfiguration configuration) => (configuration[Setting] ?? "").Split(
+        ',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+}

@@ -1,0 +1,26 @@
+using Cablewright.Service.Problems;
+using Cablewright.Storage.Keys;
+
+namespace Cablewright.Service.Keys;
+
+/// <summary>Who sends a request, as far as the key tells.</summary>
+/// <param name="Key">The valid key that was shown, if one was.</param>
+/// <param name="Trouble">Why the key that was shown does not count.</param>
+internal sealed record Caller(ShopKey? Key, ProblemKind? Trouble)
+{
+    private static readonly Caller Anonymous = new(null, null);
+
+    /// <summary>The sender of a request.</summary>
+    public static Caller Of(HttpContext context) => context.Features.Get<Caller>() ?? Anonymous;
+
+    /// <summary>
+    /// Why the caller may not do this to this shop's things; <c>null</c> where it may. Another shop's things are answered like
+    /// things that are not there, whether they are or not.
+    /// </summary>
+    public ProblemKind? Refusal(string? shop, KeyScopes scope)
+    {
+        if (Key is null) return Trouble ?? ProblemKinds.KeyMissing;
+        if (shop is not null && shop != Key.Shop) return ProblemKinds.NotFound;
+        return Key.Scopes.HasFlag(scope) ? null : ProblemKinds.KeyWithoutRight;
+    }
+}

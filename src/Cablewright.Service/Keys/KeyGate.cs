@@ -1,0 +1,44 @@
+using Cablewright.Service.Documents;
+using Cablewright.Service.Problems;
+using Cablewright.Storage.Keys;
+using Cablewright.Storage.Kits;
+
+namespace Cablewright.Service.Keys;
+
+/// <summary>Finds out who sends a request, and lets pass what the key allows.</summary>
+internal static class KeyGate
+{
+    private const string Scheme = "Bearer ";
+
+    /// <summary>
+    /// Looks the key up in memory: no request waits for the database to learn whose it is. Other schemes than Bearer are for others.
+    /// </summary>
+    public static Task Identify(HttpContext context, RequestDelegate next)
+    {
+        string sent = context.Request.Headers.Authorization.ToString();
+        if (sent.StartsWith(Scheme, StringComparison.OrdinalIgnoreCase))
+            context.Features.Set(Recognise(context.RequestServices, sent[Scheme.Length..].Trim()));
+        return next(context);
+    }
+
+    /// <summary>Answers for an operation that needs a key what the key does not allow, and 503 while its catalogue is too old.</summary>
+    public static Task Admit(HttpContext context, RequestDelegate next)
+    {
+        Operation? operation = context.GetEndpoint()?.Metadata.GetMetadata<Operation>();
+        if (operation is not { Scope: not KeyScopes.None, IsKeyOptional: false }) return next(context);
+        ProblemKind? refusal =
+            Caller.Of(context).Refusal(context.GetRouteValue(PathParameter.ShopName) as string, operation.Scope)
+            ?? (context.RequestServices.GetRequiredService<Catalogues>().Fresh is null ? ProblemKinds.CatalogueUnavailable : null);
+        return refusal is null ? next(context) : new ProblemAnswer(refusal).ExecuteAsync(context);
+    }
+
+    /// <summary>A key that is not known may have been made since the database was last seen.</summary>
+    private static Caller Recognise(IServiceProvider services, string text)
+    {
+        Catalogues catalogues = services.GetRequiredService<Catalogues>();
+        ShopKey? key = catalogues.Newest?.FindKey(text);
+        if (key?.IsValidAt(services.GetRequiredService<TimeProvider>().GetUtcNow()) == true) return new(key, null);
+        return new(
+            null, key is null && catalogues.Fresh is null ? ProblemKinds.CatalogueUnavailable : ProblemKinds.KeyRefused);
+    }
+}

@@ -1,0 +1,95 @@
+using System.Buffers.Text;
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using Cablewright.Contract;
+using Cablewright.Contract.Kits;
+using Cablewright.Service.Answers;
+using Cablewright.Service.Assessments;
+using Cablewright.Service.Json;
+using Cablewright.Service.Problems;
+using Cablewright.Service.Queries;
+using Cablewright.Storage.Kits;
+
+namespace Cablewright.Service.Kits;
+
+/// <summary>
+/// <c>GET /v1/shops/{shop}/kits</c>: a page at a time. The cursor names the last kit shown, so that kits which come and go between
+/// two pages neither repeat nor hide another.
+/// </summary>
+internal static partial class ListKits
+{
+    public const string Limit = "limit";
+    public const string After = "after";
+    public const int UsualLimit = 50;
+
+    private static readonly string[] Names = [Limit, After];
+
+    /// <summary>Answers with one page.</summary>
+    public static IResult Answer(string shop, HttpContext context, Catalogues catalogues)
+    {
+        (IReadOnlyDictionary<string, string> values, List<Fault> faults) = QueryText.Read(context.Request.QueryString, Names);
+        int limit = ReadLimit(values, faults);
+        string? after = ReadCursor(values, faults);
+        if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.NotUnderstood, faults);
+
+        Catalogue catalogue = catalogues.Newest!;
+        context.Response.Headers[KitAnswers.RevisionHeader] = catalogue.Revision.ToString(CultureInfo.InvariantCulture);
+        return new JsonAnswer(
+            AnswerJson.Write(Page(catalogue, shop, limit, after), AnswerJson.Shapes.KitPage), null, "private, no-cache");
+    }
+
+    private static KitPage Page(Catalogue catalogue, string shop, int limit, string? after)
+    {
+        StoredKit[] found =
+        [
+            .. catalogue.KitsOf(shop).Values
+                .SkipWhile(kit => after is not null && string.CompareOrdinal(kit.Sku, after) <= 0)
+                .Take(limit + 1),
+        ];
+        return new KitPage
+        {
+            Revision = catalogue.Revision,
+            Kits = [.. found.Take(limit).Select(Entry)],
+            Next = found.Length > limit ? Base64Url.EncodeToString(Encoding.ASCII.GetBytes(found[limit - 1].Sku)) : null,
+        };
+    }
+
+    private static KitEntry Entry(StoredKit kit) => new()
+    {
+        Sku = kit.Sku,
+        Name = kit.Kit.Name,
+        Price = kit.Kit.Price,
+        Currency = kit.Kit.Currency,
+        Etag = $"\"{kit.Tag}\"",
+    };
+
+    private static int ReadLimit(IReadOnlyDictionary<string, string> values, List<Fault> faults)
+    {
+        if (!values.TryGetValue(Limit, out string? text)) return UsualLimit;
+        bool isRight = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int limit)
+            && limit is >= 1 and <= ContractLimits.KitsOnPage;
+        if (!isRight)
+            faults.Add(new Fault(
+                "/" + Limit, QueryCodes.Unreadable, "this is no number of kits", Excerpt.Of(text),
+                $"1 to {ContractLimits.KitsOnPage}"));
+        return limit;
+    }
+
+    private static string? ReadCursor(IReadOnlyDictionary<string, string> values, List<Fault> faults)
+    {
+        if (!values.TryGetValue(After, out string? text)) return null;
+        if (text.Length <= ContractLimits.LongestCursor && Base64Url.IsValid(text))
+        {
+            string sku = Encoding.ASCII.GetString(Base64Url.DecodeFromChars(text));
+            if (Identifier().IsMatch(sku)) return sku;
+        }
+
+        faults.Add(new Fault(
+            "/" + After, QueryCodes.Unreadable, "this is no cursor", Excerpt.Of(text), "\"next\" of the page before"));
+        return null;
+    }
+
+    [GeneratedRegex(ContractLimits.IdPattern, RegexOptions.ECMAScript)]
+    private static partial Regex Identifier();
+}

@@ -1,0 +1,49 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Cablewright.Storage.Keys;
+
+/// <summary>Makes, lists and revokes the keys of shops.</summary>
+/// <param name="database">Where they are kept.</param>
+/// <param name="clock">The time.</param>
+public sealed class KeyStore(Database database, TimeProvider clock)
+{
+    /// <summary>A new key; its text is shown this once and can never be read again. <c>null</c>: there is no such shop.</summary>
+    /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
+    public Task<(string Text, ShopKey Key)?> AddAsync(
+        string shop, KeyScopes scopes, string? label, DateTimeOffset? expiresAt, CancellationToken cancellation) =>
+        database.Run<(string, ShopKey)?>(async store =>
+        {
+            if (await store.Shops.FindAsync([shop], cancellation) is null) return null;
+            (string text, string id, byte[] hash) = KeyText.Make();
+            var row = new KeyRow
+            {
+                Id = id,
+                Shop = shop,
+                SecretHash = hash,
+                Scopes = scopes,
+                Label = label,
+                CreatedAt = clock.GetUtcNow(),
+                ExpiresAt = expiresAt,
+            };
+            store.Keys.Add(row);
+            await store.SaveChangesAsync(cancellation);
+            return (text, ShopKey.Of(row));
+        });
+
+    /// <summary>The keys of one shop, revoked and expired ones too.</summary>
+    /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
+    public Task<IReadOnlyList<ShopKey>> ListAsync(string shop, CancellationToken cancellation) =>
+        database.Run<IReadOnlyList<ShopKey>>(async store =>
+            [.. (await store.Keys.AsNoTracking().Where(key => key.Shop == shop).OrderBy(key => key.Id).ToListAsync(cancellation))
+                .Select(ShopKey.Of)]);
+
+    /// <summary>Revokes a key for ever; a second time changes nothing. <c>false</c>: there is no such key.</summary>
+    /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
+    public Task<bool> RevokeAsync(string id, CancellationToken cancellation) => database.Run(async store =>
+    {
+        if (await store.Keys.FindAsync([id], cancellation) is not { } row) return false;
+        row.RevokedAt ??= clock.GetUtcNow();
+        await store.SaveChangesAsync(cancellation);
+        return true;
+    });
+}

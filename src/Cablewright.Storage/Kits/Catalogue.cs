@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Cablewright.Storage.Keys;
+
+namespace Cablewright.Storage.Kits;
+
+/// <summary>The state of every shop's kits and keys at one moment. It never changes: a new state is a new one.</summary>
+public sealed class Catalogue
+{
+    private static readonly ImmutableSortedDictionary<string, StoredKit> NoKits =
+        ImmutableSortedDictionary.Create<string, StoredKit>(StringComparer.Ordinal);
+
+    private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>> _kits;
+    private readonly ImmutableDictionary<string, ShopKey> _keys;
+
+    private Catalogue(
+        long revision,
+        ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>> kits,
+        ImmutableDictionary<string, ShopKey> keys)
+    {
+        Revision = revision;
+        _kits = kits;
+        _keys = keys;
+    }
+
+    internal static Catalogue Empty { get; } =
+        new(0, ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>>.Empty,
+            ImmutableDictionary<string, ShopKey>.Empty);
+
+    /// <summary>Grows with every change of a kit; the same on every instance.</summary>
+    public long Revision { get; }
+
+    /// <summary>The kits of a shop by number, sorted by it (ordinal); none where there is no such shop.</summary>
+    public ImmutableSortedDictionary<string, StoredKit> KitsOf(string shop) => _kits.GetValueOrDefault(shop, NoKits);
+
+    /// <summary>The key with this text, if there is one and its secret is right; whether it is still valid is not asked.</summary>
+    public ShopKey? FindKey(string text) =>
+        KeyText.TryRead(text, out string id, out string secret)
+        && _keys.TryGetValue(id, out ShopKey? key)
+        && key.HasSecret(secret) ? key : null;
+
+    internal Catalogue With(IReadOnlyList<KitRow> changed, IEnumerable<ShopKey> keys)
+    {
+        var kits = _kits;
+        foreach (KitRow row in changed)
+        {
+            ImmutableSortedDictionary<string, StoredKit> own = kits.GetValueOrDefault(row.Shop, NoKits);
+            kits = kits.SetItem(
+                row.Shop, row.Body is null ? own.Remove(row.Sku) : own.SetItem(row.Sku, StoredKit.Of(row)));
+        }
+
+        return new(
+            changed.Count == 0 ? Revision : changed[^1].Revision,
+            kits,
+            keys.ToImmutableDictionary(key => key.Id, StringComparer.Ordinal));
+    }
+}
