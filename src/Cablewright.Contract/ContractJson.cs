@@ -24,6 +24,7 @@ namespace Cablewright.Contract;
 [JsonSerializable(typeof(BenchReport))]
 [JsonSerializable(typeof(ConductorAudit))]
 [JsonSerializable(typeof(Kit))]
+[JsonSerializable(typeof(KitPage))]
 [JsonSerializable(typeof(KitCheck))]
 [JsonSerializable(typeof(KitAnswer))]
 [JsonSerializable(typeof(Problem))]

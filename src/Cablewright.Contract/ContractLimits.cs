@@ -45,6 +45,15 @@ public static class ContractLimits
     /// <summary>Most parts in one kit.</summary>
     public const int KitParts = 64;
 
+    /// <summary>Most kits of one shop.</summary>
+    public const int KitsOfShop = 10_000;
+
+    /// <summary>Most kits on one page of a list.</summary>
+    public const int KitsOnPage = 200;
+
+    /// <summary>Longest cursor of a list, in characters.</summary>
+    public const int LongestCursor = 60;
+
     /// <summary>Most pieces of one part of a kit.</summary>
     public const int PartCount = 1000;
 

@@ -6,7 +6,8 @@ namespace Cablewright.Contract.Health;
 public sealed record HealthReport
 {
     /// <summary>
-    /// <c>live</c>: the process answers. <c>ready</c>: it also computes a built-in reference build to its known answer.
+    /// <c>live</c>: the process answers. <c>ready</c>: it also computes a built-in reference build to its known answer and
+    /// has read the catalogue.
     /// </summary>
     [Example("ready")]
     public required string Status { get; init; }

@@ -8,7 +8,7 @@ namespace Cablewright.Contract.Kits;
 public sealed record Kit
 {
     /// <summary>The shop's own number for it, where it has one. 1 to 40 letters, digits, <c>-</c> and <c>_</c>.</summary>
-    [Identifier("AK-4-100")]
+    [Identifier("AK-150")]
     public string? Sku { get; init; }
 
     /// <summary>What it is called. At most 100 characters.</summary>

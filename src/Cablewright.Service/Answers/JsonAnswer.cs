@@ -6,9 +6,15 @@ namespace Cablewright.Service.Answers;
 /// <param name="body">The answer as UTF-8.</param>
 /// <param name="tag">What identifies these very bytes, where that is worth knowing.</param>
 /// <param name="cacheControl">How long it may be kept.</param>
-internal sealed class JsonAnswer(byte[] body, string? tag, string cacheControl) : IResult
+internal sealed class JsonAnswer(ReadOnlyMemory<byte> body, string? tag, string cacheControl) : IResult
 {
     public const string ContentType = "application/json";
+
+    /// <summary>The status of the answer.</summary>
+    public int Status { get; init; } = StatusCodes.Status200OK;
+
+    /// <summary>Where what was made can be fetched.</summary>
+    public string? Location { get; init; }
 
     /// <inheritdoc/>
     public Task ExecuteAsync(HttpContext httpContext)
@@ -21,6 +27,8 @@ internal sealed class JsonAnswer(byte[] body, string? tag, string cacheControl) 
             return Task.CompletedTask;
         }
 
+        response.StatusCode = Status;
+        if (Location is not null) response.Headers.Location = Location;
         response.ContentType = ContentType;
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();

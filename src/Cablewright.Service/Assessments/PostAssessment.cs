@@ -3,6 +3,7 @@ using Cablewright.Contract.Builds;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Records;
 
 namespace Cablewright.Service.Assessments;
 
@@ -12,14 +13,22 @@ internal static class PostAssessment
     private const string AskAgain = "no-cache";
 
     /// <summary>Reads, checks and assesses the build.</summary>
-    public static Task<IResult> Answer(HttpRequest request, CancellationToken cancellation) =>
-        JsonBody.Answer(request, AnswerJson.Shapes.Build, Answer, cancellation);
+    public static Task<IResult> Answer(HttpContext context, CancellationToken cancellation)
+    {
+        (bool isRecorded, ProblemAnswer? problem) = RecordAnswers.IsAsked(context);
+        return problem is not null
+            ? Task.FromResult<IResult>(problem)
+            : JsonBody.Answer(
+                context.Request, AnswerJson.Shapes.Build, build => Answer(context, build, isRecorded, cancellation), cancellation);
+    }
 
-    private static IResult Answer(Build build)
+    private static async Task<IResult> Answer(
+        HttpContext context, Build build, bool isRecorded, CancellationToken cancellation)
     {
         (Assessment? assessment, IReadOnlyList<Fault> faults) = Answering.Answer(build);
-        return assessment is null
-            ? FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults)
+        if (assessment is null) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
+        return isRecorded
+            ? await RecordAnswers.Keep(context, assessment, build, cancellation)
             : new JsonAnswer(AnswerJson.Write(assessment, AnswerJson.Shapes.Assessment), assessment.Id, AskAgain);
     }
 }

@@ -11,4 +11,7 @@ public static class QueryCodes
 
     /// <summary>A parameter that must be there and is not.</summary>
     public const string Missing = "parameter.missing";
+
+    /// <summary>A parameter that is no number in its range, or no cursor.</summary>
+    public const string Unreadable = "parameter.unreadable";
 }

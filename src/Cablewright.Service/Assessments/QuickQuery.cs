@@ -3,7 +3,7 @@ using Cablewright.Engine;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
-using Microsoft.AspNetCore.WebUtilities;
+using Cablewright.Service.Queries;
 
 namespace Cablewright.Service.Assessments;
 
@@ -39,15 +39,7 @@ internal static class QuickQuery
     /// <summary>The values by name, and what is wrong with the query.</summary>
     public static (IReadOnlyDictionary<string, string> Values, IReadOnlyList<Fault> Faults) Read(QueryString query)
     {
-        var values = new Dictionary<string, string>(StringComparer.Ordinal);
-        var faults = new List<Fault>();
-        foreach (QueryStringEnumerable.EncodedNameValuePair pair in new QueryStringEnumerable(query.Value))
-        {
-            string name = pair.DecodeName().ToString(), value = pair.DecodeValue().ToString();
-            if (!Names.Contains(name)) faults.Add(Unknown(name, value));
-            else if (!values.TryAdd(name, value)) faults.Add(Repeated(name, value));
-        }
-
+        (Dictionary<string, string> values, List<Fault> faults) = QueryText.Read(query, Names);
         faults.AddRange(
             Parameters.Where(parameter => parameter.IsRequired && !values.ContainsKey(parameter.Name)).Select(Missing));
         CheckWord<Engine.Conductors.Material>(MaterialName, values, faults);
@@ -57,34 +49,18 @@ internal static class QuickQuery
         return (values, faults);
     }
 
-    private static Fault Unknown(string name, string value)
-    {
-        string shown = Excerpt.Of(name);
-        return new Fault(
-            PointerOf(shown),
-            QueryCodes.Unknown,
-            $"\"{shown}\" is not a parameter of this call{Nearest.Hint(name, Names)}",
-            Excerpt.Of(value),
-            string.Join(", ", Names));
-    }
-
-    private static Fault Repeated(string name, string value) =>
-        new(PointerOf(name), QueryCodes.Repeated, $"\"{name}\" is given more than once", Excerpt.Of(value), "each once");
-
     private static Fault Missing(QueryParameter parameter) =>
-        new(PointerOf(parameter.Name), QueryCodes.Missing, $"\"{parameter.Name}\" must be given");
+        new(QueryText.PointerOf(parameter.Name), QueryCodes.Missing, $"\"{parameter.Name}\" must be given");
 
     private static void CheckWord<T>(string name, Dictionary<string, string> values, List<Fault> faults) where T : struct, Enum
     {
         if (!values.TryGetValue(name, out string? word) || TradeWords.TryParse(word, out T _)) return;
         IReadOnlyList<string> words = TradeWords.All<T>();
         faults.Add(new Fault(
-            PointerOf(name),
+            QueryText.PointerOf(name),
             ShapeCodes.UnknownWord,
             $"\"{Excerpt.Of(word)}\" is not one of the words accepted{Nearest.Hint(word, words)}",
             Excerpt.Of(word),
             string.Join(", ", words)));
     }
-
-    private static string PointerOf(string name) => "/" + name.Replace("~", "~0").Replace("/", "~1");
 }

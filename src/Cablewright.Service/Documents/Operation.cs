@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using Cablewright.Contract.Problems;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Problems;
+using Cablewright.Storage.Keys;
 
 namespace Cablewright.Service.Documents;
 
@@ -17,6 +18,21 @@ internal sealed record Operation(string Id, string Tag, string Summary, string D
 
     /// <summary>A right request body.</summary>
     public Func<JsonNode?>? Example { get; init; }
+
+    /// <summary>The statuses of its good answers; 204 goes without a body.</summary>
+    public IReadOnlyList<int> Statuses { get; init; } = [StatusCodes.Status200OK];
+
+    /// <summary>What a shop's key must be allowed to do; nothing where no key is needed.</summary>
+    public KeyScopes Scope { get; init; }
+
+    /// <summary>The key is needed for a part of what it does only.</summary>
+    public bool IsKeyOptional { get; init; }
+
+    /// <summary>The parts of its path that a caller fills in.</summary>
+    public IReadOnlyList<PathParameter> Path { get; init; } = [];
+
+    /// <summary>Whether it takes <c>If-Match</c> and <c>If-None-Match</c>.</summary>
+    public bool IsConditional { get; init; }
 
     /// <summary>Whether a caller that already has the answer is told so.</summary>
     public bool IsCacheable { get; init; }
@@ -34,6 +50,9 @@ internal static class OperationMetadata
     private static readonly ProblemKind[] OfEveryOperation =
         [ProblemKinds.Refused, ProblemKinds.MethodNotAllowed, ProblemKinds.NotAcceptable, ProblemKinds.Failed];
 
+    private static readonly ProblemKind[] OfEveryKey =
+        [ProblemKinds.KeyMissing, ProblemKinds.KeyRefused, ProblemKinds.KeyWithoutRight, ProblemKinds.CatalogueUnavailable];
+
     /// <summary>Describes a route as this operation with this answer.</summary>
     public static void DescribedAs<TAnswer>(this RouteHandlerBuilder route, Operation operation)
     {
@@ -41,8 +60,13 @@ internal static class OperationMetadata
             .WithName(operation.Id)
             .WithTags(operation.Tag)
             .WithSummary(operation.Summary)
-            .WithDescription(operation.Description)
-            .Produces<TAnswer>(StatusCodes.Status200OK, JsonAnswer.ContentType);
+            .WithDescription(operation.Description);
+        foreach (int status in operation.Statuses)
+        {
+            if (status == StatusCodes.Status204NoContent) route.Produces(status);
+            else route.Produces<TAnswer>(status, JsonAnswer.ContentType);
+        }
+
         if (operation.Body is not null) route.Accepts(operation.Body, JsonAnswer.ContentType);
         if (operation.IsCacheable) route.Produces(StatusCodes.Status304NotModified);
         foreach (int status in operation.AllProblems().Select(kind => kind.Status).Distinct().Order())
@@ -50,5 +74,8 @@ internal static class OperationMetadata
     }
 
     /// <summary>Every kind of problem that an operation can be answered with.</summary>
-    public static IEnumerable<ProblemKind> AllProblems(this Operation operation) => operation.Problems.Concat(OfEveryOperation);
+    public static IEnumerable<ProblemKind> AllProblems(this Operation operation) => operation.Problems
+        .Concat(operation.Scope == KeyScopes.None ? [] : OfEveryKey)
+        .Concat(operation.Tag == Operations.Health ? [] : [ProblemKinds.TooManyRequests])
+        .Concat(OfEveryOperation);
 }

@@ -8,6 +8,8 @@ using Cablewright.Service.Assessments;
 using Cablewright.Service.Audits;
 using Cablewright.Service.Kits;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Records;
+using Cablewright.Storage.Keys;
 
 namespace Cablewright.Service.Documents;
 
@@ -16,19 +18,21 @@ internal static class Operations
 {
     private const string Assessments = "assessments";
     private const string Audits = "audits";
-    private const string Kits = "kits";
     private const string Reference = "reference";
     private const string Rulesets = "rulesets";
-    private const string Health = "health";
+    private const string Kits = "kits";
+
+    /// <summary>What is asked of every instance, at any rate.</summary>
+    public const string Health = "health";
 
     /// <summary>The tags, with what stands under them.</summary>
     public static IReadOnlyList<(string Name, string Description)> Tags { get; } =
     [
         (Assessments, "A build in, an assessment with its reasons out."),
         (Audits, "Measurements of a cable in, what it truly is out."),
-        (Kits, "Wiring kits held against builds."),
         (Reference, "The tables behind the answers, each figure with its source."),
         (Rulesets, "The limits that verdicts rest on, versioned and never changed once published."),
+        (Kits, "Wiring kits: held against builds, and kept for a shop."),
         (Health, "How the service is."),
     ];
 
@@ -37,8 +41,18 @@ internal static class Operations
         "Checks every conductor and fuse that is given and chooses every one that is left out. A failing build is answered with "
         + "200: the question was answered. Quantities are text with a unit; "
         + "an answer's numbers carry their unit in the member's name. "
-        + "The same build, ruleset and release always give the same bytes. All faults of a request are listed at once.")
+        + "The same build, ruleset and release always give the same bytes. All faults of a request are listed at once. "
+        + "With record=true and a shop's key that may write records the answer, and the build with it, is kept unchanged until the "
+        + "shop deletes it: 201 where it is new, 200 where the shop has it already.")
     {
+        Statuses = [StatusCodes.Status200OK, StatusCodes.Status201Created],
+        Scope = KeyScopes.RecordsWrite,
+        IsKeyOptional = true,
+        Query =
+        [
+            QueryParameter.Plain<AnswerQuery>(
+                RecordAnswers.Record, nameof(AnswerQuery.Record), "Whether to keep the assessment; not where left out."),
+        ],
         Body = typeof(Build),
         Example = () => JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build),
         Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
@@ -88,9 +102,81 @@ internal static class Operations
         + "with its remedy.")
     {
         Body = typeof(KitCheck),
-        Example = KitExample.Json,
+        Example = ExampleKit.CheckJson,
         Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
+    };
+
+    public static readonly Operation ReadRecord = new(
+        "readRecord", Assessments, "Read a recorded assessment",
+        "The very bytes that were answered when it was recorded, whatever rulesets and releases came since.")
+    {
+        IsCacheable = true,
+        Scope = KeyScopes.RecordsRead,
+        Path = [PathParameter.Record],
+        Problems = [ProblemKinds.NotFound],
+    };
+
+    public static readonly Operation DeleteRecord = new(
+        "deleteRecord", Assessments, "Delete a recorded assessment", "Deletes it for good.")
+    {
+        Statuses = [StatusCodes.Status204NoContent],
+        Scope = KeyScopes.RecordsWrite,
+        Path = [PathParameter.Record],
+        Problems = [ProblemKinds.NotFound],
+    };
+
+    public static readonly Operation ListOwnKits = new(
+        "listKits", Kits, "List a shop's kits",
+        "Kits in brief, sorted by number, a page at a time: next of one page is after of the following one. The answer names the "
+        + "revision of the catalogue that it shows.")
+    {
+        Scope = KeyScopes.KitsRead,
+        Path = [PathParameter.Shop],
+        Query =
+        [
+            QueryParameter.Plain<AnswerQuery>(
+                ListKits.Limit, nameof(AnswerQuery.Limit), $"Most kits on the page; {ListKits.UsualLimit} where left out."),
+            QueryParameter.Plain<AnswerQuery>(
+                ListKits.After, nameof(AnswerQuery.After), "Where the page starts: next of the page before."),
+        ],
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.NotFound],
+    };
+
+    public static readonly Operation PutKit = new(
+        "putKit", Kits, "Put a kit",
+        "Makes a kit (201) or replaces one (200). To replace one, send If-Match with the ETag of the state that you have seen: "
+        + "without it 428, with another state's 412. If-None-Match: * makes a kit only where there is none. Putting what is "
+        + "there already changes nothing and is answered with 200.")
+    {
+        Body = typeof(Kit),
+        Example = ExampleKit.Json,
+        Statuses = [StatusCodes.Status200OK, StatusCodes.Status201Created],
+        IsConditional = true,
+        Scope = KeyScopes.KitsWrite,
+        Path = [PathParameter.Shop, PathParameter.Sku],
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.CatalogueFull,
+            ProblemKinds.ConditionFailed, ProblemKinds.TooLarge, ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty,
+            ProblemKinds.ConditionMissing],
+    };
+
+    public static readonly Operation ReadKit = new(
+        "readKit", Kits, "Read a kit", "The kit as it was put, with its ETag and the revision of the catalogue.")
+    {
+        IsCacheable = true,
+        Scope = KeyScopes.KitsRead,
+        Path = [PathParameter.Shop, PathParameter.Sku],
+        Problems = [ProblemKinds.NotFound],
+    };
+
+    public static readonly Operation DeleteKit = new(
+        "deleteKit", Kits, "Delete a kit", "Deletes it; with If-Match only if it is in that state.")
+    {
+        Statuses = [StatusCodes.Status204NoContent],
+        IsConditional = true,
+        Scope = KeyScopes.KitsWrite,
+        Path = [PathParameter.Shop, PathParameter.Sku],
+        Problems = [ProblemKinds.NotFound, ProblemKinds.ConditionFailed],
     };
 
     public static readonly Operation ReadConductors = Table(
@@ -117,6 +203,7 @@ internal static class Operations
         "Every limit and default that a verdict rests on, with its source, and every finding code.")
     {
         IsCacheable = true,
+        Path = [PathParameter.Ruleset],
         Problems = [ProblemKinds.NotFound],
     };
 
@@ -125,7 +212,8 @@ internal static class Operations
 
     public static readonly Operation AskReady = new(
         "askReady", Health, "Ask whether the service computes correctly",
-        "Answers 200 if a built-in reference build gave its known answer when the process started.")
+        "Answers 200 if a built-in reference build gave its known answer when the process started, and the catalogue was read "
+        + "once. The database is not asked again for it.")
     {
         Problems = [ProblemKinds.NotReady],
     };

@@ -2,6 +2,7 @@ using Cablewright.Contract.Health;
 using Cablewright.Engine;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Problems;
+using Cablewright.Storage.Kits;
 
 namespace Cablewright.Service.Health;
 
@@ -11,9 +12,9 @@ internal static class HealthAnswers
     /// <summary>The process answers.</summary>
     public static IResult Live() => Report("live");
 
-    /// <summary>The process computes what it should; found out once, at the start.</summary>
-    public static IResult Ready() =>
-        ReferenceBuild.GivesItsKnownAnswer.Value ? Report("ready") : new ProblemAnswer(ProblemKinds.NotReady);
+    /// <summary>The process computes what it should, found out once, and it has read the catalogue once.</summary>
+    public static IResult Ready(Catalogues catalogues) =>
+        ReferenceBuild.GivesItsKnownAnswer.Value && catalogues.Newest is not null ? Report("ready") : new ProblemAnswer(ProblemKinds.NotReady);
 
     private static JsonAnswer Report(string status) => new JsonAnswer(
         AnswerJson.Write(

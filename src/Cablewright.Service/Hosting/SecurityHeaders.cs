@@ -3,12 +3,24 @@ namespace Cablewright.Service.Hosting;
 /// <summary>Headers that every answer carries.</summary>
 internal static class SecurityHeaders
 {
+    /// <summary>An answer loads nothing; a drawing or a job sheet brings its own styles.</summary>
+    private const string OfAnswers =
+        "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+    /// <summary>The pages that show the contract run their own script and ask this service.</summary>
+    private const string OfPages =
+        "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; base-uri 'none'; form-action 'none'; "
+        + "frame-ancestors 'none'";
+
     /// <summary>Sets them when the answer starts, so that no failure on the way can take them off.</summary>
     public static Task Apply(HttpContext context, RequestDelegate next)
     {
         context.Response.OnStarting(() =>
         {
-            context.Response.Headers.XContentTypeOptions = "nosniff";
+            IHeaderDictionary headers = context.Response.Headers;
+            headers.XContentTypeOptions = "nosniff";
+            headers["Referrer-Policy"] = "no-referrer";
+            headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments("/docs") ? OfPages : OfAnswers;
             return Task.CompletedTask;
         });
         return next(context);

@@ -1,8 +1,11 @@
+using System.Reflection;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Health;
 using Cablewright.Service.Json;
+using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
+using Cablewright.Storage;
 using Serilog;
 
 namespace Cablewright.Service.Hosting;
@@ -10,19 +13,26 @@ namespace Cablewright.Service.Hosting;
 /// <summary>Puts the service together, up to the routes.</summary>
 internal static class ServiceHost
 {
+    private const string ContractWriter = "GetDocument.Insider";
+
     /// <summary>A host whose pipeline names, logs and checks every request and turns every failure into a problem.</summary>
     public static WebApplication Build(string[] args)
     {
         ShapeReader.Prepare(AnswerJson.Shapes.Build);
         ShapeReader.Prepare(AnswerJson.Shapes.BenchReport);
         ShapeReader.Prepare(AnswerJson.Shapes.KitCheck);
+        ShapeReader.Prepare(AnswerJson.Shapes.Kit);
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
         Addresses.UseDefault(builder);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
         builder.Host.UseSerilog(RequestLog.Configure, preserveStaticLogger: true);
         builder.Services.AddContract();
+        AddCatalogue(builder);
+        RateLimits.Add(builder);
+        BrowserCallers.Add(builder);
 
         WebApplication app = builder.Build();
+        Proxies.Use(app);
         app.Use(Correlation.Apply);
         app.Use(SecurityHeaders.Apply);
         app.Use(HeadRequests.Apply);
@@ -31,13 +41,26 @@ internal static class ServiceHost
         {
             ExceptionHandler = UnansweredRequests.OnException,
             AllowStatusCode404Response = true,
+            SuppressDiagnosticsCallback = context => context.Exception is StorageUnavailableException,
         });
         app.UseStatusCodePages(UnansweredRequests.OnEmptyAnswer);
         app.UseContractPages();
         app.UseRouting();
+        BrowserCallers.Use(app);
+        app.Use(KeyGate.Identify);
+        app.UseRateLimiter();
+        app.Use(KeyGate.Admit);
         app.Use(AcceptGate.Apply);
         Addresses.AnnounceWhenStarted(app);
         app.Lifetime.ApplicationStarted.Register(() => _ = ReferenceBuild.GivesItsKnownAnswer.Value);
         return app;
+    }
+
+    /// <summary>The tool that writes the contract at build time starts a host too, and must leave no database behind.</summary>
+    private static void AddCatalogue(WebApplicationBuilder builder)
+    {
+        builder.Services.AddStorage(
+            builder.Configuration.GetSection(StorageSettings.Section).Get<StorageSettings>() ?? new());
+        if (Assembly.GetEntryAssembly()?.GetName().Name != ContractWriter) builder.Services.AddHostedService<CatalogueFollower>();
     }
 }

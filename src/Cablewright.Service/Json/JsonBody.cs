@@ -7,15 +7,21 @@ namespace Cablewright.Service.Json;
 internal static class JsonBody
 {
     /// <summary>Reads the document, and answers with what is wrong with its form or with what an endpoint makes of it.</summary>
-    public static async Task<IResult> Answer<T>(
+    public static Task<IResult> Answer<T>(
         HttpRequest request, JsonTypeInfo<T> shape, Func<T, IResult> answer, CancellationToken cancellation)
+        where T : class =>
+        Answer(request, shape, document => Task.FromResult(answer(document)), cancellation);
+
+    /// <inheritdoc cref="Answer{T}(HttpRequest, JsonTypeInfo{T}, Func{T, IResult}, CancellationToken)"/>
+    public static async Task<IResult> Answer<T>(
+        HttpRequest request, JsonTypeInfo<T> shape, Func<T, Task<IResult>> answer, CancellationToken cancellation)
         where T : class
     {
         if (!IsPlainJson(request)) return new ProblemAnswer(ProblemKinds.UnsupportedMediaType);
         Shaped<T> body = await ShapeReader.ReadAsync(request, shape, cancellation: cancellation);
         return body.Outcome switch
         {
-            ShapeOutcome.Read => answer(body.Value!),
+            ShapeOutcome.Read => await answer(body.Value!),
             ShapeOutcome.TooLarge => FaultyRequest.Answer(ProblemKinds.TooLarge, body.Faults),
             _ => FaultyRequest.Answer(ProblemKinds.NotUnderstood, body.Faults),
         };

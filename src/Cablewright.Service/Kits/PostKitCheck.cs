@@ -12,8 +12,6 @@ namespace Cablewright.Service.Kits;
 /// <summary><c>POST /v1/kit-checks</c>: a build and a kit in, whether the one serves the other out.</summary>
 internal static class PostKitCheck
 {
-    private static readonly KitValidator Validator = new();
-
     /// <summary>Reads, checks and holds the kit against the build.</summary>
     public static Task<IResult> Answer(HttpRequest request, CancellationToken cancellation) =>
         JsonBody.Answer(request, AnswerJson.Shapes.KitCheck, Answer, cancellation);
@@ -24,7 +22,7 @@ internal static class PostKitCheck
         Fault[] faults =
         [
             .. BuildFaults.Of(asked.Build, build).Select(fault => Below("/build", fault)),
-            .. Validator.Validate(asked.Kit).Errors.Select(ValidationFaults.ToFault).Select(fault => Below("/kit", fault)),
+            .. KitValidator.FaultsOf(asked.Kit).Select(fault => Below("/kit", fault)),
         ];
         if (faults.Length > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);

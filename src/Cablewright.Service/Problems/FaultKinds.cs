@@ -1,5 +1,6 @@
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Json;
+using Cablewright.Service.Kits;
 using Cablewright.Service.Quantities;
 using Cablewright.Service.Validation;
 
@@ -37,6 +38,14 @@ internal static class FaultKinds
         new(QueryCodes.Unknown, "A query parameter that the call does not know; the detail names the nearest known one."),
         new(QueryCodes.Repeated, "A query parameter given more than once."),
         new(QueryCodes.Missing, "A query parameter that must be there and is not."),
+        new(QueryCodes.Unreadable, "A query parameter that is no number in its range, or no cursor."),
+    ];
+
+    private static readonly FaultKind[] OfKits =
+    [
+        new(KitCodes.SkuDiffers, "A kit's number that is not the one in the address."),
+        new(KitCodes.PartMemberMissing, "A part without what it is known by: a cable's size and length, a fuse's rating."),
+        new(KitCodes.PartMemberForeign, "A figure that a part of this kind does not have."),
     ];
 
     private static readonly FaultKind[] OfQuantities =
@@ -66,7 +75,6 @@ internal static class FaultKinds
         new(ContentCodes.CurrencyMalformed, "Text that is no currency code."),
         new(ContentCodes.RulesetUnknown, "A ruleset that this release does not carry."),
         new(ContentCodes.NothingMeasured, "A bench report with neither strands nor resistance nor mass."),
-        new(ContentCodes.KitMemberMissing, "A part of a kit without what its kind must state, such as a cable without its size."),
         new(ContentCodes.CurrencyMissing, "A price without a currency."),
         new(ContentCodes.ProgrammeTwice, "Both a programme and a crest factor."),
         new(ContentCodes.FuseNotFitted, "A fuse that is not fitted and yet has figures."),
@@ -103,5 +111,5 @@ internal static class FaultKinds
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FaultKind> All { get; } =
-        [.. OfBodies, .. OfQueries, .. OfQuantities, .. OfContent, .. OfCircuits];
+        [.. OfBodies, .. OfQueries, .. OfQuantities, .. OfContent, .. OfKits, .. OfCircuits];
 }

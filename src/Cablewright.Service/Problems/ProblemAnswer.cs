@@ -30,6 +30,9 @@ internal sealed class ProblemAnswer(ProblemKind kind, string detail, IReadOnlyLi
         response.StatusCode = kind.Status;
         response.ContentType = ContentType;
         response.Headers.CacheControl = "no-store";
+        if (kind.RetryAfterSeconds is { } seconds)
+            response.Headers.RetryAfter = seconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        if (kind.Status == StatusCodes.Status401Unauthorized) response.Headers.WWWAuthenticate = "Bearer";
         byte[] body = AnswerJson.Write(problem, AnswerJson.Shapes.Problem);
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();

@@ -7,6 +7,9 @@ namespace Cablewright.Service.Problems;
 /// <param name="Meaning">When it is given and what to do about it.</param>
 internal sealed record ProblemKind(string Code, int Status, string Title, string Meaning)
 {
+    /// <summary>After how many seconds it is worth trying again, where that can be said.</summary>
+    public int? RetryAfterSeconds { get; init; }
+
     /// <summary>The address of its page on this service.</summary>
     public string Type => ProblemPages.Path + Code;
 }

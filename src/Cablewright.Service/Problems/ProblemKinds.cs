@@ -10,6 +10,18 @@ internal static class ProblemKinds
         "The body is not JSON, its shape is not the contract's, or a query parameter is unknown, repeated or missing. "
         + "Each fault is listed with its place.");
 
+    public static readonly ProblemKind KeyMissing = new(
+        "key.missing", Status401Unauthorized, "A key is needed",
+        "Send the key as Authorization: Bearer and the key. The operator of the service makes keys.");
+
+    public static readonly ProblemKind KeyRefused = new(
+        "key.refused", Status401Unauthorized, "The key is not valid",
+        "The key is not known, was revoked or has expired.");
+
+    public static readonly ProblemKind KeyWithoutRight = new(
+        "key.without-right", Status403Forbidden, "The key may not do this",
+        "The key is valid but lacks the scope that this call needs.");
+
     public static readonly ProblemKind NotFound = new(
         "resource.not-found", Status404NotFound, "There is nothing here",
         "No resource has this address. The addresses are listed in /openapi/v1.json.");
@@ -25,6 +37,18 @@ internal static class ProblemKinds
     public static readonly ProblemKind TimedOut = new(
         "request.timed-out", Status408RequestTimeout, "The request came too slowly",
         "The body did not arrive in time. Send it again.");
+
+    public static readonly ProblemKind CatalogueFull = new(
+        "catalogue.full", Status409Conflict, "The shop has too many kits",
+        $"A shop may have at most {Contract.ContractLimits.KitsOfShop} kits. Delete some first.");
+
+    public static readonly ProblemKind ConditionFailed = new(
+        "condition.failed", Status412PreconditionFailed, "The kit is in another state",
+        "Somebody else changed, made or deleted it. Read it again and decide anew.");
+
+    public static readonly ProblemKind ConditionMissing = new(
+        "condition.missing", Status428PreconditionRequired, "Say which state is to be replaced",
+        "The kit is there already. To replace it, send If-Match with the ETag of the state that you have seen.");
 
     public static readonly ProblemKind TooLarge = new(
         "body.too-large", Status413PayloadTooLarge, "The request body is too large",
@@ -42,13 +66,29 @@ internal static class ProblemKinds
         "request.faulty", Status422UnprocessableEntity, "The request has faults",
         "The request has the right shape, but what it says cannot be worked with. All faults are listed at once.");
 
+    public static readonly ProblemKind TooManyRequests = new(
+        "requests.too-many", Status429TooManyRequests, "Too many requests without a key",
+        "Callers without a key may ask only so often. Wait, or send a shop's key.")
+    {
+        RetryAfterSeconds = 2,
+    };
+
     public static readonly ProblemKind Failed = new(
         "service.failed", Status500InternalServerError, "The service failed",
         "This is a fault of the service, not of the request. Report it with the traceId.");
 
     public static readonly ProblemKind NotReady = new(
-        "service.not-ready", Status503ServiceUnavailable, "The service does not compute correctly",
-        "The built-in reference build does not give its known answer. Do not use this instance.");
+        "service.not-ready", Status503ServiceUnavailable, "The service is not ready",
+        "The built-in reference build does not give its known answer, or the catalogue was not read yet. Do not use this "
+        + "instance.");
+
+    public static readonly ProblemKind CatalogueUnavailable = new(
+        "catalogue.unavailable", Status503ServiceUnavailable, "The catalogue cannot be used now",
+        "The database with kits, keys and records does not answer. Assessing goes on without it. If this was a write, whether "
+        + "it took place is not known: read again before you repeat it.")
+    {
+        RetryAfterSeconds = 2,
+    };
 
     public static readonly ProblemKind Refused = new(
         "request.refused", Status400BadRequest, "The request was refused",
@@ -57,8 +97,9 @@ internal static class ProblemKinds
     /// <summary>All of them, by status.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
-        NotUnderstood, Refused, NotFound, MethodNotAllowed, NotAcceptable, TimedOut, TooLarge, UnsupportedMediaType, FaultyBuild,
-        Faulty, Failed, NotReady,
+        NotUnderstood, Refused, KeyMissing, KeyRefused, KeyWithoutRight, NotFound, MethodNotAllowed, NotAcceptable, TimedOut,
+        CatalogueFull, ConditionFailed, TooLarge, UnsupportedMediaType, FaultyBuild, Faulty, ConditionMissing, TooManyRequests,
+        Failed, NotReady, CatalogueUnavailable,
     ];
 
     /// <summary>The kind that an answer without a body stands for.</summary>

@@ -1,3 +1,4 @@
+using Cablewright.Storage;
 using Microsoft.AspNetCore.Diagnostics;
 
 namespace Cablewright.Service.Problems;
@@ -16,8 +17,12 @@ internal static class UnansweredRequests
     public static Task OnException(HttpContext http)
     {
         Exception? error = http.Features.Get<IExceptionHandlerFeature>()?.Error;
-        ProblemKind kind =
-            error is BadHttpRequestException refusal ? ProblemKinds.ForStatus(refusal.StatusCode) : ProblemKinds.Failed;
+        ProblemKind kind = error switch
+        {
+            BadHttpRequestException refusal => ProblemKinds.ForStatus(refusal.StatusCode),
+            StorageUnavailableException => ProblemKinds.CatalogueUnavailable,
+            _ => ProblemKinds.Failed,
+        };
         return new ProblemAnswer(kind).ExecuteAsync(http);
     }
 }

@@ -35,9 +35,6 @@ public static class ContentCodes
     /// <summary>A bench report without a measurement.</summary>
     public const string NothingMeasured = "audit.nothing-measured";
 
-    /// <summary>A part of a kit without what its kind must state.</summary>
-    public const string KitMemberMissing = "kit.member-missing";
-
     /// <summary>A price without a currency.</summary>
     public const string CurrencyMissing = "currency.missing";
 

@@ -2,12 +2,16 @@ using System.Reflection;
 
 namespace Cablewright.Service.Tests.Architecture;
 
-/// <summary>Arrows point one way: service to contract and engine, and those two to nothing of ours.</summary>
+/// <summary>Arrows point one way: service to storage, contract and engine, storage to the shapes it stores, and those to nothing of ours.</summary>
 public class ArrowTests
 {
     [Fact]
-    public void The_service_uses_the_contract_and_the_engine() =>
-        Assert.Equal(["Cablewright.Contract", "Cablewright.Engine"], Ours(typeof(Program).Assembly));
+    public void The_service_uses_the_contract_the_engine_and_the_storage() => Assert.Equal(
+        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Storage"], Ours(typeof(Program).Assembly));
+
+    [Fact]
+    public void The_storage_uses_only_the_shapes_that_it_stores() =>
+        Assert.Equal(["Cablewright.Contract"], Ours(typeof(Storage.Database).Assembly));
 
     [Fact]
     public void The_contract_uses_nothing_of_ours() => Assert.Empty(Ours(typeof(Contract.ContractJson).Assembly));

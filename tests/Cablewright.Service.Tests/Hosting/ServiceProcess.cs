@@ -14,7 +14,11 @@ public sealed class ServiceProcess : IAsyncLifetime
     private readonly ConcurrentQueue<string> output = new();
     private readonly ConcurrentQueue<string> errors = new();
     private readonly TaskCompletionSource listening = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly string folder = Directory.CreateTempSubdirectory("cablewright-").FullName;
     private Process? process;
+
+    /// <summary>What differs from the usual settings, as variables of the environment.</summary>
+    public Dictionary<string, string> Environment { get; } = [];
 
     public string Address { get; } = $"http://127.0.0.1:{FreePort()}";
 
@@ -44,6 +48,9 @@ public sealed class ServiceProcess : IAsyncLifetime
             WorkingDirectory = Path.GetTempPath(),
         };
         start.Environment["ASPNETCORE_URLS"] = Address;
+        start.Environment["Cablewright__AnonymousRequestsPerMinute"] = "0";
+        start.Environment["Cablewright__Storage__SqliteFile"] = Path.Combine(folder, "cablewright.db");
+        foreach ((string name, string value) in Environment) start.Environment[name] = value;
         start.Environment["LC_ALL"] = "de_DE.UTF-8";
         process = Process.Start(start)!;
         process.OutputDataReceived += (_, line) => output.Enqueue(line.Data ?? "");
@@ -54,12 +61,19 @@ public sealed class ServiceProcess : IAsyncLifetime
         await listening.Task.WaitAsync(Patience);
     }
 
-    public Task DisposeAsync()
+    /// <summary>Ends it without warning (SIGKILL).</summary>
+    public async Task KillAsync()
+    {
+        process!.Kill();
+        await process.WaitForExitAsync();
+    }
+
+    public async Task DisposeAsync()
     {
         Client.Dispose();
-        process?.Kill();
-        process?.Dispose();
-        return Task.CompletedTask;
+        await KillAsync();
+        process!.Dispose();
+        Directory.Delete(folder, recursive: true);
     }
 
     public async Task<Answer> Post(string body, string correlationId)

@@ -59,7 +59,7 @@ public class KitCheckTests(ServiceFixture service) : IClassFixture<ServiceFixtur
             [
                 ("/build/runs/0/length", "quantity.too-large"),
                 ("/kit/currency", "currency.missing"),
-                ("/kit/parts/0/size", "kit.member-missing"),
+                ("/kit/parts/0/size", "part.member-missing"),
                 ("/kit/parts/2/rating", "quantity.too-large"),
             ],
             answer.Faults.Order());

@@ -8,7 +8,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
     [Theory]
     [InlineData("GET", "/nothing", 404, "resource.not-found")]
     [InlineData("GET", "/v1", 404, "resource.not-found")]
-    [InlineData("GET", "/v1/assessments/asm_0", 404, "resource.not-found")]
+    [InlineData("GET", "/v1/assessments/asm_0", 401, "key.missing")]
     [InlineData("GET", "/v1/rulesets/1999.1", 404, "resource.not-found")]
     [InlineData("GET", "/docs/problems/nothing", 404, "resource.not-found")]
     [InlineData("GET", "/openapi/v2.json", 404, "resource.not-found")]

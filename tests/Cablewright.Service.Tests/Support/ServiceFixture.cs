@@ -1,12 +1,43 @@
+using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 
 namespace Cablewright.Service.Tests.Support;
 
 /// <summary>The service in this process, and short ways to ask it.</summary>
-public sealed class ServiceFixture : WebApplicationFactory<Program>
+public class ServiceFixture : WebApplicationFactory<Program>, IAsyncLifetime
 {
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    private readonly string folder = Directory.CreateTempSubdirectory("cablewright-").FullName;
+
+    /// <summary>What differs from the usual settings.</summary>
+    public Dictionary<string, string> Settings { get; } = new() { ["Cablewright:AnonymousRequestsPerMinute"] = "0" };
+
+    /// <summary>Where its database is, if nothing else is set.</summary>
+    public string SqliteFile => Path.Combine(folder, "data", "cablewright.db");
+
+    /// <summary>Waits until it is ready.</summary>
+    public async Task InitializeAsync()
+    {
+        for (var waited = Stopwatch.StartNew(); (await Get("/health/ready")).Status != 200; await Task.Delay(20))
+            Assert.True(waited.Elapsed < Patience, "the service did not become ready");
+    }
+
+    async Task IAsyncLifetime.DisposeAsync()
+    {
+        await DisposeAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseSetting("Cablewright:Storage:SqliteFile", SqliteFile);
+        foreach ((string name, string value) in Settings) builder.UseSetting(name, value);
+    }
+
     public async Task<Answer> Get(string address, params (string Name, string Value)[] headers) =>
         await Send(new HttpRequestMessage(HttpMethod.Get, address), headers);
 

@@ -1,6 +1,8 @@
 using System.Globalization;
-using Cablewright.Engine.Rulesets;
+using Cablewright.Contract.Kits;
 using Cablewright.Service.Hosting;
+using Cablewright.Service.Kits;
+using Cablewright.Storage.Keys;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -19,9 +21,11 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
             (operation.Parameters ??= []).Add(await Parameter(parameter, context, cancellationToken));
         foreach (OpenApiParameter parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
         {
-            if (parameter.In == ParameterLocation.Path) DescribeRulesetId(parameter);
+            if (parameter.In == ParameterLocation.Path)
+                DescribePath(parameter, described.Path.Single(part => part.Name == parameter.Name));
         }
 
+        SecurityDetails.Describe(operation, described, context.Document!);
         foreach (OpenApiMediaType body in (operation.RequestBody?.Content?.Values ?? []).OfType<OpenApiMediaType>())
             body.Example = described.Example?.Invoke();
 
@@ -40,15 +44,16 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
             Name = parameter.Name,
             In = ParameterLocation.Query,
             Required = parameter.IsRequired,
-            Description = $"Stands for {parameter.Pointer} of the build. {schema.Description}".TrimEnd(),
+            Description = parameter.Description
+                ?? $"Stands for {parameter.Pointer} of the build. {schema.Description}".TrimEnd(),
             Schema = schema,
         };
     }
 
-    private static void DescribeRulesetId(OpenApiParameter parameter)
+    private static void DescribePath(OpenApiParameter parameter, PathParameter part)
     {
-        parameter.Description = "The id of a ruleset, as GET /v1/rulesets lists it.";
-        parameter.Example = RulesetLibrary.Newest.Id;
+        parameter.Description = part.Description;
+        parameter.Example = part.Example;
     }
 
     private static void Describe(OpenApiResponse response, string status, Operation described)
@@ -62,10 +67,17 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         };
         switch (status)
         {
-            case "200":
+            case "204":
+                response.Description = described.Summary + ": done.";
+                break;
+            case "200" or "201":
                 response.Description = described.Summary + ".";
                 if (described.IsCacheable || described.Body is not null)
                     response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
+                if (status == "201") response.Headers["Location"] = TextHeader("Where it can be fetched.");
+                if (described.Body == typeof(Kit) || described.Scope == KeyScopes.KitsRead)
+                    response.Headers[KitAnswers.RevisionHeader] =
+                        TextHeader("The state of the catalogue that the answer rests on; it grows with every change.");
                 break;
             case "304":
                 response.Description = "The caller already has this answer (If-None-Match).";
@@ -73,6 +85,8 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 break;
             default:
                 int code = int.Parse(status, CultureInfo.InvariantCulture);
+                if (described.AllProblems().Any(kind => kind.Status == code && kind.RetryAfterSeconds is not null))
+                    response.Headers["Retry-After"] = TextHeader("After how many seconds to try again.");
                 response.Description = string.Join("; ", described.AllProblems()
                     .Where(kind => kind.Status == code)
                     .Select(kind => $"`{kind.Code}`: {kind.Title}. {kind.Meaning}"));

@@ -25,6 +25,7 @@ internal sealed class Overview : IOpenApiDocumentTransformer
             Description = Description(),
         };
         document.Servers = [new OpenApiServer { Url = "/", Description = "The service that serves this contract." }];
+        SecurityDetails.AddScheme(document);
         document.Tags =
             Operations.Tags.Select(tag => new OpenApiTag { Name = tag.Name, Description = tag.Description }).ToHashSet();
         return Task.CompletedTask;
@@ -66,6 +67,8 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         ("conductors in parallel in one run", $"1 to {ContractLimits.ParallelConductors}"),
         ("sizes to choose from", $"1 to {ContractLimits.Sizes}"),
         ("parts of a kit", $"1 to {ContractLimits.KitParts}"),
+        ("kits of a shop", $"{ContractLimits.KitsOfShop}"),
+        ("kits on a page", $"1 to {ContractLimits.KitsOnPage}"),
         ("name", $"{ContractLimits.NameLength} characters"),
         ("id", Contract.Schema.IdentifierAttribute.Accepted),
         ("text of a quantity", $"{ContractLimits.QuantityLength} characters"),
