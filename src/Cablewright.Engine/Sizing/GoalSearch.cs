@@ -111,7 +111,7 @@ internal sealed class GoalSearch
                 int options = relaxation.Options[relaxation.Shared[branch.Picks.Length]].Length;
                 for (int option = 0; option < options; option++) Enqueue([.. branch.Picks, option]);
             }
-            else if (!SearchBranch(relaxation, branch.Picks, branch.Bound)) return this;
+            else if (!SearchBranch(relaxation, branch.Picks, branch.Bound) || task.IsOutOfWork) return this;
         }
 
         return Proven();
