@@ -27,6 +27,8 @@ namespace Cablewright.Contract;
 [JsonSerializable(typeof(KitPage))]
 [JsonSerializable(typeof(KitCheck))]
 [JsonSerializable(typeof(KitAnswer))]
+[JsonSerializable(typeof(KitMatchRequest))]
+[JsonSerializable(typeof(KitMatches))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ConductorReference))]
 [JsonSerializable(typeof(FuseReference))]

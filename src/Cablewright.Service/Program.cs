@@ -27,6 +27,7 @@ v1.MapPost("/assessments/comparisons", PostComparison.Answer).DescribedAs<Compar
 v1.MapGet("/assessments/quick", QuickAssessment.Answer).DescribedAs<Assessment>(Operations.AssessQuick);
 v1.MapPost("/conductor-audits", PostConductorAudit.Answer).DescribedAs<ConductorAudit>(Operations.AuditConductor);
 v1.MapPost("/kit-checks", PostKitCheck.Answer).DescribedAs<KitAnswer>(Operations.CheckKit);
+v1.MapPost("/kit-matches", PostKitMatch.Answer).DescribedAs<KitMatches>(Operations.MatchKits);
 v1.MapGet("/assessments/{id}", RecordAnswers.Get).DescribedAs<Assessment>(Operations.ReadRecord);
 v1.MapDelete("/assessments/{id}", RecordAnswers.Delete).DescribedAs<Assessment>(Operations.DeleteRecord);
 v1.MapGet("/shops/{shop}/kits", ListKits.Answer).DescribedAs<KitPage>(Operations.ListOwnKits);

@@ -22,8 +22,13 @@ public sealed record KitAnswer
     [Example("1.0.0")]
     public required string EngineVersion { get; init; }
 
+    /// <summary>The state of the shop's catalogue that the kit was taken from, where it was.</summary>
+    [Figure("1", 42)]
+    public long? Revision { get; init; }
+
     /// <summary>
-    /// What is missing, short, thin or wrongly fused, the worst first; pointers lead into the request.
+    /// What is missing, short, thin or wrongly fused, the worst first; pointers lead into the request, to a shop's kit as if it
+    /// stood there.
     /// </summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 

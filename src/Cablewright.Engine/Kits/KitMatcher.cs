@@ -1,3 +1,4 @@
+using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
 
@@ -8,24 +9,48 @@ namespace Cablewright.Engine.Kits;
 /// <param name="Check">What was found.</param>
 public sealed record KitMatch(Kit Kit, KitCheck Check);
 
+/// <summary>Many kits held against one build.</summary>
+/// <param name="Found">
+/// Those that serve first, then those that serve with a change, then the others; within each kits priced in the build's currency,
+/// then those in others, then those without a price; the cheapest first, then by name and number.
+/// </param>
+/// <param name="Untried">Kits left out, the last in that order of price, because the work would have been too much.</param>
+/// <param name="Needs">What the job needs, chosen without regard to any kit.</param>
+public sealed record KitMatches(IReadOnlyList<KitMatch> Found, int Untried, IReadOnlyList<MaterialLine> Needs);
+
 /// <summary>Finds which of many kits serve a build.</summary>
 public static class KitMatcher
 {
-    /// <summary>
-    /// Every kit: those that serve first, then those that serve with a change, then the others; within each the cheapest first, kits
-    /// without a price last, then by name.
-    /// </summary>
+    /// <summary>Holds every kit against the build.</summary>
     /// <param name="build">A build without faults.</param>
-    /// <param name="kits">The kits, all priced in one currency where they are priced.</param>
+    /// <param name="kits">The kits.</param>
     /// <param name="ruleset">The limits to apply.</param>
+    /// <param name="cancellation">Ends it between two kits.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
-    public static IReadOnlyList<KitMatch> Match(Build build, IEnumerable<Kit> kits, Ruleset ruleset)
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static KitMatches Match(
+        Build build, IEnumerable<Kit> kits, Ruleset ruleset, CancellationToken cancellation = default)
     {
         var checker = new KitChecker(build, ruleset, isBrief: true);
-        return [.. kits.Select(kit => new KitMatch(kit, checker.Check(kit)))
-            .OrderBy(match => match.Check.Verdict)
-            .ThenBy(match => match.Kit.Price ?? double.PositiveInfinity)
-            .ThenBy(match => match.Kit.Name, StringComparer.Ordinal)
-            .ThenBy(match => match.Kit.Sku, StringComparer.Ordinal)];
+        double mostTrials = ruleset["kits.trial-budget"].Value / checker.Baseline.Runs.Count;
+        List<KitMatch> found = [];
+        int untried = 0;
+        foreach (Kit kit in Cheapest(kits, build.Sizing.Currency))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (checker.TrialsMade < mostTrials) found.Add(new KitMatch(kit, checker.Check(kit)));
+            else untried++;
+        }
+
+        return new KitMatches([.. found.OrderBy(match => match.Check.Verdict)], untried, checker.Baseline.Materials);
     }
+
+    /// <summary>Prices in two currencies cannot be compared, so each currency has its own place.</summary>
+    private static IOrderedEnumerable<Kit> Cheapest(IEnumerable<Kit> kits, string? currency) => kits
+        .OrderBy(kit => kit.Price is null)
+        .ThenBy(kit => currency is not null && kit.Currency != currency)
+        .ThenBy(kit => kit.Currency, StringComparer.Ordinal)
+        .ThenBy(kit => kit.Price)
+        .ThenBy(kit => kit.Name, StringComparer.Ordinal)
+        .ThenBy(kit => kit.Sku, StringComparer.Ordinal);
 }

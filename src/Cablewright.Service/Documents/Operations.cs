@@ -99,11 +99,25 @@ internal static class Operations
         "checkKit", Kits, "Check a kit against a build",
         "What the job needs against what the kit holds. The kit's cables and fuses are tried in the build by the full assessment: "
         + "a cable is too thin where the build fails with it. Each part that is missing, short, thin or wrongly fused is a finding "
-        + "with its remedy.")
+        + "with its remedy. The kit stands in the request, or is one that a shop keeps here, which its key must be sent for.")
     {
+        Scope = KeyScopes.KitsRead,
+        IsKeyOptional = true,
         Body = typeof(KitCheck),
         Example = ExampleKit.CheckJson,
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+            ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
+    };
+
+    public static readonly Operation MatchKits = new(
+        "matchKits", Kits, "Find which of a shop's kits serve a build",
+        "Every kit of the shop held against the build: those that serve first, the cheapest of them before the others, and what each "
+        + "of the others lacks.")
+    {
+        Scope = KeyScopes.KitsRead,
+        Body = typeof(KitMatchRequest),
+        Example = ExampleKit.MatchJson,
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
     };
 

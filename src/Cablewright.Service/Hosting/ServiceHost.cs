@@ -21,6 +21,7 @@ internal static class ServiceHost
         ShapeReader.Prepare(AnswerJson.Shapes.Build);
         ShapeReader.Prepare(AnswerJson.Shapes.BenchReport);
         ShapeReader.Prepare(AnswerJson.Shapes.KitCheck);
+        ShapeReader.Prepare(AnswerJson.Shapes.KitMatchRequest);
         ShapeReader.Prepare(AnswerJson.Shapes.Kit);
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
         Addresses.UseDefault(builder);

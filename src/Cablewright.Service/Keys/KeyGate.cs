@@ -26,11 +26,16 @@ internal static class KeyGate
     {
         Operation? operation = context.GetEndpoint()?.Metadata.GetMetadata<Operation>();
         if (operation is not { Scope: not KeyScopes.None, IsKeyOptional: false }) return next(context);
-        ProblemKind? refusal =
-            Caller.Of(context).Refusal(context.GetRouteValue(PathParameter.ShopName) as string, operation.Scope)
-            ?? (context.RequestServices.GetRequiredService<Catalogues>().Fresh is null ? ProblemKinds.CatalogueUnavailable : null);
+        ProblemKind? refusal = Refusal(context, context.GetRouteValue(PathParameter.ShopName) as string, operation.Scope);
         return refusal is null ? next(context) : new ProblemAnswer(refusal).ExecuteAsync(context);
     }
+
+    /// <summary>
+    /// Why a request may not do this to this shop's things, and that the catalogue is too old where it is; <c>null</c> where it may.
+    /// </summary>
+    public static ProblemKind? Refusal(HttpContext context, string? shop, KeyScopes scope) =>
+        Caller.Of(context).Refusal(shop, scope)
+        ?? (context.RequestServices.GetRequiredService<Catalogues>().Fresh is null ? ProblemKinds.CatalogueUnavailable : null);
 
     /// <summary>A key that is not known may have been made since the database was last seen.</summary>
     private static Caller Recognise(IServiceProvider services, string text)

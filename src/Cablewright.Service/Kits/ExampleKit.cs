@@ -39,6 +39,10 @@ internal static class ExampleKit
     public static JsonNode? CheckJson() => JsonSerializer.SerializeToNode(
         new KitCheck { Build = QuickBuild.Example, Kit = Kit }, AnswerJson.Shapes.KitCheck);
 
+    /// <summary>A build and the shop whose kits to hold against it, as JSON.</summary>
+    public static JsonNode? MatchJson() => JsonSerializer.SerializeToNode(
+        new KitMatchRequest { Build = QuickBuild.Example, Shop = "demo" }, AnswerJson.Shapes.KitMatchRequest);
+
     private static KitPart Wire(KitPartKind kind, string colour, string length) => new()
     {
         Kind = kind,

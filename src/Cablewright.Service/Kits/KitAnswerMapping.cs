@@ -10,8 +10,9 @@ namespace Cablewright.Service.Kits;
 internal static class KitAnswerMapping
 {
     /// <summary>The answer to a kit check.</summary>
-    public static KitAnswer ToContract(Engine.Kits.KitCheck check, Ruleset ruleset) => new()
+    public static KitAnswer ToContract(Engine.Kits.KitCheck check, Ruleset ruleset, long? revision) => new()
     {
+        Revision = revision,
         Verdict = (KitVerdict)check.Verdict,
         Summary = check.Summary,
         Ruleset = check.Ruleset,
@@ -23,5 +24,17 @@ internal static class KitAnswerMapping
             : null,
         Assumptions = [.. check.Assumptions.Select(AssessmentMapping.AssumptionOf)],
         SafetyNotes = check.SafetyNotes,
+    };
+
+    /// <summary>One kit of a shop, held against a build.</summary>
+    public static KitMatch MatchOf(Engine.Kits.KitMatch match) => new()
+    {
+        Sku = match.Kit.Sku!,
+        Name = match.Kit.Name,
+        Price = match.Kit.Price,
+        Currency = match.Kit.Currency,
+        Verdict = (KitVerdict)match.Check.Verdict,
+        Summary = match.Check.Summary,
+        Findings = [.. match.Check.Findings.Select(AssessmentMapping.FindingOf)],
     };
 }

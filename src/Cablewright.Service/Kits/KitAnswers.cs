@@ -31,7 +31,7 @@ internal static class KitAnswers
         byte[] body = AnswerJson.Write(kit with { Sku = sku }, AnswerJson.Shapes.Kit);
         KitWrite outcome = await store.PutAsync(shop, sku, body, WriteConditions.Of(context.Request), cancellation);
         if (ProblemOf(outcome) is { } problem) return new ProblemAnswer(problem);
-        NameRevision(context, catalogues);
+        NameRevision(context, catalogues.Newest!);
         return new JsonAnswer(body, StoredKit.TagOf(body), AskAgain)
         {
             Status = outcome == KitWrite.Created ? StatusCodes.Status201Created : StatusCodes.Status200OK,
@@ -42,7 +42,7 @@ internal static class KitAnswers
     /// <summary>Shows a kit.</summary>
     public static IResult Get(string shop, string sku, HttpContext context, Catalogues catalogues)
     {
-        NameRevision(context, catalogues);
+        NameRevision(context, catalogues.Newest!);
         return catalogues.Newest!.KitsOf(shop).TryGetValue(sku, out StoredKit? kit)
             ? new JsonAnswer(kit.Body, kit.Tag, AskAgain)
             : new ProblemAnswer(ProblemKinds.NotFound);
@@ -53,13 +53,13 @@ internal static class KitAnswers
         string shop, string sku, HttpContext context, KitStore store, Catalogues catalogues, CancellationToken cancellation)
     {
         KitWrite outcome = await store.DeleteAsync(shop, sku, WriteConditions.Of(context.Request), cancellation);
-        NameRevision(context, catalogues);
+        NameRevision(context, catalogues.Newest!);
         return ProblemOf(outcome) is { } problem ? new ProblemAnswer(problem) : Results.NoContent();
     }
 
     /// <summary>Says on which state of the catalogue the answer rests.</summary>
-    public static void NameRevision(HttpContext context, Catalogues catalogues) => context.Response.Headers[RevisionHeader] =
-        catalogues.Newest!.Revision.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public static void NameRevision(HttpContext context, Catalogue catalogue) => context.Response.Headers[RevisionHeader] =
+        catalogue.Revision.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
     private static IReadOnlyList<Fault> FaultsOf(Kit kit, string sku)
     {

@@ -1,7 +1,4 @@
-using System.Buffers.Text;
 using System.Globalization;
-using System.Text;
-using System.Text.RegularExpressions;
 using Cablewright.Contract;
 using Cablewright.Contract.Kits;
 using Cablewright.Service.Answers;
@@ -17,7 +14,7 @@ namespace Cablewright.Service.Kits;
 /// <c>GET /v1/shops/{shop}/kits</c>: a page at a time. The cursor names the last kit shown, so that kits which come and go between
 /// two pages neither repeat nor hide another.
 /// </summary>
-internal static partial class ListKits
+internal static class ListKits
 {
     public const string Limit = "limit";
     public const string After = "after";
@@ -34,7 +31,7 @@ internal static partial class ListKits
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.NotUnderstood, faults);
 
         Catalogue catalogue = catalogues.Newest!;
-        context.Response.Headers[KitAnswers.RevisionHeader] = catalogue.Revision.ToString(CultureInfo.InvariantCulture);
+        KitAnswers.NameRevision(context, catalogue);
         return new JsonAnswer(
             AnswerJson.Write(Page(catalogue, shop, limit, after), AnswerJson.Shapes.KitPage), null, "private, no-cache");
     }
@@ -51,7 +48,7 @@ internal static partial class ListKits
         {
             Revision = catalogue.Revision,
             Kits = [.. found.Take(limit).Select(Entry)],
-            Next = found.Length > limit ? Base64Url.EncodeToString(Encoding.ASCII.GetBytes(found[limit - 1].Sku)) : null,
+            Next = found.Length > limit ? Cursor.Behind(found[limit - 1].Sku) : null,
         };
     }
 
@@ -79,17 +76,9 @@ internal static partial class ListKits
     private static string? ReadCursor(IReadOnlyDictionary<string, string> values, List<Fault> faults)
     {
         if (!values.TryGetValue(After, out string? text)) return null;
-        if (text.Length <= ContractLimits.LongestCursor && Base64Url.IsValid(text))
-        {
-            string sku = Encoding.ASCII.GetString(Base64Url.DecodeFromChars(text));
-            if (Identifier().IsMatch(sku)) return sku;
-        }
-
+        if (Cursor.Read(text) is { } sku) return sku;
         faults.Add(new Fault(
             "/" + After, QueryCodes.Unreadable, "this is no cursor", Excerpt.Of(text), "\"next\" of the page before"));
         return null;
     }
-
-    [GeneratedRegex(ContractLimits.IdPattern, RegexOptions.ECMAScript)]
-    private static partial Regex Identifier();
 }

@@ -3,8 +3,11 @@ using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Json;
+using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
+using Cablewright.Storage.Keys;
+using Cablewright.Storage.Kits;
 using KitCheck = Cablewright.Contract.Kits.KitCheck;
 
 namespace Cablewright.Service.Kits;
@@ -13,22 +16,28 @@ namespace Cablewright.Service.Kits;
 internal static class PostKitCheck
 {
     /// <summary>Reads, checks and holds the kit against the build.</summary>
-    public static Task<IResult> Answer(HttpRequest request, CancellationToken cancellation) =>
-        JsonBody.Answer(request, AnswerJson.Shapes.KitCheck, Answer, cancellation);
+    public static Task<IResult> Answer(HttpContext context, Catalogues catalogues, CancellationToken cancellation) =>
+        JsonBody.Answer(
+            context.Request, AnswerJson.Shapes.KitCheck, asked => Answer(asked, context, catalogues), cancellation);
 
-    private static IResult Answer(KitCheck asked)
+    private static IResult Answer(KitCheck asked, HttpContext context, Catalogues catalogues)
     {
+        if (asked.Shop is not null && KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal)
+            return new ProblemAnswer(refusal);
+        Catalogue? catalogue = asked.Shop is null ? null : catalogues.Newest;
+        StoredKit? kept = asked.Sku is null ? null : catalogue?.KitsOf(asked.Shop!).GetValueOrDefault(asked.Sku);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         Fault[] faults =
         [
-            .. BuildFaults.Of(asked.Build, build).Select(fault => Below("/build", fault)),
-            .. KitValidator.FaultsOf(asked.Kit).Select(fault => Below("/kit", fault)),
+            .. BuildFaults.Of(asked.Build, build).Select(fault => fault with { Pointer = "/build" + fault.Pointer }),
+            .. KitCheckValidator.FaultsOf(asked, kept is not null),
         ];
         if (faults.Length > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
-        Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
-        Engine.Kits.KitCheck check = new KitChecker(build, ruleset).Check(KitMapping.ToEngine(asked.Kit));
-        return TaggedAnswer.Of(KitAnswerMapping.ToContract(check, ruleset), AnswerJson.Shapes.KitAnswer);
-    }
 
-    private static Fault Below(string member, Fault fault) => fault with { Pointer = member + fault.Pointer };
+        Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
+        if (catalogue is not null) KitAnswers.NameRevision(context, catalogue);
+        Engine.Kits.KitCheck check = new KitChecker(build, ruleset).Check(
+            kept is null ? KitMapping.ToEngine(asked.Kit!) : ShopKits.ToEngine(kept));
+        return TaggedAnswer.Of(KitAnswerMapping.ToContract(check, ruleset, catalogue?.Revision), AnswerJson.Shapes.KitAnswer);
+    }
 }

@@ -44,6 +44,10 @@ internal static class FaultKinds
     private static readonly FaultKind[] OfKits =
     [
         new(KitCodes.SkuDiffers, "A kit's number that is not the one in the address."),
+        new(KitCodes.Missing, "A kit check with neither a kit nor a shop and its number for one."),
+        new(KitCodes.Twice, "A kit check with both a kit and a shop's number for one."),
+        new(KitCodes.SkuUnknown, "A number that none of the shop's kits has."),
+        new(KitCodes.CursorUnknown, "A cursor that names none of the shop's kits."),
         new(KitCodes.PartMemberMissing, "A part without what it is known by: a cable's size and length, a fuse's rating."),
         new(KitCodes.PartMemberForeign, "A figure that a part of this kind does not have."),
     ];

@@ -58,14 +58,7 @@ public class FindingTests
     {
         Build open = OpenBuilds.Star(amplifiers: 12);
         Assert.DoesNotContain(Budget, Codes(Assessor.Assess(open, RulesetLibrary.Newest)));
-        Assert.Contains(Budget, Codes(Assessor.Assess(open, WithBudget(10))));
-    }
-
-    private static Ruleset WithBudget(double runs)
-    {
-        Ruleset newest = RulesetLibrary.Newest;
-        return new Ruleset(newest.Id, newest.Published, newest.Summary, newest.SafetyNotes,
-            [.. newest.Figures.Select(figure => figure.Id == "sizing.work-budget" ? figure with { Value = runs } : figure)]);
+        Assert.Contains(Budget, Codes(Assessor.Assess(open, SampleRulesets.With("sizing.work-budget", 10))));
     }
 
     private static string[] Codes(Assessment answer) => [.. answer.Findings.Select(finding => finding.Code).Distinct()];

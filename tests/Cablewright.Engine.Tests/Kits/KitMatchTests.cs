@@ -33,7 +33,7 @@ public class KitMatchTests(ITestOutputHelper output)
         Build job = JobThroughBulkhead();
         KitMatcher.Match(job, kits[..50], RulesetLibrary.Newest);
         long start = Stopwatch.GetTimestamp();
-        IReadOnlyList<KitMatch> matches = KitMatcher.Match(job, kits, RulesetLibrary.Newest);
+        IReadOnlyList<KitMatch> matches = KitMatcher.Match(job, kits, RulesetLibrary.Newest).Found;
         output.WriteLine($"10,000 kits: {Stopwatch.GetElapsedTime(start).TotalMilliseconds:0} ms");
 
         var checker = new KitChecker(job, RulesetLibrary.Newest, isBrief: true);
@@ -53,7 +53,7 @@ public class KitMatchTests(ITestOutputHelper output)
     public void Those_that_serve_come_first_and_the_cheapest_of_them_before_the_others() =>
         AnyKit.Array[2, 30].Sample(kits =>
         {
-            IReadOnlyList<KitMatch> matches = KitMatcher.Match(JobThroughBulkhead(), kits, RulesetLibrary.Newest);
+            IReadOnlyList<KitMatch> matches = KitMatcher.Match(JobThroughBulkhead(), kits, RulesetLibrary.Newest).Found;
             foreach ((KitMatch one, KitMatch next) in matches.Zip(matches.Skip(1)))
             {
                 Assert.True(one.Check.Verdict <= next.Check.Verdict);
@@ -61,11 +61,48 @@ public class KitMatchTests(ITestOutputHelper output)
             }
         }, iter: 20);
 
+    /// <summary>Prices of two currencies are not compared: those in the build's own come first.</summary>
+    [Fact]
+    public void Kits_priced_in_the_build_s_currency_come_before_the_others()
+    {
+        Build job = JobThroughBulkhead();
+        job = job with { Sizing = job.Sizing with { Currency = "SEK" } };
+        Kit[] kits =
+        [
+            Full() with { Sku = "a", Price = 10, Currency = "EUR" }, Full() with { Sku = "b", Price = 100, Currency = "SEK" },
+            Full() with { Sku = "c", Price = null, Currency = null }, Full() with { Sku = "d", Price = 90, Currency = "SEK" },
+        ];
+        Assert.Equal(
+            ["d", "b", "a", "c"], KitMatcher.Match(job, kits, RulesetLibrary.Newest).Found.Select(match => match.Kit.Sku));
+    }
+
+    /// <summary>The work is bounded: the cheapest are tried, the dearest are counted.</summary>
+    [Fact]
+    public void Kits_beyond_the_work_budget_are_left_untried()
+    {
+        Kit[] kits = [.. Enumerable.Range(0, 40).Select(number => Full().With(
+            KitPartKind.PowerWire, wire => wire with { InsulationCelsius = 90 + number }) with { Price = 40 - number })];
+        KitMatches matches = KitMatcher.Match(JobThroughBulkhead(), kits, SampleRulesets.With("kits.trial-budget", 60));
+        Assert.InRange(matches.Untried, 1, kits.Length - 1);
+        Assert.Equal(kits.Length, matches.Untried + matches.Found.Count);
+        Assert.Equal(matches.Found.Count, matches.Found.Max(match => match.Kit.Price));
+        Assert.Equal(0, KitMatcher.Match(JobThroughBulkhead(), kits, RulesetLibrary.Newest).Untried);
+    }
+
+    [Fact]
+    public void Giving_up_ends_it()
+    {
+        using var given = new CancellationTokenSource();
+        given.Cancel();
+        Assert.Throws<OperationCanceledException>(
+            () => KitMatcher.Match(JobThroughBulkhead(), [Full()], RulesetLibrary.Newest, given.Token));
+    }
+
     [Fact]
     public void A_kit_among_many_is_judged_as_it_is_alone() =>
         AnyKit.Array[2, 10].Sample(kits =>
         {
-            foreach (KitMatch match in KitMatcher.Match(JobThroughBulkhead(), kits, RulesetLibrary.Newest))
+            foreach (KitMatch match in KitMatcher.Match(JobThroughBulkhead(), kits, RulesetLibrary.Newest).Found)
                 Assert.Equal(match.Kit.Check(JobThroughBulkhead()).Verdict, match.Check.Verdict);
         }, iter: 20);
 

@@ -30,6 +30,10 @@ public class OutageTests
         IsUnavailable(await Until(() => service.Send(HttpMethod.Get, Address, key), status => status != 200));
         IsUnavailable(await service.Send(HttpMethod.Get, "/v1/shops/lost/kits", key));
         IsUnavailable(await service.Send(HttpMethod.Get, "/v1/shops/lost/kits", key[..^4] + "AAAA"));
+        string matches = $$"""{ "build": {{Builds.Small}}, "shop": "lost" }""";
+        string check = $$"""{ "build": {{Builds.Small}}, "shop": "lost", "sku": "one" }""";
+        IsUnavailable(await service.Send(HttpMethod.Post, "/v1/kit-matches", key, matches));
+        IsUnavailable(await service.Send(HttpMethod.Post, "/v1/kit-checks", key, check));
         Assert.Equal(200, (await service.Send(HttpMethod.Post, "/v1/assessments", null, Builds.Small)).Status);
         Assert.Equal(200, (await service.Send(HttpMethod.Post, "/v1/assessments", key, Builds.Small)).Status);
         Assert.Equal(200, (await service.Send(HttpMethod.Get, "/health/ready", null)).Status);
@@ -37,6 +41,8 @@ public class OutageTests
         outage.End();
         Answer after = await Until(() => service.Send(HttpMethod.Get, Address, key), status => status == 200);
         Assert.Equal(before.Body, after.Body);
+        Assert.Equal(200, (await service.Send(HttpMethod.Post, "/v1/kit-matches", key, matches)).Status);
+        Assert.Equal(200, (await service.Send(HttpMethod.Post, "/v1/kit-checks", key, check)).Status);
         Assert.Equal(201, (await service.Send(HttpMethod.Put, "/v1/shops/lost/kits/three", key, SomeKit.Named("new"))).Status);
         Assert.Equal(record.Body, (await service.Send(HttpMethod.Get, record.Headers["Location"], key)).Body);
     }

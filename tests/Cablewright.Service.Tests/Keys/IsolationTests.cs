@@ -16,6 +16,8 @@ public class IsolationTests(CatalogueServices services) : IClassFixture<Catalogu
         (HttpMethod.Delete, "/v1/shops/{shop}/kits/one", KeyScopes.KitsWrite),
         (HttpMethod.Get, "/v1/assessments/{id}", KeyScopes.RecordsRead),
         (HttpMethod.Delete, "/v1/assessments/{id}", KeyScopes.RecordsWrite),
+        (HttpMethod.Post, "/v1/kit-checks", KeyScopes.KitsRead),
+        (HttpMethod.Post, "/v1/kit-matches", KeyScopes.KitsRead),
         (HttpMethod.Post, "/v1/assessments?record=true", KeyScopes.RecordsWrite),
     ];
 
@@ -116,7 +118,14 @@ public class IsolationTests(CatalogueServices services) : IClassFixture<Catalogu
             method,
             address.Replace("{shop}", shop).Replace("{id}", record),
             key,
-            method == HttpMethod.Put ? SomeKit.Named("kit") : method == HttpMethod.Post ? Builds.Small : null);
+            method == HttpMethod.Put ? SomeKit.Named("kit") : method == HttpMethod.Post ? BodyOf(address, shop) : null);
+
+    private static string BodyOf(string address, string shop) => address switch
+    {
+        "/v1/kit-checks" => $$"""{ "build": {{Builds.Small}}, "shop": "{{shop}}", "sku": "one" }""",
+        "/v1/kit-matches" => $$"""{ "build": {{Builds.Small}}, "shop": "{{shop}}" }""",
+        _ => Builds.Small,
+    };
 
     private static async Task<string> Record(CatalogueService service, string key) =>
         (string)(await service.Send(HttpMethod.Post, "/v1/assessments?record=true", key, Builds.Small)).Json["id"]!;

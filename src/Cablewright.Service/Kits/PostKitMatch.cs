@@ -1,0 +1,76 @@
+using Cablewright.Contract.Kits;
+using Cablewright.Engine;
+using Cablewright.Engine.Kits;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Service.Answers;
+using Cablewright.Service.Assessments;
+using Cablewright.Service.Json;
+using Cablewright.Service.Keys;
+using Cablewright.Service.Problems;
+using Cablewright.Service.Validation;
+using Cablewright.Storage.Keys;
+using Cablewright.Storage.Kits;
+using KitMatch = Cablewright.Engine.Kits.KitMatch;
+using KitMatches = Cablewright.Contract.Kits.KitMatches;
+using KitVerdict = Cablewright.Engine.Kits.KitVerdict;
+
+namespace Cablewright.Service.Kits;
+
+/// <summary><c>POST /v1/kit-matches</c>: a build and a shop in, which of the shop's kits serve it out.</summary>
+internal static class PostKitMatch
+{
+    private const int UsualLimit = 20;
+
+    private static readonly ContractValidator<KitMatchRequest> Validator = new();
+
+    /// <summary>Reads, checks and holds the shop's kits against the build.</summary>
+    public static Task<IResult> Answer(HttpContext context, Catalogues catalogues, CancellationToken cancellation) =>
+        JsonBody.Answer(
+            context.Request, AnswerJson.Shapes.KitMatchRequest, asked => Answer(asked, context, catalogues, cancellation), cancellation);
+
+    private static IResult Answer(
+        KitMatchRequest asked, HttpContext context, Catalogues catalogues, CancellationToken cancellation)
+    {
+        if (KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal) return new ProblemAnswer(refusal);
+        Catalogue catalogue = catalogues.Newest!;
+        Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
+        string? after = asked.After is null ? null : Cursor.Read(asked.After);
+        List<Fault> faults = [.. BuildFaults.Of(asked.Build, build).Select(fault => fault with { Pointer = "/build" + fault.Pointer })];
+        faults.AddRange(Validator.Validate(asked).Errors.Select(ValidationFaults.ToFault));
+        if (asked.After is not null && (after is null || !catalogue.KitsOf(asked.Shop).ContainsKey(after)))
+            faults.Add(new Fault(
+                "/after", KitCodes.CursorUnknown, "no kit of the shop is meant by this: it may be gone; start again without it",
+                Excerpt.Of(asked.After), "\"next\" of the answer before"));
+        if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
+
+        KitAnswers.NameRevision(context, catalogue);
+        return TaggedAnswer.Of(Match(asked, build, catalogue, after, cancellation), AnswerJson.Shapes.KitMatches);
+    }
+
+    private static KitMatches Match(
+        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, CancellationToken cancellation)
+    {
+        Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
+        Engine.Kits.KitMatches all = KitMatcher.Match(
+            build, catalogue.KitsOf(asked.Shop).Values.Select(ShopKits.ToEngine), ruleset, cancellation);
+        IEnumerable<KitMatch> rest = after is null ? all.Found : all.Found.SkipWhile(match => match.Kit.Sku != after).Skip(1);
+        KitMatch[] page = [.. rest.Take((asked.Limit ?? UsualLimit) + 1)];
+        KitMatch[] shown = [.. page.Take(asked.Limit ?? UsualLimit)];
+        return new KitMatches
+        {
+            Revision = catalogue.Revision,
+            Ruleset = ruleset.Id,
+            EngineVersion = Assessor.EngineVersion,
+            Serving = Count(KitVerdict.Serves),
+            ServingWithChange = Count(KitVerdict.ServesWithChange),
+            NotServing = Count(KitVerdict.DoesNotServe),
+            Untried = all.Untried,
+            Kits = [.. shown.Select(KitAnswerMapping.MatchOf)],
+            Next = page.Length > shown.Length ? Cursor.Behind(shown[^1].Kit.Sku!) : null,
+            Needs = [.. all.Needs.Select(AssessmentMapping.MaterialOf)],
+            SafetyNotes = ruleset.SafetyNotes,
+        };
+
+        int Count(KitVerdict verdict) => all.Found.Count(match => match.Check.Verdict == verdict);
+    }
+}
