@@ -29,6 +29,8 @@ namespace Cablewright.Contract;
 [JsonSerializable(typeof(KitAnswer))]
 [JsonSerializable(typeof(KitMatchRequest))]
 [JsonSerializable(typeof(KitMatches))]
+[JsonSerializable(typeof(IReadOnlyList<Build>))]
+[JsonSerializable(typeof(IReadOnlyList<BatchAnswer>))]
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(ConductorReference))]
 [JsonSerializable(typeof(FuseReference))]

@@ -3,8 +3,14 @@ namespace Cablewright.Contract;
 /// <summary>How much one request may hold. Each limit is named in the error that it causes.</summary>
 public static class ContractLimits
 {
-    /// <summary>Largest request body, in bytes.</summary>
+    /// <summary>Largest request body, and largest build of a batch, in bytes.</summary>
     public const int BodyBytes = 256 * 1024;
+
+    /// <summary>Largest array of builds, in bytes.</summary>
+    public const int BatchBytes = 8 * 1024 * 1024;
+
+    /// <summary>Most builds in an array; lines of builds are not counted.</summary>
+    public const int BatchBuilds = 1_000;
 
     /// <summary>Deepest nesting of objects and arrays in a request body.</summary>
     public const int JsonDepth = 16;

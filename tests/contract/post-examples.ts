@@ -61,5 +61,17 @@ for (const [name, build] of [...examples, ["typed literal", typed] as [string, B
   console.log(`${name}: ${answer.verdict}, ${answer.runs.length} runs, hottest ${hottest.toFixed(1)} C, ${told(answer)}`);
 }
 
+type Batch = paths["/v1/assessments/batch"]["post"];
+type Item = Batch["responses"][200]["content"]["application/json"][number];
+const builds: Batch["requestBody"]["content"]["application/json"] = [typed, { ...typed, runs: [] }];
+const batch = await fetch(`${service}/v1/assessments/batch`, {
+  method: "POST",
+  headers: { "content-type": "application/json" },
+  body: JSON.stringify(builds),
+});
+const items = (await batch.json()) as Item[];
+console.log(`batch: ${items.map((item) => `${item.line} ${item.assessment?.verdict ?? item.problem?.code}`).join(", ")}`);
+if (items.map((item) => item.status).join() !== "200,422") throw new Error("the batch was not answered build by build");
+
 const refused = await post({ ...typed, runs: [] });
 if (!isProblem(refused) || refused.status !== 422 || refused.errors.length === 0) throw new Error("a build without runs was not refused");

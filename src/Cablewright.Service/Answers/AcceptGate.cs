@@ -1,5 +1,6 @@
 using Cablewright.Service.Problems;
 using Microsoft.AspNetCore.Http.Metadata;
+using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
 namespace Cablewright.Service.Answers;
@@ -20,11 +21,15 @@ internal static class AcceptGate
             .Where(answer => answer.StatusCode is >= 200 and < 300)
             .SelectMany(answer => answer.ContentTypes)];
 
-    private static bool Allows(Microsoft.Extensions.Primitives.StringValues accept, string[] offered)
+    private static bool Allows(StringValues accept, string[] offered) => offered.Any(form => Quality(accept, form) > 0);
+
+    /// <summary>How much a caller wants a form of the answer, from 0 for not at all to 1; 1 where nothing is said.</summary>
+    public static double Quality(StringValues accept, string form)
     {
-        if (accept.All(string.IsNullOrWhiteSpace)) return true;
+        if (accept.All(string.IsNullOrWhiteSpace)) return 1;
         return MediaTypeHeaderValue.TryParseList(accept, out IList<MediaTypeHeaderValue>? ranges)
-            && offered.Any(form => Quality(ranges, new MediaTypeHeaderValue(form)) > 0);
+            ? Quality(ranges, new MediaTypeHeaderValue(form))
+            : 0;
     }
 
     /// <summary>The quality of the most specific range that covers the form (RFC 9110, 12.5.1).</summary>

@@ -2,14 +2,23 @@ using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
 using Cablewright.Engine;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
 
 namespace Cablewright.Service.Assessments;
 
-/// <summary>The straight line from a build that has the right shape to its answer.</summary>
+/// <summary>The straight line from a body to its answer.</summary>
 internal static class Answering
 {
+    /// <summary>The assessment of a body that was read, or the problem with it.</summary>
+    public static (Assessment? Assessment, ProblemAnswer? Problem) Answer(Shaped<Build> body)
+    {
+        if (body.Outcome != ShapeOutcome.Read) return (null, FaultyRequest.Of(body));
+        (Assessment? assessment, IReadOnlyList<Fault> faults) = Answer(body.Value!);
+        return (assessment, assessment is null ? FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults) : null);
+    }
+
     /// <summary>The assessment as the contract has it, or every fault that makes one impossible.</summary>
     public static (Assessment? Assessment, IReadOnlyList<Fault> Faults) Answer(Build build)
     {

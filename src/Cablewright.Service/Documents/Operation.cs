@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using Cablewright.Contract.Problems;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Storage.Keys;
 
@@ -33,6 +34,8 @@ internal sealed record Operation(string Id, string Tag, string Summary, string D
 
     /// <summary>Whether it takes <c>If-Match</c> and <c>If-None-Match</c>.</summary>
     public bool IsConditional { get; init; }
+    /// <summary>Whether body and answer are lists, which can also come one item a line.</summary>
+    public bool IsBatch { get; init; }
 
     /// <summary>Whether a caller that already has the answer is told so.</summary>
     public bool IsCacheable { get; init; }
@@ -56,6 +59,7 @@ internal static class OperationMetadata
     /// <summary>Describes a route as this operation with this answer.</summary>
     public static void DescribedAs<TAnswer>(this RouteHandlerBuilder route, Operation operation)
     {
+        string[] lines = operation.IsBatch ? [JsonMediaType.Lines] : [];
         route.WithMetadata(operation)
             .WithName(operation.Id)
             .WithTags(operation.Tag)
@@ -64,10 +68,10 @@ internal static class OperationMetadata
         foreach (int status in operation.Statuses)
         {
             if (status == StatusCodes.Status204NoContent) route.Produces(status);
-            else route.Produces<TAnswer>(status, JsonAnswer.ContentType);
+            else route.Produces<TAnswer>(status, JsonAnswer.ContentType, lines);
         }
 
-        if (operation.Body is not null) route.Accepts(operation.Body, JsonAnswer.ContentType);
+        if (operation.Body is not null) route.Accepts(operation.Body, JsonAnswer.ContentType, lines);
         if (operation.IsCacheable) route.Produces(StatusCodes.Status304NotModified);
         foreach (int status in operation.AllProblems().Select(kind => kind.Status).Distinct().Order())
             route.Produces<Problem>(status, ProblemAnswer.ContentType);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Cablewright.Contract;
 using Cablewright.Contract.Audits;
 using Cablewright.Contract.Builds;
 using Cablewright.Contract.Comparisons;
@@ -6,6 +7,7 @@ using Cablewright.Contract.Kits;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Audits;
+using Cablewright.Service.Json;
 using Cablewright.Service.Kits;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Records;
@@ -69,6 +71,22 @@ internal static class Operations
             AnswerJson.Shapes.ComparisonRequest),
         Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
+    };
+
+    public static readonly Operation AssessBatch = new(
+        "assessBatch", Assessments, "Assess many builds",
+        "Each build is answered as it would be by itself, with the status that it would get; a bad one fails alone. Answers come "
+        + "in the order of the builds and are sent as soon as they are known. An array of builds "
+        + $"(at most {ContractLimits.BatchBuilds}, {ContractLimits.BatchBytes / 1024 / 1024} MB) is read whole before the first "
+        + $"answer. Lines of builds (`{JsonMediaType.Lines}`, at most {ContractLimits.BodyBytes / 1024} KB a line, any number of "
+        + "lines, blank ones left out) are read as they come and no faster than they are answered: read answers "
+        + "while you still send, or, where a client cannot, send arrays. Give up the connection and the work stops. "
+        + "The answer has the form of the request, unless `Accept` prefers the other. Pointers and columns count from the start of the build.")
+    {
+        Body = typeof(IReadOnlyList<Build>),
+        IsBatch = true,
+        Example = () => JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build),
+        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge, ProblemKinds.UnsupportedMediaType],
     };
 
     public static readonly Operation AssessQuick = new(

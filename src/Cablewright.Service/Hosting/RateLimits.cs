@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
 using System.Threading.RateLimiting;
+using Cablewright.Service.Batches;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
 
@@ -19,16 +20,21 @@ internal static class RateLimits
     private const int TokenSeconds = 1;
 
     /// <summary>Sets the policy up.</summary>
-    public static void Add(WebApplicationBuilder builder) => builder.Services.AddRateLimiter(limiter =>
+    public static void Add(WebApplicationBuilder builder) => builder.Services.AddSingleton<BatchPace>().AddRateLimiter(limiter =>
     {
-        limiter.AddPolicy(ByAddress, context => Partition(
-            context,
-            context.RequestServices.GetRequiredService<IConfiguration>().GetValue(Setting, Usual)));
+        limiter.AddPolicy(ByAddress, context => Partition(context, PerMinute(context)));
         limiter.OnRejected = async (rejected, _) =>
             await new ProblemAnswer(ProblemKinds.TooManyRequests).ExecuteAsync(rejected.HttpContext);
     });
 
-    private static RateLimitPartition<string> Partition(HttpContext context, int perMinute) =>
+    /// <summary>A limit of its own for what one request asks many times over: whoever is over it waits.</summary>
+    public static PartitionedRateLimiter<HttpContext> Waiting() => PartitionedRateLimiter.Create<HttpContext, string>(
+        context => Partition(context, PerMinute(context), queued: int.MaxValue));
+
+    private static int PerMinute(HttpContext context) =>
+        context.RequestServices.GetRequiredService<IConfiguration>().GetValue(Setting, Usual);
+
+    private static RateLimitPartition<string> Partition(HttpContext context, int perMinute, int queued = 0) =>
         perMinute <= 0 || Caller.Of(context).Key is not null
             ? RateLimitPartition.GetNoLimiter("")
             : RateLimitPartition.GetTokenBucketLimiter(
@@ -36,6 +42,7 @@ internal static class RateLimits
                 {
                     TokenLimit = perMinute,
                     TokensPerPeriod = Math.Max(1, perMinute / 60),
+                    QueueLimit = queued,
                     ReplenishmentPeriod = TimeSpan.FromSeconds(Math.Max(TokenSeconds, 60.0 / perMinute)),
                 });
 

@@ -19,12 +19,7 @@ internal static class JsonBody
     {
         if (!IsPlainJson(request)) return new ProblemAnswer(ProblemKinds.UnsupportedMediaType);
         Shaped<T> body = await ShapeReader.ReadAsync(request, shape, cancellation: cancellation);
-        return body.Outcome switch
-        {
-            ShapeOutcome.Read => await answer(body.Value!),
-            ShapeOutcome.TooLarge => FaultyRequest.Answer(ProblemKinds.TooLarge, body.Faults),
-            _ => FaultyRequest.Answer(ProblemKinds.NotUnderstood, body.Faults),
-        };
+        return body.Outcome == ShapeOutcome.Read ? await answer(body.Value!) : FaultyRequest.Of(body);
     }
 
     private static bool IsPlainJson(HttpRequest request) =>

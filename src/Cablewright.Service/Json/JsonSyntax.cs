@@ -10,11 +10,12 @@ namespace Cablewright.Service.Json;
 internal static class JsonSyntax
 {
     /// <summary>The document, or the one fault.</summary>
-    public static Fault? Fault(ReadOnlyMemory<byte> text, int mostDepth, out JsonDocument? document)
+    public static Fault? Fault(ReadOnlyMemory<byte> text, int mostDepth, out JsonDocument? document, long firstLine = 1)
     {
         document = null;
         if (text.Span.Trim(" \t\r\n"u8).IsEmpty) return new Fault("", ShapeCodes.Empty, "the body is empty; expected JSON");
-        if (!Utf8.IsValid(text.Span)) return At(text.Span, ValidBytes(text.Span), ShapeCodes.NotUtf8, "a byte that is not UTF-8");
+        if (!Utf8.IsValid(text.Span))
+            return At(text.Span, ValidBytes(text.Span), ShapeCodes.NotUtf8, "a byte that is not UTF-8", firstLine);
         try
         {
             document = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = mostDepth });
@@ -22,22 +23,27 @@ internal static class JsonSyntax
         }
         catch (JsonException exception)
         {
-            return Explain(text.Span, Offset(text.Span, exception), mostDepth);
+            return Explain(text.Span, Offset(text.Span, exception), mostDepth, firstLine);
         }
     }
 
-    private static Fault Explain(ReadOnlySpan<byte> text, int offset, int mostDepth)
+    private static Fault Explain(ReadOnlySpan<byte> text, int offset, int mostDepth, long firstLine)
     {
         JsonTrouble trouble = JsonTrouble.Find(text, offset, mostDepth);
         return trouble.IsDepth
-            ? At(text, trouble.At, ShapeCodes.TooDeep, $"more than {mostDepth} arrays and objects within one another")
-            : At(text, trouble.At, ShapeCodes.Malformed, $"expected {trouble.Expected}, found {Found(text[trouble.At..])}");
+            ? At(text, trouble.At, ShapeCodes.TooDeep, $"more than {mostDepth} arrays and objects within one another", firstLine)
+            : At(
+                text,
+                trouble.At,
+                ShapeCodes.Malformed,
+                $"expected {trouble.Expected}, found {Found(text[trouble.At..])}",
+                firstLine);
     }
 
-    private static Fault At(ReadOnlySpan<byte> text, int at, string code, string trouble)
+    private static Fault At(ReadOnlySpan<byte> text, int at, string code, string trouble, long firstLine)
     {
         ReadOnlySpan<byte> before = text[..at];
-        int line = before.Count((byte)'\n') + 1;
+        long line = firstLine + before.Count((byte)'\n');
         int column = Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]) + 1;
         return new Fault("", code, $"line {line}, column {column}: {trouble}");
     }

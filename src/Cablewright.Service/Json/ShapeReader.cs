@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Cablewright.Contract;
@@ -21,8 +20,6 @@ public static class ShapeReader
     /// <summary>The most faults that are listed.</summary>
     public const int MostFaults = 100;
 
-    private const int FirstBuffer = 16_384;
-
     /// <summary>Makes a type's shape, and the table of units, at start-up: UnitsNet takes a third of a second to load.</summary>
     /// <exception cref="NotSupportedException">The type holds something that no request may hold.</exception>
     public static void Prepare(JsonTypeInfo type) => Shapes.Of(type);
@@ -37,30 +34,18 @@ public static class ShapeReader
     public static async ValueTask<Shaped<T>> ReadAsync<T>(
         Stream body, JsonTypeInfo<T> type, int mostBytes = MostBytes, CancellationToken cancellation = default) where T : class
     {
-        byte[] buffer = ArrayPool<byte>.Shared.Rent(Math.Min(FirstBuffer, mostBytes + 1));
-        try
-        {
-            int length = 0, got;
-            while ((got = await body.ReadAsync(buffer.AsMemory(length), cancellation).ConfigureAwait(false)) > 0)
-            {
-                length += got;
-                if (length > mostBytes) return TooLarge<T>(mostBytes);
-                if (length == buffer.Length) buffer = Grow(buffer);
-            }
-
-            return Read(buffer.AsMemory(0, length), type);
-        }
-        finally
-        {
-            ArrayPool<byte>.Shared.Return(buffer);
-        }
+        using WholeBody? whole = await WholeBody.ReadAsync(body, mostBytes, cancellation).ConfigureAwait(false);
+        return whole is null ? TooLarge<T>(mostBytes) : Read(whole.Bytes, type);
     }
 
     /// <summary>Reads a body that is in memory, such as one line of a batch.</summary>
-    public static Shaped<T> Read<T>(ReadOnlyMemory<byte> utf8, JsonTypeInfo<T> type) where T : class
+    /// <param name="utf8">The body.</param>
+    /// <param name="type">The contract's type.</param>
+    /// <param name="firstLine">The number of its first line, for the places that faults name.</param>
+    public static Shaped<T> Read<T>(ReadOnlyMemory<byte> utf8, JsonTypeInfo<T> type, long firstLine = 1) where T : class
     {
-        ReadOnlyMemory<byte> text = utf8.Span.StartsWith("\ufeff"u8) ? utf8[3..] : utf8;
-        if (JsonSyntax.Fault(text, MostDepth, out JsonDocument? document) is { } fault)
+        ReadOnlyMemory<byte> text = WithoutMark(utf8);
+        if (JsonSyntax.Fault(text, MostDepth, out JsonDocument? document, firstLine) is { } fault)
             return new(ShapeOutcome.NotJson, null, [fault]);
         using (document)
         {
@@ -82,16 +67,13 @@ public static class ShapeReader
         return listing.Faults;
     }
 
-    private static byte[] Grow(byte[] buffer)
-    {
-        byte[] larger = ArrayPool<byte>.Shared.Rent(2 * buffer.Length);
-        buffer.CopyTo(larger, 0);
-        ArrayPool<byte>.Shared.Return(buffer);
-        return larger;
-    }
+    /// <summary>The text without the byte order mark that some programs begin a file with.</summary>
+    internal static ReadOnlyMemory<byte> WithoutMark(ReadOnlyMemory<byte> utf8) =>
+        utf8.Span.StartsWith("\ufeff"u8) ? utf8[3..] : utf8;
 
-    private static Shaped<T> TooLarge<T>(int mostBytes) where T : class => new(
+    /// <summary>The reading of a body that has more bytes than allowed.</summary>
+    internal static Shaped<T> TooLarge<T>(int mostBytes, string what = "body") where T : class => new(
         ShapeOutcome.TooLarge,
         null,
-        [new Fault("", ShapeCodes.TooLarge, $"the body has more than {mostBytes} bytes", null, $"at most {mostBytes} bytes")]);
+        [new Fault("", ShapeCodes.TooLarge, $"the {what} has more than {mostBytes} bytes", null, $"at most {mostBytes} bytes")]);
 }

@@ -1,4 +1,5 @@
 using Cablewright.Contract.Problems;
+using Cablewright.Service.Json;
 
 namespace Cablewright.Service.Problems;
 
@@ -6,8 +7,12 @@ namespace Cablewright.Service.Problems;
 internal static class FaultyRequest
 {
     /// <summary>Answers with all of them.</summary>
-    public static IResult Answer(ProblemKind kind, IReadOnlyList<Fault> faults) =>
+    public static ProblemAnswer Answer(ProblemKind kind, IReadOnlyList<Fault> faults) =>
         new ProblemAnswer(kind, Detail(faults), [.. faults.Select(Error)]);
+
+    /// <summary>Answers with what is wrong with the form of a body that was not read.</summary>
+    public static ProblemAnswer Of<T>(Shaped<T> body) where T : class => Answer(
+        body.Outcome == ShapeOutcome.TooLarge ? ProblemKinds.TooLarge : ProblemKinds.NotUnderstood, body.Faults);
 
     private static string Detail(IReadOnlyList<Fault> faults) => faults.Count == 1
         ? $"There is 1 fault in the request: {faults[0].Detail}"

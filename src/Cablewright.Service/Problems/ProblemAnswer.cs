@@ -13,19 +13,22 @@ internal sealed class ProblemAnswer(ProblemKind kind, string detail, IReadOnlyLi
     {
     }
 
+    /// <summary>The problem itself.</summary>
+    /// <param name="traceId">Names the request.</param>
+    public Problem Of(string traceId) => new()
+    {
+        Type = kind.Type,
+        Title = kind.Title,
+        Status = kind.Status,
+        Detail = detail,
+        Code = kind.Code,
+        TraceId = traceId,
+        Errors = errors,
+    };
+
     /// <inheritdoc/>
     public Task ExecuteAsync(HttpContext httpContext)
     {
-        var problem = new Problem
-        {
-            Type = kind.Type,
-            Title = kind.Title,
-            Status = kind.Status,
-            Detail = detail,
-            Code = kind.Code,
-            TraceId = httpContext.TraceIdentifier,
-            Errors = errors,
-        };
         HttpResponse response = httpContext.Response;
         response.StatusCode = kind.Status;
         response.ContentType = ContentType;
@@ -33,7 +36,7 @@ internal sealed class ProblemAnswer(ProblemKind kind, string detail, IReadOnlyLi
         if (kind.RetryAfterSeconds is { } seconds)
             response.Headers.RetryAfter = seconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
         if (kind.Status == StatusCodes.Status401Unauthorized) response.Headers.WWWAuthenticate = "Bearer";
-        byte[] body = AnswerJson.Write(problem, AnswerJson.Shapes.Problem);
+        byte[] body = AnswerJson.Write(Of(httpContext.TraceIdentifier), AnswerJson.Shapes.Problem);
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();
     }

@@ -1,3 +1,4 @@
+using Cablewright.Contract;
 using static Microsoft.AspNetCore.Http.StatusCodes;
 
 namespace Cablewright.Service.Problems;
@@ -52,11 +53,12 @@ internal static class ProblemKinds
 
     public static readonly ProblemKind TooLarge = new(
         "body.too-large", Status413PayloadTooLarge, "The request body is too large",
-        $"A body may hold at most {Contract.ContractLimits.BodyBytes / 1024} KB.");
+        $"A body, or one build of a batch, may hold at most {ContractLimits.BodyBytes / 1024} KB; an array of builds at most "
+        + $"{ContractLimits.BatchBuilds} builds and {ContractLimits.BatchBytes / 1024 / 1024} MB.");
 
     public static readonly ProblemKind UnsupportedMediaType = new(
         "body.unsupported-media-type", Status415UnsupportedMediaType, "The request body is of another type",
-        "Send application/json in UTF-8, uncompressed.");
+        "Send application/json (a batch may also be application/x-ndjson) in UTF-8, uncompressed.");
 
     public static readonly ProblemKind FaultyBuild = new(
         "build.faulty", Status422UnprocessableEntity, "The build has faults",

@@ -8,10 +8,24 @@ public class RequestExampleTests(ServiceFixture service) : IClassFixture<Service
     [Fact]
     public async Task The_example_in_the_contract_can_be_posted_as_it_stands()
     {
-        JsonNode contract = JsonNode.Parse(await File.ReadAllTextAsync(Repository.Contract))!;
-        JsonNode example =
-            contract["paths"]!["/v1/assessments"]!["post"]!["requestBody"]!["content"]!["application/json"]!["example"]!;
+        JsonNode example = await ExampleOf("/v1/assessments", "application/json");
         Assert.Empty(ContractSchemas.Faults("Build", example));
         Assert.Equal(200, (await service.Post(example.ToJsonString())).Status);
+    }
+
+    [Theory]
+    [InlineData("application/json")]
+    [InlineData("application/x-ndjson")]
+    public async Task So_can_those_of_the_batch(string form)
+    {
+        JsonNode example = await ExampleOf("/v1/assessments/batch", form);
+        Answer answer = await service.PostBatch(example.ToJsonString(), form, ("Accept", "application/x-ndjson"));
+        Assert.Equal(200, (int)Assert.Single(answer.Lines)["status"]!);
+    }
+
+    private static async Task<JsonNode> ExampleOf(string path, string form)
+    {
+        JsonNode contract = JsonNode.Parse(await File.ReadAllTextAsync(Repository.Contract))!;
+        return contract["paths"]![path]!["post"]!["requestBody"]!["content"]![form]!["example"]!;
     }
 }

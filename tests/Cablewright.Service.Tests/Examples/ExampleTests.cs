@@ -26,6 +26,18 @@ public class ExampleTests(ServiceFixture service) : IClassFixture<ServiceFixture
         Assert.Equal(await File.ReadAllTextAsync(ExampleFiles.AnswerPath(name)), System.Text.Encoding.UTF8.GetString(readable));
     }
 
+    /// <summary>One line of it is refused, and names the request.</summary>
+    [Fact]
+    public async Task The_service_gives_the_committed_answers_to_the_batch()
+    {
+        string request = await File.ReadAllTextAsync(Path.Combine(Repository.Examples, "batch.request.ndjson"));
+        string path = Path.Combine(Repository.Examples, "batch.answer.ndjson");
+        Answer answer = await service.PostBatch(request, "application/x-ndjson", ("X-Correlation-Id", "example"));
+        if (Refreshes) await File.WriteAllBytesAsync(path, answer.Body);
+        Assert.Equal(await File.ReadAllTextAsync(path), answer.Text);
+        Assert.Equal([200, 400, 200], answer.Lines.Select(line => (int)line["status"]!));
+    }
+
     [Fact]
     public async Task The_copper_clad_run_fails_and_the_small_run_only_wants_its_fuse_looked_at()
     {

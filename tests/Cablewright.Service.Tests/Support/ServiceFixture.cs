@@ -45,12 +45,21 @@ public class ServiceFixture : WebApplicationFactory<Program>, IAsyncLifetime
         string body, string contentType = "application/json", params (string Name, string Value)[] headers) =>
         PostTo("/v1/assessments", body, contentType, headers);
 
-    public async Task<Answer> PostTo(
-        string path, string body, string contentType = "application/json", params (string Name, string Value)[] headers)
+    public Task<Answer> PostTo(
+        string path, string body, string contentType = "application/json", params (string Name, string Value)[] headers) =>
+        Post(path, Encoding.UTF8.GetBytes(body), contentType, headers);
+
+    public Task<Answer> PostBatch(string body, string contentType, params (string Name, string Value)[] headers) =>
+        PostBatch(Encoding.UTF8.GetBytes(body), contentType, headers);
+
+    public Task<Answer> PostBatch(byte[] body, string contentType, params (string Name, string Value)[] headers) =>
+        Post("/v1/assessments/batch", body, contentType, headers);
+
+    private async Task<Answer> Post(string address, byte[] body, string contentType, (string Name, string Value)[] headers)
     {
-        var content = new ByteArrayContent(Encoding.UTF8.GetBytes(body));
+        var content = new ByteArrayContent(body);
         if (contentType.Length > 0) content.Headers.TryAddWithoutValidation("Content-Type", contentType);
-        return await Send(new HttpRequestMessage(HttpMethod.Post, path) { Content = content }, headers);
+        return await Send(new HttpRequestMessage(HttpMethod.Post, address) { Content = content }, headers);
     }
 
     public async Task<Answer> Send(HttpRequestMessage request, params (string Name, string Value)[] headers)
@@ -68,6 +77,9 @@ public sealed record Answer(int Status, string ContentType, byte[] Body, IReadOn
     public string Text => Encoding.UTF8.GetString(Body);
 
     public JsonNode Json => JsonNode.Parse(Body)!;
+
+    /// <summary>The lines of an answer that has one JSON text a line.</summary>
+    public IReadOnlyList<JsonNode> Lines => [.. Text.Split('\n')[..^1].Select(line => JsonNode.Parse(line)!)];
 
     /// <summary>The codes and places of a problem's faults.</summary>
     public IEnumerable<(string Pointer, string Code)> Faults =>

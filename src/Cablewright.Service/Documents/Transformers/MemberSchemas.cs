@@ -42,7 +42,8 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
     }
 
     private static bool IsWhole(PropertyInfo member) =>
-        (Nullable.GetUnderlyingType(member.PropertyType) ?? member.PropertyType) == typeof(int);
+        Type.GetTypeCode(Nullable.GetUnderlyingType(member.PropertyType) ?? member.PropertyType)
+            is TypeCode.Int32 or TypeCode.Int64;
 
     private static void DescribeFigure(OpenApiSchema schema, FigureAttribute figure, bool isWhole)
     {

@@ -1,6 +1,8 @@
 using System.Globalization;
+using System.Text.Json.Nodes;
 using Cablewright.Contract.Kits;
 using Cablewright.Service.Hosting;
+using Cablewright.Service.Json;
 using Cablewright.Service.Kits;
 using Cablewright.Storage.Keys;
 using Microsoft.AspNetCore.OpenApi;
@@ -26,11 +28,15 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         }
 
         SecurityDetails.Describe(operation, described, context.Document!);
-        foreach (OpenApiMediaType body in (operation.RequestBody?.Content?.Values ?? []).OfType<OpenApiMediaType>())
-            body.Example = described.Example?.Invoke();
+        foreach ((string type, OpenApiMediaType body) in operation.RequestBody?.Content?.ToArray() ?? [])
+        {
+            JsonNode? example = described.Example?.Invoke();
+            body.Example = described.IsBatch && type != JsonMediaType.Lines ? new JsonArray(example) : example;
+        }
 
         foreach ((string status, IOpenApiResponse response) in operation.Responses!)
             Describe((OpenApiResponse)response, status, described);
+        if (described.IsBatch) BatchSchemas.Describe(operation);
     }
 
     private static async Task<OpenApiParameter> Parameter(
@@ -72,7 +78,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 break;
             case "200" or "201":
                 response.Description = described.Summary + ".";
-                if (described.IsCacheable || described.Body is not null)
+                if (described.IsCacheable || described is { Body: not null, IsBatch: false })
                     response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
                 if (status == "201") response.Headers["Location"] = TextHeader("Where it can be fetched.");
                 if (described.Body == typeof(Kit) || described.Scope == KeyScopes.KitsRead)

@@ -56,6 +56,8 @@ internal sealed class Overview : IOpenApiDocumentTransformer
     private static IEnumerable<(string, string)> Limits() =>
     [
         ("body", $"{ContractLimits.BodyBytes / 1024} KB"),
+        ("array of builds", $"{ContractLimits.BatchBytes / 1024 / 1024} MB and {ContractLimits.BatchBuilds} builds"),
+        ("one build of a batch", $"{ContractLimits.BodyBytes / 1024} KB"),
         ("nesting of objects and arrays", $"{ContractLimits.JsonDepth}"),
         ("amplifiers", $"1 to {ContractLimits.Amplifiers}"),
         ("runs", $"1 to {ContractLimits.Runs}"),

@@ -1,0 +1,48 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Contract.Builds;
+using Cablewright.Service.Answers;
+using Cablewright.Service.Json;
+using Cablewright.Service.Problems;
+
+namespace Cablewright.Service.Batches;
+
+/// <summary>Answers single builds of a batch.</summary>
+/// <param name="answer">Answers a build as it would be by itself.</param>
+/// <param name="traceId">Names the request.</param>
+/// <param name="log">Where a failure of the service goes.</param>
+internal sealed class BatchAnswering(
+    Func<Shaped<Build>, (Assessment? Assessment, ProblemAnswer? Problem)> answer, string traceId, Serilog.ILogger log)
+{
+    /// <summary>The answer as UTF-8. Nothing that goes wrong with one build concerns the others.</summary>
+    public byte[] Answer(BuildText text)
+    {
+        (Assessment? assessment, ProblemAnswer? refusal) = Guarded(text);
+        Contract.Problems.Problem? problem = refusal?.Of(traceId);
+        return AnswerJson.Write(
+            new BatchAnswer
+            {
+                Line = text.Line,
+                Status = problem?.Status ?? StatusCodes.Status200OK,
+                Assessment = assessment,
+                Problem = problem,
+            },
+            AnswerJson.Shapes.BatchAnswer);
+    }
+
+    private (Assessment?, ProblemAnswer?) Guarded(BuildText text)
+    {
+        try
+        {
+            return answer(Read(text));
+        }
+        catch (Exception failure)
+        {
+            log.Error(failure, "Line {Line} of a batch failed", text.Line);
+            return (null, new ProblemAnswer(ProblemKinds.Failed));
+        }
+    }
+
+    private static Shaped<Build> Read(BuildText text) => text.IsTooLarge
+        ? ShapeReader.TooLarge<Build>(ShapeReader.MostBytes, "build")
+        : ShapeReader.Read(text.Utf8, AnswerJson.Shapes.Build, text.FirstLine);
+}
