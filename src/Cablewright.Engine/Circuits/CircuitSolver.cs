@@ -12,6 +12,8 @@ namespace Cablewright.Engine.Circuits;
 /// and that is how collapse is known. For one source V behind one resistance R the most that has a solution is P = V²/4R.</para>
 /// <para>Steps: (1) solve with nothing drawn, but with what alternators put in; (2) at v form J = G + di/dv and the residual; (3) J d = −F; (4) v += d;
 /// (5) end when no node moves by more than 1e-9 of the highest voltage: the step after that would be some 1e-18.</para>
+/// <para>Where the voltages of a circuit that differs little are known, it starts from those; where a step from there finds J not
+/// positive definite, it starts over at (1).</para>
 /// <list type="table">
 /// <item><term>v</term><description>Node potentials, V.</description></item>
 /// <item><term>u</term><description>Voltage across a load, V.</description></item>
@@ -58,30 +60,52 @@ public sealed class CircuitSolver
     /// <param name="sourceStates">State of each source.</param>
     /// <param name="draws">Draw of each load.</param>
     /// <param name="heldVolts">Potential of each held node.</param>
+    /// <param name="nearVolts">The node potentials of a circuit that differs little from it; empty where none is known.</param>
     /// <returns><c>false</c> where the loads ask for more than the circuit can carry: the voltage collapses.</returns>
     public bool Solve(
         ReadOnlySpan<double> branchOhms,
         ReadOnlySpan<SourceState> sourceStates,
         ReadOnlySpan<LoadDraw> draws,
-        ReadOnlySpan<double> heldVolts)
+        ReadOnlySpan<double> heldVolts,
+        ReadOnlySpan<double> nearVolts = default)
     {
-        double scale = Start(heldVolts, sourceStates);
-        for (int taken = 0; taken <= MostSteps; taken++)
+        if (nearVolts.Length > 0)
         {
-            equations.Clear();
-            Array.Clear(step);
-            AddBranches(branchOhms);
-            AddSources(sourceStates);
-            bool idle = taken == 0;
-            if (!AddLoads(draws, idle)) return false;
-            if (!equations.Factor()) return false;
-            equations.Solve(step);
-            double largest = Move();
-            if (!idle && largest <= Tolerance * scale) return true;
-            scale = Math.Max(scale, largest);
+            nearVolts.CopyTo(volts);
+            if (Descend(branchOhms, sourceStates, draws, Hold(heldVolts, sourceStates))) return true;
+        }
+
+        Array.Clear(volts);
+        double scale = Hold(heldVolts, sourceStates);
+        if (Step(branchOhms, sourceStates, draws, idle: true) is not { } moved) return false;
+        return Descend(branchOhms, sourceStates, draws, Math.Max(scale, moved));
+    }
+
+    /// <summary>Newton steps from the present voltages until no node moves.</summary>
+    private bool Descend(
+        ReadOnlySpan<double> branchOhms, ReadOnlySpan<SourceState> sourceStates, ReadOnlySpan<LoadDraw> draws, double scale)
+    {
+        for (int taken = 0; taken < MostSteps; taken++)
+        {
+            if (Step(branchOhms, sourceStates, draws, idle: false) is not { } moved) return false;
+            if (moved <= Tolerance * scale) return true;
+            scale = Math.Max(scale, moved);
         }
 
         return false;
+    }
+
+    /// <summary>One Newton step; how far a node moved, or <c>null</c> where there is no step.</summary>
+    private double? Step(
+        ReadOnlySpan<double> branchOhms, ReadOnlySpan<SourceState> sourceStates, ReadOnlySpan<LoadDraw> draws, bool idle)
+    {
+        equations.Clear();
+        Array.Clear(step);
+        AddBranches(branchOhms);
+        AddSources(sourceStates);
+        if (!AddLoads(draws, idle) || !equations.Factor()) return null;
+        equations.Solve(step);
+        return Move();
     }
 
     /// <summary>Current of a branch in the last solution, from its start to its end, in amperes.</summary>
@@ -103,9 +127,10 @@ public sealed class CircuitSolver
         _ => volts / draw.Magnitude,
     };
 
-    private double Start(ReadOnlySpan<double> heldVolts, ReadOnlySpan<SourceState> sourceStates)
+    /// <summary>Puts the held nodes where they are held.</summary>
+    /// <returns>The highest voltage.</returns>
+    private double Hold(ReadOnlySpan<double> heldVolts, ReadOnlySpan<SourceState> sourceStates)
     {
-        Array.Clear(volts);
         double scale = 0;
         for (int i = 0; i < heldVolts.Length; i++)
         {

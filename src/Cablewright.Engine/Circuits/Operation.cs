@@ -28,6 +28,8 @@ internal sealed class Operation
     private readonly bool thermalIsPeak;
     private readonly double[] lastChange;
     private readonly double[] surroundings;
+    private readonly double[] fullVolts;
+    private readonly double[] thermalVolts;
     private double[] lastCelsius;
 
     public Operation(CompleteBuild build, Wiring wiring)
@@ -41,6 +43,8 @@ internal sealed class Operation
         lastChange = new double[build.Runs.Count];
         surroundings = [.. build.Runs.Select(run => run.AirCelsius)];
         lastCelsius = surroundings;
+        fullVolts = new double[wiring.Network.NodeCount];
+        thermalVolts = new double[fullVolts.Length];
         thermalIsPeak = build.Draws.All(draw => draw.ThermalShare >= 1);
     }
 
@@ -123,12 +127,13 @@ internal sealed class Operation
         {
             Work += runs;
             for (int run = 0; run < runs; run++) branchOhms[run] = Ohms(decision, run, celsius[run]);
-            if (!wiring.Solver.Solve(branchOhms, sources, full, held)) return null;
+            if (!wiring.Solver.Solve(branchOhms, sources, full, held, NearVolts(fullVolts, round))) return null;
+            wiring.Solver.NodeVolts.CopyTo(fullVolts);
             ReadRuns(peak);
             ReadLoads(loadVolts, loadAmps);
             bodyVolts = wiring.BodyNode < 0 ? 0 : Math.Abs(wiring.Solver.NodeVolts[wiring.BodyNode]);
             if (thermalIsPeak) peak.CopyTo(rms, 0);
-            else if (SolveThermal(loadAmps, sources, held)) ReadRuns(rms);
+            else if (SolveThermal(loadAmps, sources, held, round)) ReadRuns(rms);
             else return null;
             if (Warm(decision, rms, celsius) <= TemperatureTolerance) break;
         }
@@ -153,12 +158,17 @@ internal sealed class Operation
         return conductor + build.Runs[run].SeriesOhms + decision.FuseOhms(run);
     }
 
-    private bool SolveThermal(double[] loadAmps, SourceState[] sources, double[] held)
+    private bool SolveThermal(double[] loadAmps, SourceState[] sources, double[] held, int round)
     {
         for (int load = 0; load < thermal.Length; load++)
             thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, loadAmps[load] * ThermalShare(load));
-        return wiring.Solver.Solve(branchOhms, sources, thermal, held);
+        if (!wiring.Solver.Solve(branchOhms, sources, thermal, held, NearVolts(thermalVolts, round))) return false;
+        wiring.Solver.NodeVolts.CopyTo(thermalVolts);
+        return true;
     }
+
+    /// <summary>After the first round little changes.</summary>
+    private static ReadOnlySpan<double> NearVolts(double[] volts, int round) => round > 0 ? volts : default;
 
     private void ReadRuns(double[] amps)
     {
