@@ -35,7 +35,7 @@ internal sealed class AssessmentWriter(Variant variant)
             Ruleset = build.Ruleset.Id,
             Assumptions = build.Assumptions,
             AskNext = questions,
-            Supply = SupplyAnswer.Of(build, evaluator.Wiring, evaluation, supply),
+            Supply = SupplyAnswer.Of(build, evaluation, supply),
             Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],
             Runs = runs,
             Findings = findings,

@@ -1,4 +1,3 @@
-using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Sizing;
@@ -9,7 +8,7 @@ namespace Cablewright.Engine.Answers;
 /// <summary>Writes what the answer says of the supply.</summary>
 internal static class SupplyAnswer
 {
-    public static SupplyResult Of(CompleteBuild build, Wiring wiring, Evaluation evaluation, SupplyReport report)
+    public static SupplyResult Of(CompleteBuild build, Evaluation evaluation, SupplyReport report)
     {
         EnergyBalance balance = report.Balance;
         double? hot = build.Supply.HotAmps;
@@ -27,9 +26,8 @@ internal static class SupplyAnswer
             Batteries = build.CountsEnergy
                 ? [.. Enumerable.Range(0, build.Batteries.Count).Select(battery => BatteryOf(build, balance, battery))]
                 : [],
-            Burst = hot is { } given && evaluation.SolvableShare >= 1
-                ? Burst.Of(
-                    build, new SupplyCircuit(build, wiring, evaluation.Currents), given, SupplyCases.IsHeld(balance, given))
+            Burst = hot is { } given && report.Circuit is { } circuit
+                ? Burst.Of(build, circuit, given, SupplyCases.IsHeld(balance, given))
                 : null,
             Capacitors = [.. Enumerable.Range(0, build.Capacitors.Count).Select(part => Stiffening.Of(build, balance, part))],
         };
@@ -39,7 +37,7 @@ internal static class SupplyAnswer
     {
         CompleteBattery described = build.Batteries[battery];
         SupplyGroup? group = balance.Playing.FirstOrDefault(each => each.Batteries.Contains(battery));
-        double? minutes = group is null ? null : balance.Minutes(group, balance.EngineOffAmps(group));
+        double? minutes = group is null ? null : balance.EngineOffMinutes(group);
         return new BatteryResult(
             described.Id,
             described.Chemistry,

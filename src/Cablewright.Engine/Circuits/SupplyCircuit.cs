@@ -71,7 +71,7 @@ internal sealed class SupplyCircuit
         SourceState[] states = Resting();
         int[] others = [.. Enumerable.Range(0, build.Batteries.Count).Where(i => i != build.ChargingBattery && IsHeld(i))];
         states[build.ChargingBattery] = new SourceState(build.ChargingVolts, StiffOhms);
-        while (Solve(states, 0, 0) is not null)
+        while (others.Length > 0 && Solve(states, 0, 0) is not null)
         {
             int[] charged = [.. others.Where(i => double.IsFinite(states[i].Ohms) && VoltsAt(i) >= states[i].Volts)];
             if (charged.Length == 0) break;

@@ -26,7 +26,6 @@ internal sealed class Wiring
     private readonly List<Branch> branches = [];
     private readonly List<(int From, int To)> ends = [];
     private readonly List<double> fixedOhms = [];
-    private readonly SupplyParts parts;
     private readonly LoadDraw[] others;
     private readonly Lazy<SharedRuns> sharedSupplies;
     private readonly bool[] isAlone;
@@ -61,8 +60,8 @@ internal sealed class Wiring
                     new LoadDraw(LoadKind.ConstantCurrent, -(build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0)),
                     loads.Length - build.Draws.Count - ChargerRuns.Count),
             ];
-        parts = new SupplyParts(build, branches, ends, nodeOf.Count, batteries[build.ChargingBattery].Positive);
-        isAlone = parts.FirstOfOthers(batteries);
+        PartsRunning = Parts(isEngineOff: false);
+        isAlone = PartsRunning.FirstOfOthers(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
         SourcePort charging = batteries[build.ChargingBattery];
         Network = new Network(
@@ -89,6 +88,12 @@ internal sealed class Wiring
     public SharedRuns SharedSupplies => sharedSupplies.Value;
 
     public CircuitSolver Solver { get; }
+
+    /// <summary>The parts of the supply side with the engine running: relays are closed, diodes conduct, chargers part.</summary>
+    public SupplyParts PartsRunning { get; }
+
+    /// <summary>The same with the engine off: every isolator parts.</summary>
+    public SupplyParts PartsWithEngineOff => build.Runs.Any(run => run.Isolator is not null) ? Parts(isEngineOff: true) : PartsRunning;
 
     /// <summary>What the loads after the amplifiers draw: the chargers, and an alternator at a place of its own.</summary>
     /// <remarks>
@@ -164,13 +169,14 @@ internal sealed class Wiring
     }
 
     /// <summary>Whether the alternator's supply does not reach a battery but through a charger.</summary>
-    public bool IsParted(int battery) => !parts.IsCharged(Batteries[battery].Positive);
+    public bool IsParted(int battery) => !PartsRunning.IsCharged(Batteries[battery].Positive);
 
     /// <summary>Whether the battery that an amplifier hangs on is charged by a charger.</summary>
-    public bool IsFedByCharger(int amplifier) => parts.IsBehindCharger(Network.Loads[amplifier].Positive);
+    public bool IsFedByCharger(int amplifier) =>
+        ChargerRuns.Any(run => PartsRunning.Of(ends[run].To) == PartsRunning.Of(Network.Loads[amplifier].Positive));
 
     /// <summary>Whether an amplifier hangs on a supply that the charging battery does not reach.</summary>
-    public bool FeedsAlone(int amplifier) => !parts.IsCharged(Network.Loads[amplifier].Positive);
+    public bool FeedsAlone(int amplifier) => !PartsRunning.IsCharged(Network.Loads[amplifier].Positive);
 
     /// <summary>An amplifier's source voltage over the charging voltage, to which limits in volts are scaled.</summary>
     public double SourceShareOf(int amplifier) => SourceVoltsOf(amplifier) / build.ChargingVolts;
@@ -180,6 +186,9 @@ internal sealed class Wiring
 
     /// <summary>A battery behind a diode cannot give back what passes it, so it counts as no higher than what arrives.</summary>
     private double LargestFall => branches.Sum(branch => branch.FallVolts);
+
+    private SupplyParts Parts(bool isEngineOff) =>
+        new(build.Runs, branches, nodeOf.Count, Batteries[build.ChargingBattery].Positive, isEngineOff);
 
     private static LoadDraw WithoutAlternator(LoadDraw draw) => draw.PutsIn ? draw with { Magnitude = 0 } : draw;
 

@@ -12,7 +12,7 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
 
     public Wording EngineOff(Breach breach)
     {
-        SupplyGroup shortest = balance.Playing.MinBy(group => Significant.Round(balance.Minutes(group, balance.EngineOffAmps(group))))!;
+        SupplyGroup shortest = balance.Playing.MinBy(group => Significant.Round(balance.EngineOffMinutes(group)))!;
         double amps = balance.EngineOffAmps(shortest);
         return new Wording(
             "/limits/engineOffTime",

@@ -13,15 +13,19 @@ internal sealed class EnergyBalance
 {
     private readonly CompleteBuild build;
     private readonly WorstCurrents currents;
-    private readonly IReadOnlyList<SupplyGroup> engineOff;
 
-    public EnergyBalance(CompleteBuild build, WorstCurrents currents)
+    public EnergyBalance(CompleteBuild build, Wiring wiring, WorstCurrents currents)
     {
         this.build = build;
         this.currents = currents;
-        Running = SupplyGroup.Running(build);
-        engineOff = SupplyGroup.EngineOff(build);
+        SupplyParts running = wiring.PartsRunning, off = wiring.PartsWithEngineOff;
+        Running = SupplyGroup.Of(build, wiring, running);
         Main = Running.First(group => group.IsCharged(build));
+        BehindChargers = [.. Running.Where(group => group.ChargersTo.Length > 0)];
+        Playing = [.. (off == running ? Running : SupplyGroup.Of(build, wiring, off)).Where(group => group.Amplifiers.Length > 0)];
+        PeakAmps = Main.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier])
+            + Main.ChargersFrom.Sum(run => InputAmps(run, RatingOf(run), build.ChargingVolts));
+        AverageAmps = AverageOf(Main);
     }
 
     /// <summary>The groups with the engine running.</summary>
@@ -31,17 +35,16 @@ internal sealed class EnergyBalance
     public SupplyGroup Main { get; }
 
     /// <summary>The groups that a charger charges.</summary>
-    public IEnumerable<SupplyGroup> BehindChargers => Running.Where(group => group.ChargersTo.Length > 0);
+    public IReadOnlyList<SupplyGroup> BehindChargers { get; }
 
     /// <summary>The groups with the engine off that feed amplifiers.</summary>
-    public IEnumerable<SupplyGroup> Playing => engineOff.Where(group => group.Amplifiers.Length > 0);
+    public IReadOnlyList<SupplyGroup> Playing { get; }
 
     /// <summary>Everything that the alternator's group feeds, at full output.</summary>
-    public double PeakAmps => Main.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier])
-        + Main.ChargersFrom.Sum(run => InputAmps(run, RatingOf(run), build.ChargingVolts));
+    public double PeakAmps { get; }
 
     /// <summary>The same on its programme, on average.</summary>
-    public double AverageAmps => AverageOf(Main);
+    public double AverageAmps { get; }
 
     /// <summary>What a group is asked for on average, what it passes on to chargers included.</summary>
     public double AverageOf(SupplyGroup group)
@@ -65,6 +68,9 @@ internal sealed class EnergyBalance
         return own + group.Amplifiers.Sum(amplifier =>
             CircuitSolver.Amps(build.Draws[amplifier].Full, volts) * build.Draws[amplifier].AverageShare);
     }
+
+    /// <summary>Minutes of music with the engine off until a group reaches its limit.</summary>
+    public double EngineOffMinutes(SupplyGroup group) => Minutes(group, EngineOffAmps(group));
 
     /// <summary>
     /// Each battery's working voltage by the ampere-hours that may be drawn from it, so that a small or empty battery beside a

@@ -11,11 +11,11 @@ internal sealed class SupplyCases
     private readonly EnergyBalance balance;
     private readonly SupplyCircuit circuit;
 
-    public SupplyCases(CompleteBuild build, Wiring wiring, WorstCurrents currents, EnergyBalance balance)
+    public SupplyCases(CompleteBuild build, SupplyCircuit circuit, EnergyBalance balance)
     {
         this.build = build;
+        this.circuit = circuit;
         this.balance = balance;
-        circuit = new SupplyCircuit(build, wiring, currents);
     }
 
     /// <summary>The cases that can be worked out: at speed and at idle where it is known what charges, and with the engine off.</summary>
@@ -50,8 +50,8 @@ internal sealed class SupplyCases
     {
         double[]? volts = circuit.Solve(circuit.Resting(), null, build.Supply.StandbyAmps);
         double average = balance.Playing.Sum(balance.EngineOffAmps);
-        double peak = build.Draws.Select((draw, i) => CircuitSolver.Amps(draw.Full, build.LowestSupplyVolts)).Sum();
-        double minutes = balance.Playing.Min(group => balance.Minutes(group, balance.EngineOffAmps(group)));
+        double peak = build.Draws.Sum(draw => CircuitSolver.Amps(draw.Full, build.LowestSupplyVolts));
+        double minutes = balance.Playing.Min(balance.EngineOffMinutes);
         return new SupplyCaseResult(
             SupplyCaseName.EngineOff, -build.Supply.StandbyAmps, -average, -build.Supply.StandbyAmps - peak,
             double.IsInfinity(minutes) ? null : minutes, volts?.Min());

@@ -1,4 +1,4 @@
-using Cablewright.Engine.Builds;
+using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 
 namespace Cablewright.Engine.Supply;
@@ -10,31 +10,22 @@ namespace Cablewright.Engine.Supply;
 /// <param name="ChargersTo">The runs whose chargers charge them.</param>
 internal sealed record SupplyGroup(int[] Batteries, int[] Amplifiers, int[] ChargersFrom, int[] ChargersTo)
 {
-    /// <summary>The groups with the engine running: relays are closed, diodes conduct, chargers part.</summary>
-    public static IReadOnlyList<SupplyGroup> Running(CompleteBuild build) =>
-        Of(build, run => run.Isolator is not { Kind: IsolatorKind.DcDcCharger });
-
-    /// <summary>The groups with the engine off: every isolator parts.</summary>
-    public static IReadOnlyList<SupplyGroup> EngineOff(CompleteBuild build) => Of(build, run => run.Isolator is null);
+    /// <summary>The groups in the order of their first batteries.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="wiring">Its circuit.</param>
+    /// <param name="parts">What of its supply side hangs together.</param>
+    public static IReadOnlyList<SupplyGroup> Of(CompleteBuild build, Wiring wiring, SupplyParts parts) =>
+        [.. Enumerable.Range(0, build.Batteries.Count)
+            .GroupBy(battery => parts.Of(wiring.Batteries[battery].Positive))
+            .Select(part => new SupplyGroup(
+                [.. part],
+                [.. Enumerable.Range(0, build.Draws.Count).Where(i => parts.Of(wiring.Network.Loads[i].Positive) == part.Key)],
+                [.. wiring.ChargerRuns.Where(run => parts.Of(wiring.EndsOf(run).From) == part.Key)],
+                [.. wiring.ChargerRuns.Where(run => parts.Of(wiring.EndsOf(run).To) == part.Key)]))];
 
     /// <summary>The batteries' contents, for Peukert's law.</summary>
     public Peukert.Cell[] CellsOf(CompleteBuild build) => [.. Batteries.Select(battery => build.Batteries[battery].Energy)];
 
     /// <summary>Whether one of its batteries is the one that is charged first.</summary>
     public bool IsCharged(CompleteBuild build) => Batteries.Contains(build.ChargingBattery);
-
-    private static List<SupplyGroup> Of(CompleteBuild build, Func<Run, bool> joins)
-    {
-        Build stated = build.Stated;
-        var islands = new SupplyIslands(stated, [.. build.Runs.Select(run => run.Side)], joins);
-        int[] chargers = [.. Enumerable.Range(0, stated.Runs.Count)
-            .Where(run => stated.Runs[run].Isolator is { Kind: IsolatorKind.DcDcCharger })];
-        return [.. Enumerable.Range(0, build.Batteries.Count)
-            .GroupBy(battery => islands.Of(build.Batteries[battery].Id))
-            .Select(island => new SupplyGroup(
-                [.. island],
-                [.. Enumerable.Range(0, stated.Amplifiers.Count).Where(i => islands.Of(stated.Amplifiers[i].Id) == island.Key)],
-                [.. chargers.Where(run => islands.Of(stated.Runs[run].From) == island.Key)],
-                [.. chargers.Where(run => islands.Of(stated.Runs[run].To) == island.Key)]))];
-    }
 }

@@ -22,10 +22,9 @@ internal sealed class SupplyJudgement
 
     public static SupplyReport Of(CompleteBuild build, Wiring wiring, Evaluation evaluation)
     {
-        var balance = new EnergyBalance(build, evaluation.Currents);
-        IReadOnlyList<SupplyCaseResult> cases = evaluation.SolvableShare < 1
-            ? []
-            : new SupplyCases(build, wiring, evaluation.Currents, balance).All();
+        var balance = new EnergyBalance(build, wiring, evaluation.Currents);
+        SupplyCircuit? circuit = evaluation.SolvableShare < 1 ? null : new SupplyCircuit(build, wiring, evaluation.Currents);
+        IReadOnlyList<SupplyCaseResult> cases = circuit is null ? [] : new SupplyCases(build, circuit, balance).All();
         var judgement = new SupplyJudgement(build, balance);
         judgement.JudgeCurrents();
         judgement.JudgeChargers();
@@ -33,7 +32,7 @@ internal sealed class SupplyJudgement
         judgement.JudgeCapacitors();
         foreach (SupplyCaseResult each in cases) judgement.JudgeCase(each);
         return new SupplyReport(
-            balance, cases, cases.FirstOrDefault(each => each.Name is SupplyCaseName.EngineOff)?.MinutesToLimit, judgement.breaches);
+            balance, circuit, cases, cases.FirstOrDefault(each => each.Name is SupplyCaseName.EngineOff)?.MinutesToLimit, judgement.breaches);
     }
 
     private void Add(BreachKind kind, Severity severity, int index, double measured, double limit) =>

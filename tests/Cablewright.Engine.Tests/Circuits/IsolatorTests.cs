@@ -1,5 +1,6 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
@@ -95,7 +96,9 @@ public class IsolatorTests
     public void Batteries_stand_together_or_apart(IsolatorKind? kind, int running, int engineOff)
     {
         CompleteBuild build = BuildCompletion.Complete(PartedBuilds.Behind(Of(kind), 20), RulesetLibrary.Newest);
-        IReadOnlyList<SupplyGroup> groups = SupplyGroup.Running(build), off = SupplyGroup.EngineOff(build);
+        var wiring = new Wiring(build);
+        IReadOnlyList<SupplyGroup> groups = SupplyGroup.Of(build, wiring, wiring.PartsRunning);
+        IReadOnlyList<SupplyGroup> off = SupplyGroup.Of(build, wiring, wiring.PartsWithEngineOff);
         Assert.Equal((running, engineOff), (groups.Count, off.Count));
         Assert.All(new[] { groups, off }, each => Assert.Equal([0, 1], each.SelectMany(group => group.Batteries).Order()));
         Assert.Equal([0], groups.Single(group => group.Batteries.Contains(1)).Amplifiers);

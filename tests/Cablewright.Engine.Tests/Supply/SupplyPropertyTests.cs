@@ -134,7 +134,7 @@ public class SupplyPropertyTests
     private static SupplyCaseResult At(Build build, SupplyCaseName name)
     {
         var rig = new SupplyRig(build);
-        return new SupplyCases(rig.Complete, rig.Wiring, rig.Currents, rig.Balance).All().Single(each => each.Name == name);
+        return new SupplyCases(rig.Complete, rig.Circuit, rig.Balance).All().Single(each => each.Name == name);
     }
 
     private static double Volts(SupplyCaseResult result) => result.LowestVolts ?? 0;

@@ -32,7 +32,7 @@ internal sealed class SupplyRig
 
     public SupplyCircuit Circuit { get; }
 
-    public EnergyBalance Balance => new(Complete, Currents);
+    public EnergyBalance Balance => new(Complete, Wiring, Currents);
 
     /// <summary>The same circuit at the same resistances, with other loads.</summary>
     public SupplyCircuit With(Func<LoadDraw, LoadDraw> change)
