@@ -64,6 +64,9 @@ internal sealed class Elimination
         return first == int.MaxValue ? -1 : first;
     }
 
+    /// <summary>An empty matrix that is eliminated in the same order.</summary>
+    public Elimination Another() => new(order);
+
     /// <summary>Empties the matrix.</summary>
     public void Clear()
     {

@@ -6,23 +6,28 @@ namespace Cablewright.Engine.Circuits;
 /// </summary>
 /// <remarks>
 /// The next pivot is the unknown with the fewest neighbours left, the lowest number among equals. Its neighbours become each
-/// other's. The heap keeps outdated degrees and passes over them when they come up, which costs less than taking them out.
+/// other's. The heap keeps outdated degrees and passes over them when they come up, which costs less than taking them out; so do
+/// the lists of neighbours with those that are eliminated. An entry is two halves, one in the list of each of its unknowns: halves
+/// 2 n and 2 n + 1 are entry n.
 /// </remarks>
 internal sealed class EliminationOrder
 {
-    private readonly List<(int Node, int Entry)>[] near;
+    private readonly int[] firstHalf;
+    private readonly int[] degree;
     private readonly int[] position;
-    private readonly List<int> neighbours = [];
-    private readonly List<int> entries = [];
-    private readonly List<int> pairs = [];
+    private readonly List<(int To, int Next)> halves;
 
     /// <summary>Plays the elimination through.</summary>
     /// <param name="count">How many unknowns there are.</param>
     /// <param name="edges">Which of them appear in one equation together.</param>
     public EliminationOrder(int count, IEnumerable<(int, int)> edges)
     {
-        near = new List<(int, int)>[count];
-        for (int i = 0; i < count; i++) near[i] = [];
+        firstHalf = new int[count];
+        Array.Fill(firstHalf, -1);
+        degree = new int[count];
+        position = new int[count];
+        Array.Fill(position, -1);
+        halves = new List<(int, int)>(4 * count);
         foreach ((int a, int b) in edges)
         {
             if (a != b) EntryBetween(a, b);
@@ -31,11 +36,20 @@ internal sealed class EliminationOrder
         Pivots = new int[count];
         FirstNeighbour = new int[count + 1];
         FirstPair = new int[count + 1];
-        position = new int[count];
-        Array.Fill(position, -1);
-        var waiting = new PriorityQueue<int, long>(count);
+        List<int> neighbours = new(2 * count), entries = new(2 * count), pairs = new(count);
+        var waiting = new PriorityQueue<int, long>(2 * count);
         for (int node = 0; node < count; node++) waiting.Enqueue(node, Rank(node));
-        for (int k = 0; k < count; k++) Eliminate(k, Next(waiting), waiting);
+        for (int step = 0; step < count; step++)
+        {
+            int pivot = Next(waiting);
+            (Pivots[step], position[pivot]) = (pivot, step);
+            Meet(pivot, neighbours, entries, pairs);
+            for (int i = FirstNeighbour[step]; i < neighbours.Count; i++) waiting.Enqueue(neighbours[i], Rank(neighbours[i]));
+            FirstNeighbour[step + 1] = neighbours.Count;
+            FirstPair[step + 1] = pairs.Count;
+        }
+
+        (Neighbours, Entries, PairEntries) = ([.. neighbours], [.. entries], [.. pairs]);
     }
 
     /// <summary>The unknowns in the order of their elimination.</summary>
@@ -48,16 +62,16 @@ internal sealed class EliminationOrder
     public int[] FirstPair { get; }
 
     /// <summary>The unknowns that are left beside each pivot.</summary>
-    public int[] Neighbours => [.. neighbours];
+    public int[] Neighbours { get; }
 
     /// <summary>The entries between each pivot and those.</summary>
-    public int[] Entries => [.. entries];
+    public int[] Entries { get; }
 
     /// <summary>The entries between each pivot's neighbours, two by two.</summary>
-    public int[] PairEntries => [.. pairs];
+    public int[] PairEntries { get; }
 
     /// <summary>How many entries there are off the diagonal.</summary>
-    public int EntryCount { get; private set; }
+    public int EntryCount => halves.Count / 2;
 
     /// <summary>The step in which an unknown is eliminated.</summary>
     public int StepOf(int unknown) => position[unknown];
@@ -67,10 +81,10 @@ internal sealed class EliminationOrder
     {
         (int first, int second) = position[a] < position[b] ? (a, b) : (b, a);
         int begin = FirstNeighbour[position[first]], end = FirstNeighbour[position[first] + 1];
-        return entries[neighbours.IndexOf(second, begin, end - begin)];
+        return Entries[Array.IndexOf(Neighbours, second, begin, end - begin)];
     }
 
-    private long Rank(int node) => (long)near[node].Count * near.Length + node;
+    private long Rank(int node) => (long)degree[node] * degree.Length + node;
 
     private int Next(PriorityQueue<int, long> waiting)
     {
@@ -81,42 +95,39 @@ internal sealed class EliminationOrder
         }
     }
 
-    private void Eliminate(int step, int pivot, PriorityQueue<int, long> waiting)
+    /// <summary>Notes the neighbours that a pivot leaves, and makes them each other's.</summary>
+    private void Meet(int pivot, List<int> neighbours, List<int> entries, List<int> pairs)
     {
-        Pivots[step] = pivot;
-        position[pivot] = step;
-        List<(int Node, int Entry)> left = near[pivot];
-        for (int i = 0; i < left.Count; i++)
+        int begin = neighbours.Count;
+        for (int half = firstHalf[pivot]; half >= 0; half = halves[half].Next)
         {
-            Leave(near[left[i].Node], pivot);
-            neighbours.Add(left[i].Node);
-            entries.Add(left[i].Entry);
-            for (int j = 0; j < i; j++) pairs.Add(EntryBetween(left[i].Node, left[j].Node));
+            int node = halves[half].To;
+            if (position[node] >= 0) continue;
+            degree[node]--;
+            for (int i = begin; i < neighbours.Count; i++) pairs.Add(EntryBetween(node, neighbours[i]));
+            neighbours.Add(node);
+            entries.Add(half / 2);
         }
-
-        foreach ((int node, _) in left) waiting.Enqueue(node, Rank(node));
-        FirstNeighbour[step + 1] = neighbours.Count;
-        FirstPair[step + 1] = pairs.Count;
-    }
-
-    private static void Leave(List<(int Node, int Entry)> list, int node)
-    {
-        int at = list.FindIndex(other => other.Node == node);
-        list[at] = list[^1];
-        list.RemoveAt(list.Count - 1);
     }
 
     /// <summary>The entry between two unknowns; a new one where they were not neighbours.</summary>
     private int EntryBetween(int a, int b)
     {
-        (int fewer, int other) = near[a].Count < near[b].Count ? (a, b) : (b, a);
-        foreach ((int node, int entry) in near[fewer])
+        (int fewer, int other) = degree[a] < degree[b] ? (a, b) : (b, a);
+        for (int half = firstHalf[fewer]; half >= 0; half = halves[half].Next)
         {
-            if (node == other) return entry;
+            if (halves[half].To == other) return half / 2;
         }
 
-        near[a].Add((b, EntryCount));
-        near[b].Add((a, EntryCount));
-        return EntryCount++;
+        Link(a, b);
+        Link(b, a);
+        return EntryCount - 1;
+    }
+
+    private void Link(int from, int to)
+    {
+        halves.Add((to, firstHalf[from]));
+        firstHalf[from] = halves.Count - 1;
+        degree[from]++;
     }
 }

@@ -1,5 +1,3 @@
-using Link = Cablewright.Engine.Circuits.NodeEquations.Link;
-
 namespace Cablewright.Engine.Circuits;
 
 /// <summary>Short circuits in a circuit of resistances and sources.</summary>
@@ -10,37 +8,28 @@ namespace Cablewright.Engine.Circuits;
 /// </remarks>
 internal sealed class FaultCircuit
 {
+    private readonly FaultNetwork network;
     private readonly NodeEquations equations;
-    private readonly Link[] branches;
     private readonly double[] branchOhms;
     private readonly double[] before;
     private readonly UnitResponse responses;
 
     /// <summary>Factors the circuit.</summary>
-    /// <param name="nodeCount">How many nodes there are.</param>
-    /// <param name="branches">The resistances.</param>
-    /// <param name="branchOhms">Their values, more than 0.</param>
-    /// <param name="sources">Where the sources stand.</param>
-    /// <param name="states">What they give; an infinite resistance: nothing.</param>
+    /// <param name="network">Its shape.</param>
+    /// <param name="branchOhms">The resistances, more than 0.</param>
+    /// <param name="states">What the sources give; an infinite resistance: nothing.</param>
     /// <param name="injections">Currents that are put in at a source's positive terminal, as an alternator does.</param>
-    /// <param name="held">Nodes held at 0 V; every node reaches one over branches or sources that give something.</param>
-    public FaultCircuit(
-        int nodeCount, IReadOnlyList<Branch> branches, double[] branchOhms, IReadOnlyList<SourcePort> sources,
-        SourceState[] states, double[] injections, IReadOnlyList<int> held)
+    public FaultCircuit(FaultNetwork network, double[] branchOhms, SourceState[] states, double[] injections)
     {
-        IEnumerable<(int, int)> joined = branches.Select(branch => (branch.From, branch.To))
-            .Concat(sources.Select(source => (source.Positive, source.Negative)));
-        equations = new NodeEquations(nodeCount, joined, held);
-        this.branches = [.. branches.Select(branch => equations.LinkOf(branch.From, branch.To))];
+        this.network = network;
         this.branchOhms = branchOhms;
-        equations.Clear();
+        equations = network.Equations();
         before = new double[equations.Count];
-        for (int i = 0; i < this.branches.Length; i++) equations.Stamp(this.branches[i], 1 / branchOhms[i]);
+        for (int i = 0; i < branchOhms.Length; i++) equations.Stamp(network.Branches[i], 1 / branchOhms[i]);
         for (int i = 0; i < states.Length; i++)
         {
-            Link link = equations.LinkOf(sources[i].Positive, sources[i].Negative);
-            equations.Stamp(link, 1 / states[i].Ohms);
-            NodeEquations.Draw(link, -states[i].Volts / states[i].Ohms - injections[i], before);
+            equations.Stamp(network.Sources[i], 1 / states[i].Ohms);
+            NodeEquations.Draw(network.Sources[i], -states[i].Volts / states[i].Ohms - injections[i], before);
         }
 
         if (!equations.Factor()) throw new InvalidOperationException("A node reaches no held node.");
@@ -60,7 +49,7 @@ internal sealed class FaultCircuit
 
     private double BranchAmps(Fault fault, int branch)
     {
-        (int from, int to) = (branches[branch].From, branches[branch].To);
+        (int from, int to) = (network.Branches[branch].From, network.Branches[branch].To);
         double response = Response(fault.A, fault.B, from) - Response(fault.A, fault.B, to);
         return (Volts(from) - Volts(to) + fault.Amps * response) / branchOhms[branch];
     }

@@ -24,6 +24,13 @@ internal sealed class NodeEquations
             .Where(pair => pair.Item1 >= 0 && pair.Item2 >= 0)));
     }
 
+    private NodeEquations(int count, int[] unknownOf, Elimination matrix)
+    {
+        Count = count;
+        this.unknownOf = unknownOf;
+        this.matrix = matrix;
+    }
+
     /// <summary>How many unknowns there are.</summary>
     public int Count { get; }
 
@@ -36,6 +43,9 @@ internal sealed class NodeEquations
         int a = unknownOf[from], b = unknownOf[to];
         return new Link(from, to, a, b, a >= 0 && b >= 0 && a != b ? matrix.EntryOf(a, b) : -1);
     }
+
+    /// <summary>Empty equations of the same shape.</summary>
+    public NodeEquations Another() => new(Count, unknownOf, matrix.Another());
 
     /// <summary>Empties the matrix.</summary>
     public void Clear() => matrix.Clear();

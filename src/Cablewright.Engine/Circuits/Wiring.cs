@@ -28,6 +28,8 @@ internal sealed class Wiring
     private readonly List<double> fixedOhms = [];
     private readonly LoadDraw[] others;
     private readonly Lazy<SharedRuns> sharedSupplies;
+    private readonly Lazy<FaultNetwork> supplyInFault;
+    private readonly Lazy<FaultNetwork> wholeInFault;
     private readonly bool[] isAlone;
     private readonly int[] sourceBattery;
 
@@ -77,6 +79,8 @@ internal sealed class Wiring
         sharedSupplies = new Lazy<SharedRuns>(() => new SharedRuns(
             build, ends, Side.Supply, [.. loads.Take(build.Draws.Count).Select(load => load.Positive)],
             [.. batteries.Select(battery => battery.Positive)]));
+        supplyInFault = new Lazy<FaultNetwork>(() => InFault([.. nodeOf.Where(pair => pair.Key.Side is Side.Return).Select(pair => pair.Value)]));
+        wholeInFault = new Lazy<FaultNetwork>(() => InFault(HeldReturnNodes));
     }
 
     public Network Network { get; }
@@ -88,6 +92,12 @@ internal sealed class Wiring
     public SharedRuns SharedSupplies => sharedSupplies.Value;
 
     public CircuitSolver Solver { get; }
+
+    /// <summary>The circuit in a short circuit with no resistance on the return side.</summary>
+    public FaultNetwork SupplyInFault => supplyInFault.Value;
+
+    /// <summary>The circuit in a short circuit with all its resistances.</summary>
+    public FaultNetwork WholeInFault => wholeInFault.Value;
 
     /// <summary>The parts of the supply side with the engine running: relays are closed, diodes conduct, chargers part.</summary>
     public SupplyParts PartsRunning { get; }
@@ -142,9 +152,6 @@ internal sealed class Wiring
     public LoadPort PortAt(string place) =>
         new(nodeOf[(place, Side.Supply)], nodeOf.GetValueOrDefault((place, Side.Return), NegativeBeside));
 
-    /// <summary>The nodes of the return side.</summary>
-    public IReadOnlyList<int> ReturnNodes => [.. nodeOf.Where(pair => pair.Key.Side is Side.Return).Select(pair => pair.Value)];
-
     /// <summary>The nodes held at 0 V: one for each part of the return side.</summary>
     public IReadOnlyList<int> HeldReturnNodes => [.. Network.HeldNodes.Skip(1)];
 
@@ -186,6 +193,8 @@ internal sealed class Wiring
 
     /// <summary>A battery behind a diode cannot give back what passes it, so it counts as no higher than what arrives.</summary>
     private double LargestFall => branches.Sum(branch => branch.FallVolts);
+
+    private FaultNetwork InFault(IReadOnlyList<int> held) => new(Network.NodeCount, branches, Batteries, held);
 
     private SupplyParts Parts(bool isEngineOff) =>
         new(build.Runs, branches, nodeOf.Count, Batteries[build.ChargingBattery].Positive, isEngineOff);

@@ -56,14 +56,12 @@ internal sealed class FaultCurrents
 
     private FaultCircuit Largest()
     {
-        Branch[] branches = [.. wiring.Network.Branches];
         double[] ohms = BranchOhms(run => Conductors(run, ColdCelsius));
         double full = build.Ruleset["supply.full-charge"].Value * build.NominalFactor;
         SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(full, battery.LeastOhms))];
         var injections = new double[states.Length];
         injections[build.ChargingBattery] = build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0;
-        return new FaultCircuit(
-            wiring.Network.NodeCount, branches, ohms, wiring.Batteries, states, injections, wiring.ReturnNodes);
+        return new FaultCircuit(wiring.SupplyInFault, ohms, states, injections);
     }
 
     private FaultCircuit Alone(int battery)
@@ -75,9 +73,7 @@ internal sealed class FaultCurrents
         SourceState[] states = [.. build.Batteries.Select((each, index) => index == battery
             ? new SourceState(build.LowestSupplyVolts, each.InternalOhms)
             : new SourceState(0, SilentOhms))];
-        return new FaultCircuit(
-            wiring.Network.NodeCount, wiring.Network.Branches, ohms, wiring.Batteries, states, new double[states.Length],
-            wiring.HeldReturnNodes);
+        return new FaultCircuit(wiring.WholeInFault, ohms, states, new double[states.Length]);
     }
 
     private double Conductors(int run, double celsius) =>

@@ -29,8 +29,8 @@ public class FaultCircuitTests
     public void Two_batteries_add_up()
     {
         var circuit = new FaultCircuit(
-            4, [new Branch(1, 2), new Branch(3, 2)], [0.004, 0.004], [new SourcePort(1, 0), new SourcePort(3, 0)],
-            [new SourceState(12.6, 0.006), new SourceState(12.6, 0.006)], [0, 0], [Ground]);
+            new FaultNetwork(4, [new Branch(1, 2), new Branch(3, 2)], [new SourcePort(1, 0), new SourcePort(3, 0)], [Ground]),
+            [0.004, 0.004], [new SourceState(12.6, 0.006), new SourceState(12.6, 0.006)], [0, 0]);
         FaultCircuit.Fault fault = circuit.Between(2, Ground, 0);
         Near.Relative(2520, fault.Amps, 1e-12, "both, A");
         Near.Relative(1260, fault.BranchAmps(0), 1e-12, "one, A");
@@ -38,5 +38,7 @@ public class FaultCircuitTests
     }
 
     private static FaultCircuit OneBattery(double alternatorAmps) =>
-        new(3, [new Branch(Positive, Far)], [0.010], [new SourcePort(Positive, Ground)], [new SourceState(12, 0.005)], [alternatorAmps], [Ground]);
+        new(
+            new FaultNetwork(3, [new Branch(Positive, Far)], [new SourcePort(Positive, Ground)], [Ground]),
+            [0.010], [new SourceState(12, 0.005)], [alternatorAmps]);
 }

@@ -41,7 +41,8 @@ public class FaultTests
         LoadPort port = any.Network.Loads[random.Next(any.Network.Loads.Count)];
         int node = number % 4 == 0 ? Charging : port.Positive;
 
-        var circuit = new FaultCircuit(any.Network.NodeCount, any.Network.Branches, any.BranchOhms, sources, states, injections, [Ground]);
+        var circuit = new FaultCircuit(
+            new FaultNetwork(any.Network.NodeCount, any.Network.Branches, sources, [Ground]), any.BranchOhms, states, injections);
         FaultCircuit.Fault fault = circuit.Between(node, Body, faultOhms);
 
         string netlist = Netlist(any, sources, states, injections, node, faultOhms);
