@@ -8,13 +8,12 @@ namespace Cablewright.Engine.Protection;
 /// <summary>Holds the rules about short circuits and overloads against a decision.</summary>
 internal sealed class FaultJudgement
 {
-    private static readonly bool[] BothEnds = [false, true];
-
     private readonly CompleteBuild build;
     private readonly SupplyShape shape;
     private readonly Evaluation evaluation;
     private readonly FaultCurrents faults;
     private readonly Overload overload;
+    private readonly List<Guard> fuses = [];
     private readonly List<Breach> breaches = [];
     private readonly Dictionary<int, double> largest = [];
 
@@ -25,6 +24,11 @@ internal sealed class FaultJudgement
         this.evaluation = evaluation;
         faults = new FaultCurrents(build, wiring, evaluation.Decision);
         overload = new Overload(build, evaluation);
+        foreach (int run in shape.Outwards)
+        {
+            AddFuse(run, evaluation.Decision.Near[run], far: false);
+            AddFuse(run, evaluation.Decision.Far[run], far: true);
+        }
     }
 
     public static FaultReport Of(CompleteBuild build, Wiring wiring, SupplyShape shape, Evaluation evaluation)
@@ -98,9 +102,10 @@ internal sealed class FaultJudgement
             double passing = fuse.PassingAmps(evaluation.Decision.Conductors[run].Count);
             double own = Math.Abs(fault.BranchAmps(run));
             if (fuse.Family.OpeningBand.SlowestSeconds(own / passing) is not { } slowest) continue;
-            foreach (Guard before in Before(run, fault, own))
+            foreach (Guard before in fuses)
             {
-                double carried = Math.Abs(fault.BranchAmps(before.Run));
+                double carried = before.Run == run ? 0 : Math.Abs(fault.BranchAmps(before.Run));
+                if (carried <= Clearings.PartInFault * own) continue;
                 double fastest = before.Fuse.Family.OpeningBand.FastestSeconds(carried / before.PassingAmps);
                 if (!Significant.Exceeds(slowest, fastest)) continue;
                 breaches.Add(
@@ -117,10 +122,9 @@ internal sealed class FaultJudgement
             breaches.Add(new Breach(BreachKind.BodyDropLarge, Severity.Caution, 0, false, evaluation.Currents.BodyVolts, limit));
     }
 
-    private IEnumerable<Guard> Before(int run, FaultCircuit.Fault fault, double own) =>
-        from other in shape.Outwards
-        from isFar in BothEnds
-        let fuse = isFar ? evaluation.Decision.Far[other] : evaluation.Decision.Near[other]
-        where fuse is not null && other != run && Math.Abs(fault.BranchAmps(other)) > Clearings.PartInFault * own
-        select new Guard(other, isFar, fuse, fuse.PassingAmps(evaluation.Decision.Conductors[other].Count));
+    private void AddFuse(int run, FittedFuse? fuse, bool far)
+    {
+        if (fuse is not null)
+            fuses.Add(new Guard(run, far, fuse, fuse.PassingAmps(evaluation.Decision.Conductors[run].Count)));
+    }
 }
