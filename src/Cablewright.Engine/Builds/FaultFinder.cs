@@ -5,6 +5,8 @@ namespace Cablewright.Engine.Builds;
 /// <summary>Finds what makes it impossible to say what a build means.</summary>
 internal sealed class FaultFinder
 {
+    private const int Several = -1;
+
     private readonly Build build;
     private readonly PlaceNames names;
     private readonly List<BuildFault> faults = [];
@@ -34,21 +36,21 @@ internal sealed class FaultFinder
 
     private void FindNameFaults()
     {
-        var places = new Dictionary<string, string>(StringComparer.Ordinal) { [PlaceNames.Body] = "the vehicle's body" };
-        if (build.Vehicle.Batteries.Count == 0)
-            places.Add(PlaceNames.AssumedBattery, "the battery that is assumed where none is listed");
-        for (int i = 0; i < build.Vehicle.Batteries.Count; i++)
-            TakeName(places, build.Vehicle.Batteries[i].Id, $"/vehicle/batteries/{i}/id");
-        for (int i = 0; i < build.Amplifiers.Count; i++) TakeName(places, build.Amplifiers[i].Id, $"/amplifiers/{i}/id");
-        for (int i = 0; i < build.Junctions.Count; i++) TakeName(places, build.Junctions[i].Id, $"/junctions/{i}/id");
-        var runs = new Dictionary<string, string>(StringComparer.Ordinal);
-        for (int i = 0; i < build.Runs.Count; i++) TakeName(runs, build.Runs[i].Id, $"/runs/{i}/id");
+        IReadOnlyList<Battery> batteries = build.Vehicle.Batteries;
+        var places = new Dictionary<string, Owner>(StringComparer.Ordinal) { [PlaceNames.Body] = new("the vehicle's body") };
+        if (batteries.Count == 0)
+            places.Add(PlaceNames.AssumedBattery, new Owner("the battery that is assumed where none is listed"));
+        for (int i = 0; i < batteries.Count; i++) TakeName(places, batteries[i].Id, new Owner("/vehicle/batteries", i));
+        for (int i = 0; i < build.Amplifiers.Count; i++) TakeName(places, build.Amplifiers[i].Id, new Owner("/amplifiers", i));
+        for (int i = 0; i < build.Junctions.Count; i++) TakeName(places, build.Junctions[i].Id, new Owner("/junctions", i));
+        var runs = new Dictionary<string, Owner>(build.Runs.Count, StringComparer.Ordinal);
+        for (int i = 0; i < build.Runs.Count; i++) TakeName(runs, build.Runs[i].Id, new Owner("/runs", i));
     }
 
-    private void TakeName(Dictionary<string, string> taken, string id, string pointer)
+    private void TakeName(Dictionary<string, Owner> taken, string id, Owner owner)
     {
-        if (taken.TryAdd(id, pointer)) return;
-        Fault(pointer, "id.taken", $"The id \"{id}\" is already taken by {taken[id]}.", "an id that nothing else has");
+        if (taken.TryAdd(id, owner)) return;
+        Fault(owner.ToString(), "id.taken", $"The id \"{id}\" is already taken by {taken[id]}.", "an id that nothing else has");
     }
 
     private void FindRunFaults()
@@ -107,20 +109,13 @@ internal sealed class FaultFinder
     /// <summary>A junction that only one run knows joins nothing: most often a misspelt name.</summary>
     private void FindLooseEnds()
     {
-        var ends = build.Runs
-            .SelectMany((run, index) => new[]
-            {
-                (Place: run.From, Pointer: $"/runs/{index}/from"), (Place: run.To, Pointer: $"/runs/{index}/to"),
-            })
-            .Where(end => names.IsJunction(end.Place))
-            .GroupBy(end => end.Place)
-            .ToDictionary(group => group.Key, group => group.ToArray());
-        foreach ((string place, (string Place, string Pointer)[] at) in ends)
+        Dictionary<string, int> ends = EndsAtJunctions();
+        foreach ((string place, int end) in ends)
         {
-            if (at.Length > 1) continue;
+            if (end == Several) continue;
             string? near = NearestWord.Of(place, names.Named.Concat(ends.Keys.Where(other => other != place)));
             Fault(
-                at[0].Pointer, "place.joins-nothing",
+                $"/runs/{end / 2}/{(end % 2 == 0 ? "from" : "to")}", "place.joins-nothing",
                 $"Nothing else is connected to \"{place}\", which is no battery and no amplifier."
                     + (near is null ? "" : $" Did you mean \"{near}\"?"),
                 "the id of a battery or amplifier, \"body\", or a junction that another run names too");
@@ -137,13 +132,30 @@ internal sealed class FaultFinder
         }
     }
 
+    /// <summary>The one end at each junction, 2 n for the start of run n and 2 n + 1 for its end, or <see cref="Several"/>.</summary>
+    private Dictionary<string, int> EndsAtJunctions()
+    {
+        var ends = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (int end = 0; end < 2 * build.Runs.Count; end++)
+        {
+            Run run = build.Runs[end / 2];
+            string place = end % 2 == 0 ? run.From : run.To;
+            if (names.IsJunction(place) && !ends.TryAdd(place, end)) ends[place] = Several;
+        }
+
+        return ends;
+    }
+
     private void FindReachFaults(Side[] sides)
     {
         var supply = new Reach(build, sides, Side.Supply);
         var back = new Reach(build, sides, Side.Return);
-        foreach (string battery in PlaceNames.BatteriesOf(build)) supply.Mark(battery);
         back.Mark(PlaceNames.Body);
-        foreach (string battery in PlaceNames.BatteriesOf(build)) back.Mark(battery);
+        foreach (string battery in PlaceNames.BatteriesOf(build))
+        {
+            supply.Mark(battery);
+            back.Mark(battery);
+        }
 
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
@@ -196,5 +208,11 @@ internal sealed class FaultFinder
                     $"No supply run touches battery \"{id}\".",
                     $"a run from or to \"{id}\", or no such battery");
         }
+    }
+
+    /// <summary>What has a name: a thing of a list, or something that has no pointer.</summary>
+    private readonly record struct Owner(string Where, int Index = -1)
+    {
+        public override string ToString() => Index < 0 ? Where : $"{Where}/{Index}/id";
     }
 }

@@ -3,39 +3,37 @@ namespace Cablewright.Engine.Builds;
 /// <summary>Which places can be reached over the runs of one side.</summary>
 internal sealed class Reach
 {
-    private readonly Dictionary<string, List<string>> neighbours = new(StringComparer.Ordinal);
-    private readonly HashSet<string> reached = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> joined = new(StringComparer.Ordinal);
+    private readonly DisjointSets sets;
+    private readonly HashSet<int> reached = [];
+    private readonly HashSet<string> reachedAlone = new(StringComparer.Ordinal);
 
     public Reach(Build build, Side[] sides, Side side)
     {
+        sets = new DisjointSets(2 * build.Runs.Count);
         for (int i = 0; i < build.Runs.Count; i++)
         {
-            if (sides[i] != side) continue;
-            Join(build.Runs[i].From, build.Runs[i].To);
-            Join(build.Runs[i].To, build.Runs[i].From);
+            if (sides[i] == side) sets.Join(Number(build.Runs[i].From), Number(build.Runs[i].To));
         }
     }
 
     /// <summary>Whether any run of this side ends at a place.</summary>
-    public bool Touches(string place) => neighbours.ContainsKey(place);
+    public bool Touches(string place) => joined.ContainsKey(place);
 
     /// <summary>Whether a place was reached from a marked one.</summary>
-    public bool Contains(string place) => reached.Contains(place);
+    public bool Contains(string place) =>
+        joined.TryGetValue(place, out int number) ? reached.Contains(sets.SetOf(number)) : reachedAlone.Contains(place);
 
     /// <summary>Marks a place and all that it is connected to.</summary>
     public void Mark(string start)
     {
-        var waiting = new Stack<string>([start]);
-        while (waiting.TryPop(out string? place))
-        {
-            if (!reached.Add(place) || !neighbours.TryGetValue(place, out List<string>? next)) continue;
-            foreach (string neighbour in next) waiting.Push(neighbour);
-        }
+        if (joined.TryGetValue(start, out int number)) reached.Add(sets.SetOf(number));
+        else reachedAlone.Add(start);
     }
 
-    private void Join(string from, string to)
+    private int Number(string place)
     {
-        if (!neighbours.TryGetValue(from, out List<string>? list)) neighbours.Add(from, list = []);
-        list.Add(to);
+        if (!joined.TryGetValue(place, out int number)) joined.Add(place, number = joined.Count);
+        return number;
     }
 }

@@ -11,12 +11,14 @@ internal sealed class SideResolution
     private readonly Build build;
     private readonly PlaceNames names;
     private readonly DisjointSets pieces;
+    private readonly Signs[] signs;
 
     private SideResolution(Build build, PlaceNames names)
     {
         this.build = build;
         this.names = names;
         pieces = new DisjointSets(build.Runs.Count);
+        signs = new Signs[build.Runs.Count];
     }
 
     /// <summary>The side of each run.</summary>
@@ -27,11 +29,12 @@ internal sealed class SideResolution
     {
         var resolution = new SideResolution(build, names);
         resolution.JoinPieces();
+        resolution.ReadSigns();
         var sides = new Side[build.Runs.Count];
-        foreach (IGrouping<int, int> piece in Enumerable.Range(0, build.Runs.Count).GroupBy(run => resolution.pieces.SetOf(run)))
+        for (int run = 0; run < sides.Length; run++)
         {
-            Side side = resolution.SideOf([.. piece], faults);
-            foreach (int run in piece) sides[run] = side;
+            int first = resolution.pieces.SetOf(run);
+            sides[run] = first < run ? sides[first] : resolution.SideOf(first, faults);
         }
 
         return sides;
@@ -52,29 +55,37 @@ internal sealed class SideResolution
         if (names.IsJunction(place) && !firstAt.TryAdd(place, run)) pieces.Join(firstAt[place], run);
     }
 
-    private Side SideOf(int[] piece, List<BuildFault> faults)
+    private void ReadSigns()
     {
-        int supplyMark = Array.FindIndex(piece, run => build.Runs[run].Side is Side.Supply);
-        int body = Array.FindIndex(
-            piece, run => PlaceNames.Body == build.Runs[run].From || PlaceNames.Body == build.Runs[run].To);
-        bool returns = body >= 0 || Array.Exists(piece, run => build.Runs[run].Side is Side.Return);
-        if (supplyMark >= 0 && returns) return Contradiction(piece[supplyMark], faults);
-        if (returns) return Side.Return;
-        if (supplyMark >= 0) return Side.Supply;
+        for (int run = 0; run < build.Runs.Count; run++) signs[pieces.SetOf(run)] |= SignsOf(build.Runs[run]);
+    }
 
-        bool tellsSupply = Array.Exists(
-            piece,
-            run => names[build.Runs[run].From].Kind is PlaceKind.Battery or PlaceKind.Charger
-                || IsAt(build.Runs[run].To, PlaceKind.Amplifier));
-        bool tellsReturn = Array.Exists(piece, run => IsAt(build.Runs[run].From, PlaceKind.Amplifier));
-        if (tellsSupply == tellsReturn) return Unclear(piece[0], faults);
+    private Signs SignsOf(Run run)
+    {
+        PlaceKind from = names[run.From].Kind, to = names[run.To].Kind;
+        Signs marked = run.Side is Side.Supply ? Signs.MarkedSupply : Signs.None;
+        if (run.Side is Side.Return || from is PlaceKind.Body || to is PlaceKind.Body) marked |= Signs.Returns;
+        if (from is PlaceKind.Battery or PlaceKind.Charger || to is PlaceKind.Amplifier) marked |= Signs.TellsSupply;
+        if (from is PlaceKind.Amplifier) marked |= Signs.TellsReturn;
+        return marked;
+    }
+
+    /// <summary>The side of a piece, by its first run.</summary>
+    private Side SideOf(int first, List<BuildFault> faults)
+    {
+        Signs all = signs[first];
+        bool isMarked = all.HasFlag(Signs.MarkedSupply), returns = all.HasFlag(Signs.Returns);
+        if (isMarked && returns) return Contradiction(first, faults);
+        if (isMarked || returns) return returns ? Side.Return : Side.Supply;
+        bool tellsReturn = all.HasFlag(Signs.TellsReturn);
+        if (all.HasFlag(Signs.TellsSupply) == tellsReturn) return Unclear(first, faults);
         return tellsReturn ? Side.Return : Side.Supply;
     }
 
-    private bool IsAt(string place, PlaceKind kind) => names[place].Kind == kind;
-
-    private Side Contradiction(int run, List<BuildFault> faults)
+    private Side Contradiction(int first, List<BuildFault> faults)
     {
+        int run = first;
+        while (build.Runs[run].Side is not Side.Supply || pieces.SetOf(run) != first) run++;
         faults.Add(new BuildFault(
             $"/runs/{run}/side",
             "run.side-contradicts",
@@ -91,5 +102,24 @@ internal sealed class SideResolution
             $"It does not follow from its places whether run \"{build.Runs[run].Id}\" is supply or return.",
             "\"side\": \"supply\" or \"side\": \"return\""));
         return Side.Supply;
+    }
+
+    /// <summary>What the runs of a piece say of its side.</summary>
+    [Flags]
+    private enum Signs
+    {
+        None = 0,
+
+        /// <summary>A run is marked supply.</summary>
+        MarkedSupply = 1,
+
+        /// <summary>A run is marked return or ends at the body.</summary>
+        Returns = 2,
+
+        /// <summary>A run starts at a battery or the alternator, or ends at an amplifier.</summary>
+        TellsSupply = 4,
+
+        /// <summary>A run starts at an amplifier.</summary>
+        TellsReturn = 8,
     }
 }
