@@ -25,6 +25,11 @@ internal sealed class AssumptionList(Ruleset ruleset, Phrase phrase)
         return taken;
     }
 
+    /// <summary>The same for a member of a thing, whose pointer is put together only where something is noted.</summary>
+    public double Take(
+        double? stated, string at, string member, string figureId, string reason, double factor = 1, string? unit = null) =>
+        stated ?? Take(null, at + member, figureId, reason, factor, unit);
+
     /// <summary>Notes a value that was taken.</summary>
     public void Note(string pointer, string value, string reason, string source) =>
         noted.Add(new Assumption(pointer, value, reason, source));

@@ -83,11 +83,11 @@ internal sealed class BatteryCompletion
     private void NoteEnergy(Battery battery, string at, Chemistry chemistry)
     {
         if (battery.CapacityAmpHours is null && battery.ReserveMinutes is null)
-            assumptions.Take(null, at + "/capacity", "supply.battery-capacity", "no capacity is stated");
+            assumptions.Take(null, at, "/capacity", "supply.battery-capacity", "no capacity is stated");
         assumptions.Take(
-            battery.PeukertExponent, at + "/peukertExponent", "supply.peukert-" + chemistry.Word(),
+            battery.PeukertExponent, at, "/peukertExponent", "supply.peukert-" + chemistry.Word(),
             "under a large current a battery gives less than its rated capacity");
-        assumptions.Take(battery.UsableShare, at + "/usableShare", UsableOf(chemistry, ruleset).Id, "a battery that is drawn lower does not last");
+        assumptions.Take(battery.UsableShare, at, "/usableShare", UsableOf(chemistry, ruleset).Id, "a battery that is drawn lower does not last");
         if (battery.StateOfCharge is null)
             assumptions.Note(at + "/stateOfCharge", Phrase.Percent(1), "the state of charge is not stated", "a full battery");
     }

@@ -217,7 +217,8 @@ internal sealed record CompleteRun
 internal readonly record struct TerminalLimit(ConductorSize Largest, string Pointer);
 
 /// <summary>What is known of the place for a fuse at one end of a run.</summary>
-/// <param name="Pointer">Its JSON pointer.</param>
+/// <param name="RunPointer">The JSON pointer of its run.</param>
+/// <param name="Member">The run's member that describes it, <c>/fuse</c> or <c>/farFuse</c>.</param>
 /// <param name="Refused">The build says that there is none.</param>
 /// <param name="RatingAmps">The stated rating, or <c>null</c> where it is to be chosen if a fuse is needed.</param>
 /// <param name="MustBeFitted">The build speaks of a fuse here, so one stands even where none is needed.</param>
@@ -227,7 +228,8 @@ internal readonly record struct TerminalLimit(ConductorSize Largest, string Poin
 /// <param name="InterruptingRatingAmps">The stated interrupting rating, if any.</param>
 /// <param name="PerConductor">Whether each parallel conductor has its own.</param>
 internal sealed record FuseSlot(
-    string Pointer,
+    string RunPointer,
+    string Member,
     bool Refused,
     double? RatingAmps,
     bool MustBeFitted,
@@ -235,4 +237,8 @@ internal sealed record FuseSlot(
     double? DistanceMetres,
     double? VoltageRatingVolts,
     double? InterruptingRatingAmps,
-    bool? PerConductor);
+    bool? PerConductor)
+{
+    /// <summary>Its JSON pointer.</summary>
+    public string Pointer => RunPointer + Member;
+}

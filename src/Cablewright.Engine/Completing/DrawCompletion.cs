@@ -36,7 +36,7 @@ internal static class DrawCompletion
         else
         {
             efficiency = assumptions.Take(
-                amplifier.Efficiency, at + "/efficiency", "load.efficiency-" + TradeWords.Word(kind).ToLowerInvariant(),
+                amplifier.Efficiency, at, "/efficiency", "load.efficiency-" + TradeWords.Word(kind).ToLowerInvariant(),
                 "no efficiency is stated; this is the usual one of the class, at rated output");
             fullWatts = amplifier.RatedOutputWatts!.Value / efficiency.Value;
         }

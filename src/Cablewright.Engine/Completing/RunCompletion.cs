@@ -49,7 +49,7 @@ internal sealed class RunCompletion
     {
         Route route = run.Route ?? RouteOf(run, pointer);
         double insulation = assumptions.Take(
-            run.Conductor.InsulationCelsius, pointer + "/conductor/insulationRating", "heat.insulation-rating",
+            run.Conductor.InsulationCelsius, pointer, "/conductor/insulationRating", "heat.insulation-rating",
             "the insulation's rating is not stated");
         Conductor? given = run.Conductor.Size is { } size
             ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(pointer))
@@ -67,25 +67,26 @@ internal sealed class RunCompletion
             Bundling = route is Route.Loom ? ruleset["heat.loom-factor"].Value : 1,
             InsulationCelsius = insulation,
             JointOhms = assumptions.Take(
-                run.JointOhms, pointer + "/jointResistance", "run.joint-resistance", "its joints are not stated"),
+                run.JointOhms, pointer, "/jointResistance", "run.joint-resistance", "its joints are not stated"),
             FuseTerminationOhms = run.JointOhms is null ? ruleset["fuse.termination-resistance"].Value : 0,
             Isolator = run.Isolator is null ? null : IsolatorCompletion.Complete(run.Isolator, pointer, setting, assumptions),
             Given = given,
             GivenCount = run.Conductor.Count ?? (given is null ? null : 1),
             Wish = run.Conductor,
             Terminals = [.. terminals.On(run, pointer)],
-            Near = SlotOf(run.Fuse, pointer + "/fuse"),
-            Far = SlotOf(run.FarFuse, pointer + "/farFuse"),
+            Near = SlotOf(run.Fuse, pointer, "/fuse"),
+            Far = SlotOf(run.FarFuse, pointer, "/farFuse"),
         };
     }
 
-    private FuseSlot SlotOf(FuseWish? wish, string pointer) => new(
+    private FuseSlot SlotOf(FuseWish? wish, string pointer, string member) => new(
         pointer,
+        member,
         wish is { Fitted: false },
         wish?.RatingAmps,
         wish is { Fitted: true },
-        wish?.Family ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, pointer) : null),
-        wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, pointer),
+        wish?.Family ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, pointer + member) : null),
+        wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, pointer, member),
         wish?.VoltageRatingVolts,
         wish?.InterruptingRatingAmps,
         wish?.PerConductor);
@@ -101,8 +102,8 @@ internal sealed class RunCompletion
         return family.Name;
     }
 
-    private double DistanceOf(FuseWish wish, string pointer) => assumptions.Take(
-        wish.DistanceMetres, pointer + "/distanceFromSource", "fuse.max-distance",
+    private double DistanceOf(FuseWish wish, string pointer, string member) => wish.DistanceMetres ?? assumptions.Take(
+        null, pointer + member, "/distanceFromSource", "fuse.max-distance",
         "its place is not stated; it is taken to be at the limit, so measure it");
 
     private Material MaterialFor(string pointer)
