@@ -88,7 +88,7 @@ public static class TradeWords
     }.ToFrozenDictionary();
 
     /// <summary>The word for a value.</summary>
-    public static string Word<T>(this T value) where T : struct, Enum => Words[value];
+    public static string Word<T>(this T value) where T : struct, Enum => WordsOf<T>.ByValue[value];
 
     /// <summary>All words of one enumeration, in its order.</summary>
     public static IReadOnlyList<string> All<T>() where T : struct, Enum => [.. Enum.GetValues<T>().Select(value => value.Word())];
@@ -111,4 +111,11 @@ public static class TradeWords
     /// <exception cref="ArgumentException">There is no such word.</exception>
     public static T Parse<T>(string word) where T : struct, Enum =>
         TryParse(word, out T value) ? value : throw new ArgumentException($"\"{word}\" is no {typeof(T).Name}.", nameof(word));
+
+    /// <summary>The words of one enumeration, looked up without boxing its members.</summary>
+    private static class WordsOf<T> where T : struct, Enum
+    {
+        public static readonly FrozenDictionary<T, string> ByValue =
+            Enum.GetValues<T>().Where(value => Words.ContainsKey(value)).ToFrozenDictionary(value => value, value => Words[value]);
+    }
 }
