@@ -19,10 +19,11 @@ internal static class Peukert
         Cell[] usable = [.. cells.Where(cell => cell.Share > 0)];
         if (amps <= 0) return double.PositiveInfinity;
         if (usable.Length == 0) return 0;
+        if (usable.Length == 1) return Lasting(usable[0].Hours(amps));
         double low = 0, high = 1;
         while (AmpsFor(usable, high) > amps)
         {
-            if (high > LongestHours) return double.PositiveInfinity;
+            if (double.IsInfinity(Lasting(high))) return double.PositiveInfinity;
             (low, high) = (high, high * 2);
         }
 
@@ -35,6 +36,8 @@ internal static class Peukert
 
         return high;
     }
+
+    private static double Lasting(double hours) => hours > LongestHours ? double.PositiveInfinity : hours;
 
     /// <summary>The capacity that a further battery like one of them needs for a time; 0 where they last that long.</summary>
     public static double MissingAmpHours(IReadOnlyList<Cell> cells, Cell like, double amps, double hours)
@@ -53,6 +56,9 @@ internal static class Peukert
     /// <param name="Share">u, 0 to 1.</param>
     public readonly record struct Cell(double AmpHours, double RatingHours, double Exponent, double Share)
     {
+        /// <summary>Hours until it reaches its limit alone.</summary>
+        public double Hours(double amps) => Share * RatingHours * Math.Pow(AmpHours / (amps * RatingHours), Exponent);
+
         /// <summary>What may be drawn of it over its rating time.</summary>
         public double UsableAmpHours => AmpHours * Share;
     }
