@@ -39,9 +39,15 @@ internal sealed class Sizer
     /// <param name="workBudget">Runs solved, over all rounds of all trials, before the search stops where it is.</param>
     public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget)
     {
-        var sizer = new Sizer(new SizingTask(build, evaluator, workBudget));
-        if (sizer.task.Open.Length > 0) return sizer.Choose();
-        Evaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses([.. sizer.task.Candidates(1).Select(given => given[0])]));
+        return build.Runs.All(run => run.Given is not null)
+            ? AsGiven(build, evaluator)
+            : new Sizer(new SizingTask(build, evaluator, workBudget)).Choose();
+    }
+
+    private static SizedBuild AsGiven(CompleteBuild build, Evaluator evaluator)
+    {
+        Evaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(
+            [.. build.Runs.Select(run => new ConductorChoice(run.Given!, run.GivenCount ?? 1))]));
         return new SizedBuild(evaluation, evaluator.JudgeFaults(evaluation), true);
     }
 
