@@ -11,15 +11,16 @@ internal sealed class SharedRuns
     /// <summary>Takes each run of a side away in turn and looks who is cut off.</summary>
     /// <param name="build">The build.</param>
     /// <param name="ends">The nodes of each run's ends.</param>
+    /// <param name="nodes">How many nodes there are.</param>
     /// <param name="side">The side.</param>
     /// <param name="amplifiers">Each amplifier's terminal on that side.</param>
     /// <param name="roots">Where the ways lead: the batteries' terminals, on the return side the body and its feet too.</param>
     public SharedRuns(
-        CompleteBuild build, IReadOnlyList<(int From, int To)> ends, Side side, int[] amplifiers, IReadOnlyList<int> roots)
+        CompleteBuild build, IReadOnlyList<(int From, int To)> ends, int nodes, Side side, int[] amplifiers, IReadOnlyList<int> roots)
     {
         int[] runs = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Side == side)];
-        int nodes = 1 + ends.SelectMany(end => new[] { end.From, end.To }).Concat(amplifiers).Concat(roots).Max();
-        over = [.. Enumerable.Range(0, build.Runs.Count).Select(_ => Array.Empty<int>())];
+        over = new int[build.Runs.Count][];
+        Array.Fill(over, []);
         foreach (int run in runs.Where(run => side is Side.Supply || JoinsJunctions(build, build.Runs[run]))) over[run] = Cut(run);
 
         int[] Cut(int without)

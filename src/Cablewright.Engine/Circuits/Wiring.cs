@@ -65,6 +65,13 @@ internal sealed class Wiring
         PartsRunning = Parts(isEngineOff: false);
         isAlone = PartsRunning.FirstOfOthers(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
+        Cases =
+            [
+                OperatingCase.Running,
+                .. build.AlternatorPlace is null ? Array.Empty<OperatingCase>() : [OperatingCase.AlternatorResting],
+                .. sourceBattery.Any(battery => !isAlone[battery]) ? [OperatingCase.Recharging] : Array.Empty<OperatingCase>(),
+                OperatingCase.LowVoltage,
+            ];
         SourcePort charging = batteries[build.ChargingBattery];
         Network = new Network(
             nodeOf.Count,
@@ -74,10 +81,10 @@ internal sealed class Wiring
             [charging.Positive, charging.Negative, .. References(batteries)]);
         Solver = new CircuitSolver(Network);
         SharedReturns = new SharedRuns(
-            build, ends, Side.Return, [.. loads.Take(build.Draws.Count).Select(load => load.Negative)],
+            build, ends, nodeOf.Count, Side.Return, [.. loads.Take(build.Draws.Count).Select(load => load.Negative)],
             [.. batteries.Select(battery => battery.Negative), .. build.Body.Feet.Select(Foot), .. BodyNodes]);
         sharedSupplies = new Lazy<SharedRuns>(() => new SharedRuns(
-            build, ends, Side.Supply, [.. loads.Take(build.Draws.Count).Select(load => load.Positive)],
+            build, ends, nodeOf.Count, Side.Supply, [.. loads.Take(build.Draws.Count).Select(load => load.Positive)],
             [.. batteries.Select(battery => battery.Positive)]));
         supplyInFault = new Lazy<FaultNetwork>(() => InFault([.. nodeOf.Where(pair => pair.Key.Side is Side.Return).Select(pair => pair.Value)]));
         wholeInFault = new Lazy<FaultNetwork>(() => InFault(HeldReturnNodes));
@@ -123,13 +130,7 @@ internal sealed class Wiring
         [.. fixedOhms.SkipLast(ChargerRuns.Count), .. ChargerRuns.Select(_ => ClosedOhms)];
 
     /// <summary>The cases that can differ for this build.</summary>
-    public IReadOnlyList<OperatingCase> Cases =>
-        [
-            OperatingCase.Running,
-            .. build.AlternatorPlace is null ? Array.Empty<OperatingCase>() : [OperatingCase.AlternatorResting],
-            .. sourceBattery.Any(battery => !isAlone[battery]) ? [OperatingCase.Recharging] : Array.Empty<OperatingCase>(),
-            OperatingCase.LowVoltage,
-        ];
+    public IReadOnlyList<OperatingCase> Cases { get; }
 
     /// <summary>The node of a run's end.</summary>
     public (int From, int To) EndsOf(int run) => ends[run];
