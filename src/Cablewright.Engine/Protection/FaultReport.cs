@@ -9,8 +9,21 @@ namespace Cablewright.Engine.Protection;
 internal sealed record FaultReport(
     IReadOnlyList<Clearing> Clearings, IReadOnlyDictionary<int, double> LargestAmps, IReadOnlyList<Breach> Breaches)
 {
+    private Dictionary<(int Run, bool IsFar), Clearing>? worst;
+
     /// <summary>The worst clearing that a fuse decides, or <c>null</c>.</summary>
-    public Clearing? WorstOf(int run, bool isFar) =>
-        Clearings.Where(clearing => clearing.Guard.Run == run && clearing.Guard.IsFar == isFar)
-            .MaxBy(clearing => Significant.Round(clearing.Strain));
+    public Clearing? WorstOf(int run, bool isFar) => (worst ??= WorstByFuse()).GetValueOrDefault((run, isFar));
+
+    private Dictionary<(int Run, bool IsFar), Clearing> WorstByFuse()
+    {
+        var byFuse = new Dictionary<(int Run, bool IsFar), Clearing>();
+        foreach (Clearing clearing in Clearings)
+        {
+            (int, bool) fuse = (clearing.Guard.Run, clearing.Guard.IsFar);
+            if (!byFuse.TryGetValue(fuse, out Clearing? known) || Significant.Exceeds(clearing.Strain, known.Strain))
+                byFuse[fuse] = clearing;
+        }
+
+        return byFuse;
+    }
 }

@@ -35,7 +35,9 @@ internal sealed class GuardMap
     public bool IsUnguarded(int run) => Zones.HasBattery(run);
 
     /// <summary>The runs whose fuses guard a run, in order.</summary>
-    public IEnumerable<int> GuardsOf(int run) => Zones.GuardsOf(run).Select(guard => guard.Run).Distinct().Order();
+    public IReadOnlyList<int> GuardsOf(int run) => Zones.GuardsOf(run) is [var only]
+        ? [only.Run]
+        : [.. Zones.GuardsOf(run).Select(guard => guard.Run).Distinct().Order()];
 
     /// <summary>The fuses that guard a run.</summary>
     public IReadOnlyList<Guard> For(int run) => Zones.GuardsOf(run);
