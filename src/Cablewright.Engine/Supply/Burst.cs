@@ -65,7 +65,6 @@ internal sealed class Burst
 
     private double[]? Lowest(double givenAmps, double seconds)
     {
-        if (isHeld) givenAmps = build.Supply.BaseLoadAmps;
         double[]? lowest = null;
         double step = FirstStep;
         for (double at = 0; at < seconds && stores.Length > 0; at += step)
@@ -75,7 +74,7 @@ internal sealed class Burst
             lowest = lowest is null ? volts : [.. lowest.Zip(volts, Math.Min)];
         }
 
-        return lowest ?? circuit.Solve(sources, givenAmps, build.Supply.BaseLoadAmps);
+        return lowest ?? Solve(sources, givenAmps);
     }
 
     /// <summary>One step; the voltages at its end, or <c>null</c> where the circuit has no solution.</summary>
@@ -100,7 +99,7 @@ internal sealed class Burst
                 state.Volts + store.Sign * bases[i] / store.Damping(h), state.Ohms + h / store.Farads / store.Damping(h));
         }
 
-        if (circuit.Solve(stage, givenAmps, build.Supply.BaseLoadAmps) is not { } volts) return null;
+        if (Solve(stage, givenAmps) is not { } volts) return null;
         for (int i = 0; i < stores.Length; i++)
         {
             Store store = stores[i];
@@ -110,6 +109,11 @@ internal sealed class Burst
 
         return volts;
     }
+
+    /// <summary>Where the charging voltage is held, alternator and vehicle do not count.</summary>
+    private double[]? Solve(SourceState[] states, double givenAmps) => isHeld
+        ? circuit.Solve(states, 0, 0)
+        : circuit.Solve(states, givenAmps, build.Supply.BaseLoadAmps);
 
     private IEnumerable<Store> Stores()
     {
