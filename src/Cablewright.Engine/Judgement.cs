@@ -70,7 +70,7 @@ internal sealed class Judgement
         if (wiring.FeedsAlone(amplifier) && !wiring.IsFedByCharger(amplifier))
             Add(BreachKind.SupplyNotCharged, Severity.Caution, amplifier, 0, 0);
         JudgeOnBoardFuse(amplifier);
-        (double supply, double back) = SiemensMetresAt(build.Stated.Amplifiers[amplifier].Id);
+        (double supply, double back) = SiemensMetresAt(amplifier);
         if (Significant.Exceeds(supply, back)) Add(BreachKind.ReturnBelowSupply, Severity.Caution, amplifier, back, supply);
     }
 
@@ -88,15 +88,13 @@ internal sealed class Judgement
     /// How well the runs at an amplifier conduct, in metres to the ohm at 20 °C: its strongest supply run, since another may only
     /// pass the supply on, and its returns together.
     /// </summary>
-    private (double Supply, double Return) SiemensMetresAt(string amplifier)
+    private (double Supply, double Return) SiemensMetresAt(int amplifier)
     {
         double supply = 0, back = 0;
-        for (int run = 0; run < build.Runs.Count; run++)
+        foreach (int run in wiring.RunsAt(amplifier))
         {
-            CompleteRun described = build.Runs[run];
-            if (described.From != amplifier && described.To != amplifier) continue;
             double metresPerOhm = 1 / decision.Conductors[run].OhmsPerMetreAt20;
-            if (described.Side is Side.Supply) supply = Math.Max(supply, metresPerOhm);
+            if (build.Runs[run].Side is Side.Supply) supply = Math.Max(supply, metresPerOhm);
             else back += metresPerOhm;
         }
 
@@ -169,7 +167,7 @@ internal sealed class Judgement
     {
         IReadOnlyList<int> sharing = wiring.SharedReturns.AmplifiersOver(run);
         if (sharing.Count < 2) return;
-        double supplies = sharing.Sum(amplifier => SiemensMetresAt(build.Stated.Amplifiers[amplifier].Id).Supply);
+        double supplies = sharing.Sum(amplifier => SiemensMetresAt(amplifier).Supply);
         double[] common = [.. Enumerable.Range(0, build.Runs.Count)
             .Where(other => !sharing.Except(wiring.SharedSupplies.AmplifiersOver(other)).Any())
             .Select(other => 1 / decision.Conductors[other].OhmsPerMetreAt20)];

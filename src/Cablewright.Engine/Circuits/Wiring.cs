@@ -30,12 +30,14 @@ internal sealed class Wiring
     private readonly Lazy<SharedRuns> sharedSupplies;
     private readonly Lazy<FaultNetwork> supplyInFault;
     private readonly Lazy<FaultNetwork> wholeInFault;
+    private readonly List<int>[] runsAtAmplifier;
     private readonly bool[] isAlone;
     private readonly int[] sourceBattery;
 
     public Wiring(CompleteBuild build)
     {
         this.build = build;
+        runsAtAmplifier = [.. build.Draws.Select(_ => new List<int>(2))];
         foreach (CompleteRun run in build.Runs) AddRun(run);
         AddBody();
         ChargerRuns = [.. Enumerable.Range(0, build.Runs.Count).Where(IsCharger)];
@@ -135,6 +137,9 @@ internal sealed class Wiring
     /// <summary>The node of a run's end.</summary>
     public (int From, int To) EndsOf(int run) => ends[run];
 
+    /// <summary>The runs that end at an amplifier.</summary>
+    public IReadOnlyList<int> RunsAt(int amplifier) => runsAtAmplifier[amplifier];
+
     /// <summary>The node of a battery's positive terminal.</summary>
     public int PositiveOf(int battery) => nodeOf[(build.Batteries[battery].Id, Side.Supply)];
 
@@ -206,10 +211,17 @@ internal sealed class Wiring
 
     private void AddRun(CompleteRun run)
     {
+        NoteAmplifier(run.From);
+        NoteAmplifier(run.To);
         int from = Node(run, run.From), to = Node(run, run.To);
         int end = IsCharger(branches.Count) ? Node("charger:" + run.Id, Side.Supply) : to;
         branches.Add(new Branch(from, end, run.Isolator?.FallVolts ?? 0));
         ends.Add((from, to));
+    }
+
+    private void NoteAmplifier(string place)
+    {
+        if (build.Names[place] is (PlaceKind.Amplifier, var amplifier)) runsAtAmplifier[amplifier].Add(ends.Count);
     }
 
     /// <summary>Where a charger's own return ends.</summary>
