@@ -13,7 +13,8 @@ namespace Cablewright.Engine.Circuits;
 /// <para>Steps: (1) solve with nothing drawn, but with what alternators put in; (2) at v form J = G + di/dv and the residual; (3) J d = −F; (4) v += d;
 /// (5) end when no node moves by more than 1e-9 of the highest voltage: the step after that would be some 1e-18.</para>
 /// <para>Where the voltages of a circuit that differs little are known, it starts from those; where a step from there finds J not
-/// positive definite, it starts over at (1).</para>
+/// positive definite, it starts over at (1). Without loads of constant power the equations are linear, and one step after (1) is
+/// the last.</para>
 /// <list type="table">
 /// <item><term>v</term><description>Node potentials, V.</description></item>
 /// <item><term>u</term><description>Voltage across a load, V.</description></item>
@@ -85,10 +86,11 @@ public sealed class CircuitSolver
     private bool Descend(
         ReadOnlySpan<double> branchOhms, ReadOnlySpan<SourceState> sourceStates, ReadOnlySpan<LoadDraw> draws, double scale)
     {
+        bool isLinear = IsLinear(draws);
         for (int taken = 0; taken < MostSteps; taken++)
         {
             if (Step(branchOhms, sourceStates, draws, idle: false) is not { } moved) return false;
-            if (moved <= Tolerance * scale) return true;
+            if (isLinear || moved <= Tolerance * scale) return true;
             scale = Math.Max(scale, moved);
         }
 
@@ -126,6 +128,16 @@ public sealed class CircuitSolver
         LoadKind.ConstantCurrent => draw.Magnitude,
         _ => volts / draw.Magnitude,
     };
+
+    private static bool IsLinear(ReadOnlySpan<LoadDraw> draws)
+    {
+        foreach (LoadDraw draw in draws)
+        {
+            if (draw.Kind is LoadKind.ConstantPower) return false;
+        }
+
+        return true;
+    }
 
     /// <summary>Puts the held nodes where they are held.</summary>
     /// <returns>The highest voltage.</returns>

@@ -116,6 +116,7 @@ internal sealed class SupplyCircuit
     /// <summary>Solves, and opens and closes diodes until each conducts forwards or blocks.</summary>
     private bool Settle(double[] ohms, SourceState[] sources, bool isConducting)
     {
+        if (diodes.Length == 0) return solver.Solve(ohms, sources, draws, held);
         bool[] conducts = [.. diodes.Select(_ => isConducting)];
         for (int round = 0; round <= 2 * diodes.Length; round++)
         {

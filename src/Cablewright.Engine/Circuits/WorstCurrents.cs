@@ -39,16 +39,19 @@ internal sealed class WorstCurrents
         ThermalLoadAmps = new double[amplifiers];
         for (int i = 0; i < amplifiers; i++)
         {
-            OperatingPoint worst = running.MinBy(point => Significant.Round(point.LoadVolts[i]))!;
+            OperatingPoint worst = WorstFor(i, running);
             worstPoint[i] = worst;
             TerminalVolts[i] = worst.LoadVolts[i];
             LoadAmps[i] = worst.LoadAmps[i];
-            ThermalLoadAmps[i] = points.Max(point => point.ThermalLoadAmps[i]);
+            foreach (OperatingPoint point in points) ThermalLoadAmps[i] = Math.Max(ThermalLoadAmps[i], point.ThermalLoadAmps[i]);
         }
 
         BodyVolts = running.Max(point => point.BodyVolts);
         LowestVolts = points.Min(point => point.LoadVolts.Min());
     }
+
+    private static OperatingPoint WorstFor(int amplifier, OperatingPoint[] running) =>
+        running is [var only] ? only : running.MinBy(point => Significant.Round(point.LoadVolts[amplifier]))!;
 
     /// <summary>The operating point at which an amplifier's voltage is lowest, engine running.</summary>
     public OperatingPoint WorstPointOf(int amplifier) => worstPoint[amplifier];
