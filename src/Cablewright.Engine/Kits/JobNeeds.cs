@@ -20,14 +20,19 @@ internal sealed record BlockNeed(string Place, int Ways);
 internal sealed class JobNeeds
 {
     private readonly CompleteBuild build;
-    private readonly IReadOnlyList<RunResult> runs;
     private readonly string chargingBattery;
+    private readonly Dictionary<string, (int Ends, int BesideEngine)> meetings = new(StringComparer.Ordinal);
 
     public JobNeeds(CompleteBuild build, IReadOnlyList<RunResult> runs)
     {
         this.build = build;
-        this.runs = runs;
         chargingBattery = build.Batteries[build.ChargingBattery].Id;
+        foreach (RunResult run in runs)
+        {
+            Meet(run.From, run);
+            Meet(run.To, run);
+        }
+
         double allowance = 1 + build.Ruleset["materials.cut-allowance"].Value;
         Pieces = [.. runs.Select(
             run => new WirePiece(run, run.LengthMetres * allowance, Studs(run) * run.Conductor.Count, IsVehicles(run)))];
@@ -67,11 +72,18 @@ internal sealed class JobNeeds
     private static bool Touches(RunResult run, string place) => run.From == place || run.To == place;
 
     /// <summary>A battery or junction is under the bonnet where runs beside the engine end: one for the battery, all for others.</summary>
-    private bool IsUnderBonnet(string place) => place == build.AlternatorPlace
-        || (place == chargingBattery
-            ? runs.Any(run => Touches(run, place) && run.Route is Route.EngineBay)
-            : IsJunction(place) && runs.Where(run => Touches(run, place)).All(run => run.Route is Route.EngineBay)
-                && runs.Count(run => Touches(run, place)) > 1);
+    private bool IsUnderBonnet(string place)
+    {
+        (int ends, int besideEngine) = meetings[place];
+        return place == build.AlternatorPlace
+            || (place == chargingBattery ? besideEngine > 0 : IsJunction(place) && ends > 1 && besideEngine == ends);
+    }
+
+    private void Meet(string place, RunResult run)
+    {
+        (int ends, int besideEngine) = meetings.GetValueOrDefault(place);
+        meetings[place] = (ends + 1, besideEngine + (run.Route is Route.EngineBay ? 1 : 0));
+    }
 
     private bool PassesBulkhead(RunResult run) =>
         !Touches(run, PlaceNames.Body) && IsUnderBonnet(run.From) != IsUnderBonnet(run.To);
