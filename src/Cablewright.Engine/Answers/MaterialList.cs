@@ -1,5 +1,7 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Kits;
+using Cablewright.Engine.Protection;
 
 namespace Cablewright.Engine.Answers;
 
@@ -15,33 +17,61 @@ internal static class MaterialList
             .. SmallParts(needs),
         ];
 
-    private static IEnumerable<MaterialLine> Wire(JobNeeds needs, Side side, string item) =>
-        from piece in needs.Pieces
-        where piece.Run.Side == side
-        group piece by (piece.Run.Conductor.Size, piece.Run.Conductor.Material) into like
-        orderby like.Key.Size.MetalAreaMm2 descending, like.Key.Material
-        select new MaterialLine(
-            item, like.Key.Size, like.Key.Material, like.Sum(piece => piece.Run.LengthMetres * piece.Run.Conductor.Count),
-            null, null, like.Sum(piece => piece.Run.Conductor.Count))
+    private static IEnumerable<MaterialLine> Wire(JobNeeds needs, Side side, string item)
+    {
+        var like = new Dictionary<(ConductorSize Size, Material Material), (int Count, double Metres, double CutMetres)>();
+        foreach (WirePiece piece in needs.Pieces)
         {
-            CutLengthMetres = like.Sum(piece => piece.CutMetres * piece.Run.Conductor.Count),
-        };
+            if (piece.Run.Side != side) continue;
+            ConductorResult conductor = piece.Run.Conductor;
+            (int count, double metres, double cut) = like.GetValueOrDefault((conductor.Size, conductor.Material));
+            like[(conductor.Size, conductor.Material)] = (
+                count + conductor.Count,
+                metres + piece.Run.LengthMetres * conductor.Count,
+                cut + piece.CutMetres * conductor.Count);
+        }
 
-    private static IEnumerable<MaterialLine> Fuses(JobNeeds needs) =>
-        from piece in needs.Pieces
-        from fuse in new[] { piece.Run.Fuse, piece.Run.FarFuse }
-        where fuse is not null
-        group fuse.PerConductor ? piece.Run.Conductor.Count : 1 by (fuse.Family, fuse.RatingAmps) into like
-        orderby like.Key.RatingAmps descending, like.Key.Family
-        select new MaterialLine("fuse with holder", null, null, null, like.Key.RatingAmps, like.Key.Family, like.Sum());
+        return like.OrderByDescending(each => each.Key.Size.MetalAreaMm2).ThenBy(each => each.Key.Material)
+            .Select(each => new MaterialLine(
+                item, each.Key.Size, each.Key.Material, each.Value.Metres, null, null, each.Value.Count)
+            {
+                CutLengthMetres = each.Value.CutMetres,
+            });
+    }
+
+    private static IEnumerable<MaterialLine> Fuses(JobNeeds needs)
+    {
+        var like = new Dictionary<(FuseFamilyName Family, double RatingAmps), int>();
+        foreach (WirePiece piece in needs.Pieces)
+        {
+            Add(piece.Run.Fuse, piece.Run.Conductor.Count);
+            Add(piece.Run.FarFuse, piece.Run.Conductor.Count);
+        }
+
+        return like.OrderByDescending(each => each.Key.RatingAmps).ThenBy(each => each.Key.Family)
+            .Select(each => new MaterialLine("fuse with holder", null, null, null, each.Key.RatingAmps, each.Key.Family, each.Value));
+
+        void Add(FuseResult? fuse, int conductors)
+        {
+            if (fuse is null) return;
+            (FuseFamilyName, double) key = (fuse.Family, fuse.RatingAmps);
+            like[key] = like.GetValueOrDefault(key) + (fuse.PerConductor ? conductors : 1);
+        }
+    }
 
     /// <summary>The conductor says which barrel; which stud, nobody has said.</summary>
-    private static IEnumerable<MaterialLine> Terminals(JobNeeds needs) =>
-        from piece in needs.Pieces
-        where piece.RingTerminals > 0
-        group piece.RingTerminals by piece.Run.Conductor.Size into like
-        orderby like.Key.MetalAreaMm2 descending
-        select new MaterialLine("ring terminal", like.Key, null, null, null, null, like.Sum());
+    private static IEnumerable<MaterialLine> Terminals(JobNeeds needs)
+    {
+        var like = new Dictionary<ConductorSize, int>();
+        foreach (WirePiece piece in needs.Pieces.Where(piece => piece.RingTerminals > 0))
+        {
+            ConductorSize size = piece.Run.Conductor.Size;
+            like[size] = like.GetValueOrDefault(size) + piece.RingTerminals;
+        }
+
+        return like.OrderByDescending(each => each.Key.MetalAreaMm2)
+            .Select(each => new MaterialLine("ring terminal", each.Key, null, null, null, null, each.Value));
+    }
 
     private static IEnumerable<MaterialLine> SmallParts(JobNeeds needs)
     {
