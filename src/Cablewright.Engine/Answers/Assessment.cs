@@ -39,6 +39,9 @@ public sealed record Assessment
     /// <summary>How the choice was made; <c>null</c> where nothing was left open.</summary>
     public SizingResult? Sizing { get; init; }
 
+    /// <summary>What would make the build feasible; <c>null</c> where no rule fails.</summary>
+    public FeasibilityResult? Feasibility { get; init; }
+
     /// <summary>By how much all amplifiers could be larger, where the build asks.</summary>
     public HeadroomResult? Headroom { get; init; }
 

@@ -39,9 +39,9 @@ internal sealed class Sizer
     /// <param name="workBudget">Runs solved, over all rounds of all trials, before the search stops where it is.</param>
     public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget)
     {
-        return build.Runs.All(run => run.Given is not null)
-            ? AsGiven(build, evaluator)
-            : new Sizer(new SizingTask(build, evaluator, workBudget)).Choose();
+        if (build.Runs.All(run => run.Given is not null)) return AsGiven(build, evaluator);
+        var task = new SizingTask(build, evaluator, workBudget);
+        return new Sizer(task).Choose() with { SearchWork = task.SearchWork };
     }
 
     private static SizedBuild AsGiven(CompleteBuild build, Evaluator evaluator)

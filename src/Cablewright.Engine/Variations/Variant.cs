@@ -26,6 +26,9 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
         return new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation));
     }
 
+    /// <summary>Work that its choice took, in runs solved.</summary>
+    public double Work => Evaluator.Work + Sized.SearchWork;
+
     /// <summary>Every rule that does not hold.</summary>
     public IEnumerable<Breach> Breaches => Sized.Breaches.Concat(Supply.Breaches);
 

@@ -1,0 +1,87 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Variations;
+
+namespace Cablewright.Engine.Changes;
+
+/// <summary>Assesses a build with something changed, as long as there is work left.</summary>
+/// <remarks>
+/// Where conductors are open, a search goes over the build with each of them as strong as it may be, and only what it finds is
+/// assessed with the conductors chosen: nothing that is chosen loses less or bears more.
+/// </remarks>
+internal sealed class Attempts
+{
+    /// <summary>What an assessment takes besides solving: completion, short circuits, the supply; in runs solved, for each run.</summary>
+    private const double BesidesSolving = 30;
+
+    private readonly Variant present;
+    private readonly Build stated;
+    private readonly Build strongest;
+    private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> failing;
+    private readonly WorkLeft work;
+    private (Change Change, Attempt Attempt)? nearest;
+
+    /// <summary>Prepares attempts at changes to a build.</summary>
+    /// <param name="present">The build, assessed.</param>
+    /// <param name="work">How much may be done.</param>
+    public Attempts(Variant present, WorkLeft work)
+    {
+        this.present = present;
+        this.work = work;
+        stated = present.Build.Stated with { Include = [] };
+        HasOpen = present.Build.Runs.Any(run => run.Given is null);
+        strongest = HasOpen ? Strongest(present) : stated;
+        failing = [.. present.Breaches.Where(breach => breach.Severity is Severity.Fail).Select(Key)];
+    }
+
+    /// <summary>Whether a conductor is to be chosen.</summary>
+    public bool HasOpen { get; }
+
+    /// <summary>Whether there is no work left.</summary>
+    public bool IsOutOfWork => work.IsUsedUp;
+
+    /// <summary>Of all changes tried, the one after which the fewest rules fail, and those by the least.</summary>
+    public (Change Change, Attempt Attempt)? Nearest => nearest;
+
+    /// <summary>The changed build with every open conductor as strong as it may be; <c>null</c> where there is no work left.</summary>
+    public Attempt? Quick(Change change) => Assess(change.Apply(strongest));
+
+    /// <summary>The changed build with its open conductors chosen; <c>null</c> where there is no work left.</summary>
+    public Attempt? Full(Change change)
+    {
+        Attempt? attempt = Assess(change.Apply(stated));
+        bool isStated = change.OpenFuses.Count == 0 && change.Edits.Count > 0;
+        if (isStated && attempt is not null && (nearest is not { } known || Distance(attempt).CompareTo(Distance(known.Attempt)) < 0))
+            nearest = (change, attempt);
+        return attempt;
+    }
+
+    private Attempt? Assess(Build build)
+    {
+        if (IsOutOfWork) return null;
+        var variant = Variant.Of(build, present.Build.Ruleset, present.Build.Ruleset["ask.work-budget"].Value);
+        work.Take(variant.Work + BesidesSolving * variant.Build.Runs.Count);
+        return new Attempt(
+            variant, variant.Breaches.Any(breach => breach.Severity is Severity.Fail && !failing.Contains(Key(breach))));
+    }
+
+    private static (BreachKind, int, bool) Key(Breach breach) => (breach.Kind, breach.Index, breach.IsFar);
+
+    private static (int Fails, double Excess) Distance(Attempt attempt) => (
+        attempt.Fails.Count(),
+        attempt.Fails.Where(breach => breach.Kind is BreachKind.DropOverLimit or BreachKind.OverAmpacity or BreachKind.FuseBelowLoad)
+            .Select(breach => Significant.Round(breach.Measured / breach.Limit)).DefaultIfEmpty(0).Max());
+
+    private static Build Strongest(Variant present)
+    {
+        CompleteBuild build = present.Build;
+        var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
+        ConductorChoice[] conductors = [.. build.Runs.Select((run, index) => run.Given is null
+            ? CandidateList.For(run, build.Stated, costs, CandidateList.MostInParallel)[^1]
+            : present.Sized.Evaluation.Decision.Conductors[index])];
+        return SettledBuild.WithFusesOpen(build, SizingTask.WithoutFuses(conductors));
+    }
+}

@@ -1,0 +1,147 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Variations;
+
+namespace Cablewright.Engine.Changes;
+
+/// <summary>Finds the smallest changes after which no rule of a failing build fails.</summary>
+/// <remarks>
+/// Method: every kind of change to every part by itself, the parts first that matter most; where no other part alone does,
+/// several of them together. Each is assessed in full, with what is open chosen anew, before it is named.
+/// </remarks>
+internal sealed class ChangeFinder
+{
+    private readonly Variant present;
+    private readonly CompleteBuild build;
+    private readonly Build stated;
+    private readonly Attempts attempts;
+    private readonly LadderSearch search;
+    private readonly FuseChanges fuses;
+    private readonly ConductorChanges conductors;
+    private readonly ChoiceChanges choices;
+    private readonly Breach[] fails;
+    private readonly List<(Change Change, Attempt Attempt)> found = [];
+
+    private ChangeFinder(Variant present)
+    {
+        this.present = present;
+        build = present.Build;
+        stated = build.Stated;
+        attempts = new Attempts(present, new WorkLeft(build.Ruleset["changes.work-budget"].Value));
+        search = new LadderSearch(attempts);
+        fuses = new FuseChanges(build);
+        conductors = new ConductorChanges(build);
+        choices = new ChoiceChanges(build);
+        fails = [.. present.Breaches.Where(breach => breach.Severity is Severity.Fail)];
+    }
+
+    /// <summary>What would make a failing build feasible.</summary>
+    public static FeasibilityResult Find(Variant present)
+    {
+        var finder = new ChangeFinder(present);
+        finder.Search();
+        return new ChangeWriter(present).Write(finder.found, finder.attempts.Nearest, !finder.attempts.IsOutOfWork);
+    }
+
+    private void Search()
+    {
+        IReadOnlyList<int> runs = Relevance.Order(present, fails);
+        int[] amplifiers = Relevance.Amplifiers(present);
+        foreach (Breach breach in fails) OfParts(breach);
+        if (amplifiers.Length > 1) Keep(search.Find(PowerChanges.OfAll(stated)));
+        for (int rank = 0; rank < Math.Max(runs.Count, amplifiers.Length) && !attempts.IsOutOfWork; rank++)
+        {
+            if (rank < runs.Count) OfRun(runs[rank]);
+            if (rank < amplifiers.Length) Keep(search.Find(PowerChanges.Of(stated, amplifiers[rank])));
+        }
+
+        OfChoice();
+        if (!found.Exists(each => each.Change is { Kind: ChangeKind.Length }) && runs.Count > 1)
+            Keep(search.Find(LengthChanges.OfAll(stated)));
+        if (conductors.CopperInAll() is { } copper && !found.Exists(each => each.Change.Kind is ChangeKind.Material)) Keep(copper);
+        if (!found.Exists(each => each.Change.Kind is not (ChangeKind.Power or ChangeKind.Length))
+            && new Opening(build, attempts, fuses, conductors).Find(runs, found.Count == 0) is { } several) Keep(several);
+    }
+
+    private void OfRun(int run)
+    {
+        if (build.Runs[run].Given is not null)
+        {
+            OfConductor(run, conductors.Larger(run));
+            OfConductor(run, conductors.Metals(run));
+            OfConductor(run, conductors.InParallel(run));
+        }
+        else Keep(search.Find(choices.InParallel(run)));
+        Keep(search.Find(LengthChanges.Of(stated, run)));
+    }
+
+    /// <summary>Another conductor; where its given fuses then do not fit, with these chosen anew.</summary>
+    private void OfConductor(int run, Ladder ladder)
+    {
+        Keep(search.Find(ladder));
+        FusePlace[] own = [.. fuses.Given.Where(place => place.Run == run)];
+        if (search.First is not { Stands: false } first || own.Length == 0) return;
+        if (!first.Fails.Any(breach => breach.Index == run && Concerns.Fuse(breach.Kind))) return;
+        Keep(search.Find(ladder with { At = place => own.Select(FuseChanges.Open).Aggregate(ladder.At(place), (all, fuse) => all.And(fuse)) }));
+    }
+
+    private void OfParts(Breach breach)
+    {
+        if (breach.Kind is BreachKind.EngineOffTooShort)
+        {
+            for (int battery = 0; battery < stated.Vehicle.Batteries.Count; battery++)
+                Keep(search.Find(PartChanges.Battery(build, battery)));
+        }
+
+        if (breach.Index >= stated.Runs.Count) return;
+        if (breach.Kind is BreachKind.IsolatorOverRated) Keep(PartChanges.Isolator(build, breach));
+        if (breach.Kind is BreachKind.FuseTooFar) Keep(fuses.Nearer(new FusePlace(breach.Index, breach.IsFar)));
+        if (breach.Kind is BreachKind.TerminalTooSmall && build.Runs[breach.Index].Given is not null)
+            OfConductor(breach.Index, conductors.Smaller(breach.Index));
+        if (Concerns.Heat(breach.Kind)) Keep(search.Find(PartChanges.Insulation(build, breach.Index)));
+        if (!Concerns.Fuse(breach.Kind)) return;
+        HashSet<int> guards = [.. present.Sized.Evaluation.Guards.GuardsOf(breach.Index)];
+        foreach (FusePlace place in fuses.Given.Where(place => place.Run == breach.Index || guards.Contains(place.Run))) OfFuse(place);
+    }
+
+    private void OfFuse(FusePlace place)
+    {
+        if (found.Exists(each => each.Change.Kind is ChangeKind.Fuse && each.Change.Runs.Contains(build.Runs[place.Run].Id))) return;
+        foreach (Change change in fuses.Anew(place))
+        {
+            if (Keep(change)) return;
+        }
+    }
+
+    private void OfChoice()
+    {
+        if (!attempts.HasOpen) return;
+        Keep(search.FindFull(choices.LargerSize()));
+        foreach (Change change in choices.Copper()) Keep(change);
+    }
+
+    private void Keep(Found? change)
+    {
+        if (change is not { } stands) return;
+        if (stands.Change.OpenFuses.Count > 0) Keep(stands.Change);
+        else found.Add((stands.Change, stands.Attempt));
+    }
+
+    /// <summary>Keeps a change if it stands, with the fuses stated that it leaves open.</summary>
+    private bool Keep(Change change)
+    {
+        if (attempts.Full(change) is not { } attempt) return false;
+        if (attempt.Stands && change.OpenFuses.Count > 0)
+        {
+            change = fuses.Stated(change, attempt.Variant);
+            if (attempts.Full(change) is not { } named) return false;
+            attempt = named;
+        }
+
+        if (!attempt.Stands || change.Edits.Count == 0) return false;
+        found.Add((change, attempt));
+        return true;
+    }
+}

@@ -1,0 +1,57 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Variations;
+
+namespace Cablewright.Engine.Changes;
+
+/// <summary>Puts what was found in order and into words.</summary>
+internal sealed class ChangeWriter(Variant present)
+{
+    private const int MostOfAKind = 3;
+
+    /// <summary>The answer.</summary>
+    /// <param name="found">Changes after which no rule fails.</param>
+    /// <param name="nearest">The change after which the fewest rules fail.</param>
+    /// <param name="isComplete">Whether every kind of change was tried.</param>
+    public FeasibilityResult Write(
+        IReadOnlyList<(Change Change, Attempt Attempt)> found, (Change Change, Attempt Attempt)? nearest, bool isComplete)
+    {
+        ChangeResult[] changes = [.. found
+            .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind)
+            .GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind))
+            .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind)
+            .Select(each => ResultOf(each.Change, each.Attempt))];
+        ChangeResult? best = changes.Length == 0 && nearest is { } known && known.Change.Edits.Count > 0
+            ? ResultOf(known.Change, known.Attempt)
+            : null;
+        string[] broken = [.. CodesOf(present, Severity.Fail)];
+        return new FeasibilityResult(isComplete, Summary(broken, changes, best, isComplete), broken, changes, best);
+    }
+
+    private static string Summary(string[] broken, ChangeResult[] changes, ChangeResult? best, bool isComplete)
+    {
+        string cannot = $"As it is stated, the build cannot keep {string.Join(", ", broken)}.";
+        if (changes.Length > 0) return $"{cannot} The smallest change after which no rule fails: {changes[0].Message}";
+        string none = isComplete ? "No change was found after which no rule fails" : "The work budget ended before a change was found";
+        return best is null ? $"{cannot} {none}."
+            : $"{cannot} {none}; nearest comes this, after which {string.Join(", ", best.Remaining)} remains: {best.Message}";
+    }
+
+    private ChangeResult ResultOf(Change change, Attempt attempt) => new(
+        change.Kind, change.Runs, change.Amplifiers, change.Edits, char.ToUpperInvariant(change.Words[0]) + change.Words[1..] + ".",
+        change.Share, GramsOf(attempt.Variant) - GramsOf(present), attempt.Variant.Verdict,
+        [.. CodesOf(attempt.Variant, Severity.Caution)]);
+
+    private static IEnumerable<string> CodesOf(Variant variant, Severity least) =>
+        variant.Breaches.Where(breach => breach.Severity >= least).OrderByDescending(breach => breach.Severity)
+            .ThenBy(breach => breach.Kind).Select(breach => FindingCodes.CodeOf(breach.Kind)).Distinct();
+
+    private static double GramsOf(Variant variant)
+    {
+        IReadOnlyList<CompleteRun> runs = variant.Build.Runs;
+        ConductorChoice[] conductors = variant.Sized.Evaluation.Decision.Conductors;
+        return Enumerable.Range(0, runs.Count).Sum(run => conductors[run].KilogramsPerMetre * runs[run].LengthMetres * 1000);
+    }
+}

@@ -1,0 +1,90 @@
+using System.Globalization;
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Changes;
+
+/// <summary>More to choose from where conductors are left open. Where prices are stated these say what there is.</summary>
+internal sealed class ChoiceChanges(CompleteBuild build)
+{
+    private const int MostInParallel = 8;
+
+    private readonly SizingWishes wishes = build.Stated.Sizing;
+
+    /// <summary>A size larger than those to choose from, ever larger.</summary>
+    public Ladder LargerSize()
+    {
+        if (wishes.Sizes.Count == 0 || wishes.Prices.Count > 0) return Ladder.Of<int>([], _ => throw new InvalidOperationException());
+        ConductorSize largest = wishes.Sizes.MaxBy(size => size.MetalAreaMm2)!;
+        ConductorSize[] larger = [.. CandidateList.Usual(build.Stated.Units).Where(size => size.IsLargerThan(largest))];
+        return Ladder.Of(larger, size => new Change
+        {
+            Kind = ChangeKind.Choice,
+            Apply = changed => changed with { Sizing = changed.Sizing with { Sizes = [.. changed.Sizing.Sizes, size] } },
+            Edits = [new Edit("/sizing/sizes/-", null, size.Label)],
+            Words = $"let {size} be chosen too (the largest now is {largest})",
+            Share = 1 - largest.MetalAreaMm2 / size.MetalAreaMm2,
+        });
+    }
+
+    /// <summary>Copper among the metals to choose from, for all open runs or for one that states its metal.</summary>
+    public IEnumerable<Change> Copper()
+    {
+        if (wishes.Prices.Count > 0) yield break;
+        if (wishes.Materials.Count > 0 && !wishes.Materials.Contains(Material.Copper))
+        {
+            yield return new Change
+            {
+                Kind = ChangeKind.Choice,
+                Apply = changed =>
+                    changed with { Sizing = changed.Sizing with { Materials = [.. changed.Sizing.Materials, Material.Copper] } },
+                Edits = [new Edit("/sizing/materials/-", null, Material.Copper.Word())],
+                Words = "let copper be chosen too",
+                Share = Gain(wishes.Materials[0]),
+            };
+        }
+
+        for (int run = 0; run < build.Stated.Runs.Count; run++)
+        {
+            if (build.Runs[run] is { Given: null, Wish.Material: Material.Aluminium or Material.CopperCladAluminium })
+                yield return CopperIn(run);
+        }
+    }
+
+    /// <summary>More conductors in parallel in an open run that states their count.</summary>
+    public Ladder InParallel(int run)
+    {
+        int now = build.Runs[run].Wish.Count ?? MostInParallel;
+        return new Ladder(MostInParallel - now, place => new Change
+        {
+            Kind = ChangeKind.Parallel,
+            Apply = changed => changed.WithConductor(run, wish => wish with { Count = now + place }),
+            Edits = [new Edit(build.Runs[run].Pointer + "/conductor/count", Text(now), Text(now + place))],
+            Words = $"lay {Text(now + place)} conductors in parallel in run \"{build.Runs[run].Id}\" in place of {Text(now)}",
+            Share = (double)place / (now + place),
+            Runs = [build.Runs[run].Id],
+        });
+    }
+
+    private Change CopperIn(int run)
+    {
+        Material now = build.Runs[run].Wish.Material!.Value;
+        return new Change
+        {
+            Kind = ChangeKind.Material,
+            Apply = changed => changed.WithConductor(run, wish => wish with { Material = Material.Copper }),
+            Edits = [new Edit(build.Runs[run].Pointer + "/conductor/material", now.Word(), Material.Copper.Word())],
+            Words = $"use copper in run \"{build.Runs[run].Id}\" in place of {now.Word()}",
+            Share = Gain(now),
+            Runs = [build.Runs[run].Id],
+        };
+    }
+
+    private static double Gain(Material now) =>
+        1 - MaterialProperties.Of(Material.Copper).ResistivityOhmMm2PerMetre / MaterialProperties.Of(now).ResistivityOhmMm2PerMetre;
+
+    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
+}

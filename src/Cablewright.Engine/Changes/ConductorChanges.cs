@@ -1,0 +1,105 @@
+using System.Globalization;
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Sizing;
+
+namespace Cablewright.Engine.Changes;
+
+/// <summary>Another conductor in a run whose conductor is given.</summary>
+internal sealed class ConductorChanges(CompleteBuild build)
+{
+    private const int MostInParallel = 8;
+
+    /// <summary>Ever larger conductors of the same metal, of the sizes to choose from, or else the usual ones.</summary>
+    public Ladder Larger(int run) => Sizes(run, size => size.IsLargerThan(Now(run).Conductor.Size), descending: false);
+
+    /// <summary>Ever smaller ones, for terminals that do not accept what is given.</summary>
+    public Ladder Smaller(int run) => Sizes(run, size => Now(run).Conductor.Size.IsLargerThan(size), descending: true);
+
+    /// <summary>The metals that conduct better, the worst of them first.</summary>
+    public Ladder Metals(int run)
+    {
+        ConductorChoice now = Now(run);
+        Material[] better = [.. Enum.GetValues<Material>()
+            .Where(metal => Conductor.Of(now.Conductor.Size, metal).OhmsPerMetreAt20 < now.Conductor.OhmsPerMetreAt20)
+            .OrderByDescending(metal => Conductor.Of(now.Conductor.Size, metal).OhmsPerMetreAt20)];
+        return Ladder.Of(better, metal => Metal(run, metal));
+    }
+
+    /// <summary>Copper in every given run that is not of copper; <c>null</c> where fewer than two are.</summary>
+    public Change? CopperInAll()
+    {
+        Change[] each = [.. Enumerable.Range(0, build.Stated.Runs.Count)
+            .Where(run => build.Runs[run].Given is { Material: Material.Aluminium or Material.CopperCladAluminium })
+            .Select(run => Metal(run, Material.Copper))];
+        if (each.Length < 2) return null;
+        return each.Aggregate((one, other) => one.And(other)) with { Words = "use copper in every run in place of other metals" };
+    }
+
+    /// <summary>Ever more of the same in parallel.</summary>
+    public Ladder InParallel(int run)
+    {
+        int now = Now(run).Count;
+        return new Ladder(Math.Max(0, MostInParallel - now), place => Of(
+            run, Now(run) with { Count = now + place }, ChangeKind.Parallel,
+            $"lay {Text(now + place)} conductors in parallel in run \"{build.Runs[run].Id}\" in place of {Text(now)}"));
+    }
+
+    /// <summary>Another conductor in a run.</summary>
+    public Change To(int run, ConductorChoice choice) => Of(
+        run, choice, ChangeKind.Conductor, $"use {choice} in run \"{build.Runs[run].Id}\" in place of {Now(run)}");
+
+    private Change Metal(int run, Material metal)
+    {
+        ConductorChoice now = Now(run);
+        return Of(
+            run, now with { Conductor = Conductor.Of(now.Conductor.Size, metal) }, ChangeKind.Material,
+            $"use {metal.Word()} in run \"{build.Runs[run].Id}\" in place of {now.Conductor.Material.Word()}");
+    }
+
+    private Ladder Sizes(int run, Func<ConductorSize, bool> isWanted, bool descending)
+    {
+        IReadOnlyList<ConductorSize> stated = build.Stated.Sizing.Sizes;
+        IEnumerable<ConductorSize> known = stated.Count > 0 ? stated : CandidateList.Usual(build.Stated.Units);
+        ConductorSize[] sizes = [.. known.Where(isWanted).Distinct().OrderBy(size => descending ? -size.MetalAreaMm2 : size.MetalAreaMm2)];
+        return Ladder.Of(
+            sizes, size => To(run, Now(run) with { Conductor = Conductor.Of(size, Now(run).Conductor.Material) }));
+    }
+
+    private Change Of(int run, ConductorChoice to, ChangeKind kind, string words)
+    {
+        ConductorChoice now = Now(run);
+        double ratio = to.OhmsPerMetreAt20 / now.OhmsPerMetreAt20;
+        return new Change
+        {
+            Kind = kind,
+            Apply = changed => changed.WithConductor(run, wish => wish with
+            {
+                Size = to.Conductor.Size,
+                Material = to.Conductor.Material,
+                Count = to.Count,
+            }),
+            Edits = [.. Edits(run, now, to)],
+            Words = words,
+            Share = Math.Abs(1 - ratio),
+            Runs = [build.Runs[run].Id],
+        };
+    }
+
+    private IEnumerable<Edit> Edits(int run, ConductorChoice now, ConductorChoice to)
+    {
+        string at = build.Runs[run].Pointer + "/conductor/";
+        if (now.Conductor.Size != to.Conductor.Size) yield return new Edit(at + "size", now.Conductor.Size.Label, to.Conductor.Size.Label);
+        Material? stated = build.Runs[run].Wish.Material;
+        if (stated != to.Conductor.Material && now.Conductor.Material != to.Conductor.Material)
+            yield return new Edit(at + "material", stated is { } metal ? metal.Word() : null, to.Conductor.Material.Word());
+        if (now.Count != to.Count)
+            yield return new Edit(at + "count", build.Runs[run].Wish.Count is { } count ? Text(count) : null, Text(to.Count));
+    }
+
+    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>What is given.</summary>
+    public ConductorChoice Now(int run) => new(build.Runs[run].Given!, build.Runs[run].GivenCount ?? 1);
+}

@@ -1,0 +1,132 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Protection;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Variations;
+
+namespace Cablewright.Engine.Changes;
+
+/// <summary>Other fuses in place of those that are given, or where the build says that there is none.</summary>
+internal sealed class FuseChanges(CompleteBuild build)
+{
+    /// <summary>The places of the supply side about which the build says something: a rating, or that there is none.</summary>
+    public IReadOnlyList<FusePlace> Given { get; } =
+        [.. Enumerable.Range(0, build.Stated.Runs.Count).Where(run => build.Runs[run].Side is Side.Supply)
+            .SelectMany(run => new[] { new FusePlace(run, false), new FusePlace(run, true) })
+            .Where(place => SlotOf(build, place) is { RatingAmps: not null } or { Refused: true })];
+
+    /// <summary>A fuse chosen anew: of the family that is there, of the usual one, of those whose opening band is read.</summary>
+    public IEnumerable<Change> Anew(FusePlace place)
+    {
+        FuseSlot slot = SlotOf(build, place);
+        yield return Open(place);
+        if (slot.Refused) yield break;
+        yield return OfFamily(place, null);
+        foreach (FuseFamily family in FuseFamily.All.Where(family => family.OpeningBand.IsRead && family.Name != slot.Family))
+            yield return OfFamily(place, family.Name);
+    }
+
+    /// <summary>A fuse left open, its family kept; where there is none, whatever is needed.</summary>
+    public static Change Open(FusePlace place) =>
+        Open(place, wish => wish is { Fitted: true } ? wish with { RatingAmps = null, PerConductor = null } : null);
+
+    /// <summary>The fuse no farther from its source than is allowed.</summary>
+    public Change Nearer(FusePlace place)
+    {
+        FuseSlot slot = SlotOf(build, place);
+        double limit = build.Ruleset["fuse.max-distance"].Value, now = slot.DistanceMetres ?? limit;
+        WrittenFigure to = Steps.LengthWithin(limit, build.Stated.Units);
+        return new Change
+        {
+            Kind = ChangeKind.FuseDistance,
+            Apply = changed => changed.WithFuse(place, wish => wish! with { DistanceMetres = to.Value }),
+            Edits = [new Edit(slot.Pointer + "/distanceFromSource", Steps.Length(now, build.Stated.Units), to.Text)],
+            Words = $"put the fuse of run \"{build.Runs[place.Run].Id}\" within {to.Text} of its source",
+            Share = 1 - to.Value / now,
+            Runs = [build.Runs[place.Run].Id],
+        };
+    }
+
+    /// <summary>A change with the fuses stated that were chosen for it.</summary>
+    public Change Stated(Change change, Variant variant) => change.OpenFuses.Aggregate(
+        change with { OpenFuses = [] }, (all, place) => all.And(Fitted(place, variant) ?? AsItWas(place)));
+
+    private static Change OfFamily(FusePlace place, FuseFamilyName? family) => Open(place, wish => wish! with
+    {
+        RatingAmps = null,
+        Family = family,
+        PerConductor = null,
+        VoltageRatingVolts = null,
+        InterruptingRatingAmps = null,
+    });
+
+    /// <summary>Nothing is said of it until the fuse is known.</summary>
+    private static Change Open(FusePlace place, Func<FuseWish?, FuseWish?> open) =>
+        Change.Unsaid(changed => changed.WithFuse(place, open)) with { OpenFuses = [place] };
+
+    private Change AsItWas(FusePlace place) => Change.Unsaid(changed => changed.WithFuse(place, _ => build.Stated.FuseAt(place)));
+
+    /// <summary>The fuse that stands in a place; <c>null</c> where it is the one that is given.</summary>
+    private Change? Fitted(FusePlace place, Variant variant)
+    {
+        Decision decision = variant.Sized.Evaluation.Decision;
+        FuseSlot slot = SlotOf(build, place);
+        if ((place.IsFar ? decision.Far : decision.Near)[place.Run] is not { } fuse) return null;
+        bool isShared = decision.Conductors[place.Run].Count > 1;
+        FuseWish? left = variant.Build.Stated.FuseAt(place);
+        Edit[] edits = [.. Edits(place, left, fuse, isShared)];
+        if (edits.Length == 0) return null;
+        return new Change
+        {
+            Kind = ChangeKind.Fuse,
+            Apply = changed => changed.WithFuse(place, wish => (wish ?? new FuseWish()) with
+            {
+                RatingAmps = fuse.RatingAmps,
+                Family = fuse.Family.Name,
+                DistanceMetres = wish?.DistanceMetres ?? (slot.Refused ? fuse.DistanceMetres : null),
+                PerConductor = isShared ? fuse.PerConductor : wish?.PerConductor,
+            }),
+            Edits = edits,
+            Words = Words(place, slot, fuse, isShared),
+            Share = slot.RatingAmps is { } before ? Math.Abs(1 - fuse.RatingAmps / before) : 1,
+            Runs = [build.Runs[place.Run].Id],
+        };
+    }
+
+    private string Words(FusePlace place, FuseSlot slot, FittedFuse fuse, bool isShared)
+    {
+        CompleteRun run = build.Runs[place.Run];
+        string each = isShared && fuse.PerConductor ? " for each conductor" : "";
+        string instead = slot.RatingAmps is { } before ? $" in place of {Phrase.Amps(before)}" : "";
+        return $"fit a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}){each} in run \"{run.Id}\" at "
+            + $"\"{(place.IsFar ? run.To : run.From)}\"{instead}";
+    }
+
+    private IEnumerable<Edit> Edits(FusePlace place, FuseWish? left, FittedFuse fuse, bool isShared)
+    {
+        FuseSlot slot = SlotOf(build, place);
+        FuseFamilyName? family = build.Stated.FuseAt(place)?.Family;
+        if (slot.Refused) yield return new Edit(slot.Pointer + "/fitted", "false", "true");
+        if (slot.RatingAmps != fuse.RatingAmps)
+            yield return new Edit(slot.Pointer + "/rating", Amps(slot.RatingAmps), Amps(fuse.RatingAmps));
+        if (family != fuse.Family.Name)
+            yield return new Edit(slot.Pointer + "/family", family is { } before ? before.Word() : null, fuse.Family.Name.Word());
+        if (slot.Refused)
+            yield return new Edit(slot.Pointer + "/distanceFromSource", null, Steps.Length(fuse.DistanceMetres, build.Stated.Units));
+        if (isShared && slot.PerConductor != fuse.PerConductor)
+            yield return new Edit(slot.Pointer + "/perConductor", Flag(slot.PerConductor), Flag(fuse.PerConductor));
+        if (slot.VoltageRatingVolts is { } volts && left?.VoltageRatingVolts is null)
+            yield return new Edit(slot.Pointer + "/voltageRating", Steps.Text(volts, "V"), null);
+        if (slot.InterruptingRatingAmps is { } breaks && left?.InterruptingRatingAmps is null)
+            yield return new Edit(slot.Pointer + "/interruptingRating", Amps(breaks), null);
+    }
+
+    private static string? Amps(double? value) => value is { } amps ? Steps.Text(amps, "A") : null;
+
+    private static string? Flag(bool? value) => value is { } flag ? flag ? "true" : "false" : null;
+
+    private static FuseSlot SlotOf(CompleteBuild build, FusePlace place) =>
+        place.IsFar ? build.Runs[place.Run].Far : build.Runs[place.Run].Near;
+}

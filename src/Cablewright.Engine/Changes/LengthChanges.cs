@@ -1,0 +1,46 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+
+namespace Cablewright.Engine.Changes;
+
+/// <summary>Shorter runs.</summary>
+internal static class LengthChanges
+{
+    /// <summary>One run, ever shorter.</summary>
+    public static Ladder Of(Build build, int run)
+    {
+        Run stated = build.Runs[run];
+        return Ladder.Of(Steps.LengthsBelow(stated.LengthMetres, build.Units), to => new Change
+        {
+            Kind = ChangeKind.Length,
+            Apply = changed => changed.WithRun(run, each => each with { LengthMetres = to.Value }),
+            Edits = [EditOf(build, run, to)],
+            Words = $"make run \"{stated.Id}\" no longer than {to.Text} (now {Steps.Length(stated.LengthMetres, build.Units)})",
+            Share = 1 - to.Value / stated.LengthMetres,
+            Runs = [stated.Id],
+        });
+    }
+
+    /// <summary>All stated runs, ever shorter by the same share.</summary>
+    public static Ladder OfAll(Build build) => new(100 - Steps.LeastPercent, place =>
+    {
+        int percent = 100 - place;
+        WrittenFigure[] to = [.. build.Runs.Select(run => Steps.LengthPart(run.LengthMetres, percent, build.Units))];
+        return new Change
+        {
+            Kind = ChangeKind.Length,
+            Apply = changed => changed with
+            {
+                Runs = [.. changed.Runs.Select((run, index) => index < to.Length ? run with { LengthMetres = to[index].Value } : run)],
+            },
+            Edits = [.. to.Select((length, run) => EditOf(build, run, length))],
+            Words = $"make every run no longer than {percent} % of its length",
+            Share = place / 100.0,
+            Parts = to.Length,
+            Runs = [.. build.Runs.Select(run => run.Id)],
+        };
+    });
+
+    private static Edit EditOf(Build build, int run, WrittenFigure to) =>
+        new($"/runs/{run}/length", Steps.Length(build.Runs[run].LengthMetres, build.Units), to.Text);
+}

@@ -1,0 +1,69 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+
+namespace Cablewright.Engine.Changes;
+
+/// <summary>Less power.</summary>
+internal static class PowerChanges
+{
+    /// <summary>One amplifier, ever smaller.</summary>
+    public static Ladder Of(Build build, int amplifier)
+    {
+        Rating rating = RatingOf(build.Amplifiers[amplifier]);
+        return Ladder.Of(Steps.Below(rating.Value, rating.Unit), to => new Change
+        {
+            Kind = ChangeKind.Power,
+            Apply = changed => With(changed, amplifier, to.Value),
+            Edits = [EditOf(build, amplifier, to)],
+            Words = $"limit amplifier \"{build.Amplifiers[amplifier].Id}\" to {to.Text} of {rating.Words} "
+                + $"(now {Steps.Text(rating.Value, rating.Unit)})",
+            Share = 1 - to.Value / rating.Value,
+            Amplifiers = [build.Amplifiers[amplifier].Id],
+        });
+    }
+
+    /// <summary>All amplifiers, ever smaller by the same share.</summary>
+    public static Ladder OfAll(Build build) => new(100 - Steps.LeastPercent, place =>
+    {
+        int percent = 100 - place;
+        WrittenFigure[] to = [.. build.Amplifiers.Select(RatingOf).Select(rating => Steps.Part(rating.Value, percent, rating.Unit))];
+        return new Change
+        {
+            Kind = ChangeKind.Power,
+            Apply = changed => to.Select((rating, index) => (rating, index))
+                .Aggregate(changed, (build, each) => With(build, each.index, each.rating.Value)),
+            Edits = [.. to.Select((rating, amplifier) => EditOf(build, amplifier, rating))],
+            Words = $"limit every amplifier to {percent} % of its rating",
+            Share = place / 100.0,
+            Parts = to.Length,
+            Amplifiers = [.. build.Amplifiers.Select(amplifier => amplifier.Id)],
+        };
+    });
+
+    private static Edit EditOf(Build build, int amplifier, WrittenFigure to)
+    {
+        Rating rating = RatingOf(build.Amplifiers[amplifier]);
+        return new Edit($"/amplifiers/{amplifier}/{rating.Member}", Steps.Text(rating.Value, rating.Unit), to.Text);
+    }
+
+    /// <summary>The figure from which its draw is worked out.</summary>
+    private static Rating RatingOf(Amplifier amplifier) => amplifier switch
+    {
+        { RatedInputAmps: { } amps } => new Rating(amps, "A", "ratedInputCurrent", "input current"),
+        { RatedOutputWatts: { } watts } => new Rating(watts, "W", "ratedOutput", "output"),
+        _ => new Rating(amplifier.OnBoardFuseAmps!.Value, "A", "fuse", "its own fuses"),
+    };
+
+    private static Build With(Build build, int index, double to) => build with
+    {
+        Amplifiers = [.. build.Amplifiers.Select((amplifier, each) => each != index ? amplifier : amplifier switch
+        {
+            { RatedInputAmps: not null } => amplifier with { RatedInputAmps = to },
+            { RatedOutputWatts: not null } => amplifier with { RatedOutputWatts = to },
+            _ => amplifier with { OnBoardFuseAmps = to },
+        })],
+    };
+
+    /// <summary>A rated figure of an amplifier.</summary>
+    private readonly record struct Rating(double Value, string Unit, string Member, string Words);
+}
