@@ -1,5 +1,6 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Changes;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Variations;
 
@@ -19,16 +20,19 @@ public static class Assessor
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
-    public static Assessment Assess(Build build, Ruleset ruleset) => Assess(build, ruleset, asksQuestions: true);
+    public static Assessment Assess(Build build, Ruleset ruleset) => Assess(build, ruleset, advises: true);
 
-    /// <summary>The same; without its questions, which take most of the work, where nobody reads them.</summary>
-    internal static Assessment Assess(Build build, Ruleset ruleset, bool asksQuestions)
+    /// <summary>
+    /// The same; without its questions and without what would make it feasible, which take most of the work, where nobody reads them.
+    /// </summary>
+    internal static Assessment Assess(Build build, Ruleset ruleset, bool advises)
     {
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
         var variant = Variant.Of(build, ruleset, ruleset["sizing.work-budget"].Value);
-        bool asksNothing = !asksQuestions
+        bool asksNothing = !advises
             || variant.Sized.Evaluation.SolvableShare < 1
             || variant.Evaluator.Work > ruleset["ask.work-limit"].Value;
-        return Extras.Add(new AssessmentWriter(variant).Write(asksNothing ? [] : Questions.For(variant)), variant);
+        Assessment answer = new AssessmentWriter(variant).Write(asksNothing ? [] : Questions.For(variant));
+        return Extras.Add(advises ? ChangeFinder.AddTo(answer, variant) : answer, variant);
     }
 }

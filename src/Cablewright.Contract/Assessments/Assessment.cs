@@ -50,6 +50,9 @@ public sealed record Assessment
     /// <summary>How the choice was made; absent where nothing was left open.</summary>
     public SizingResult? Sizing { get; init; }
 
+    /// <summary>What would make the build feasible; present where a rule fails.</summary>
+    public Feasibility? Feasibility { get; init; }
+
     /// <summary>By how much all amplifiers could be larger; present where <c>include</c> asks.</summary>
     public Headroom? Headroom { get; init; }
 

@@ -1,16 +1,18 @@
+using System.Diagnostics.CodeAnalysis;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Variations;
 
 namespace Cablewright.Engine.Changes;
 
 /// <summary>A changed build, assessed.</summary>
-/// <param name="Variant">The assessment.</param>
+/// <param name="Variant">The assessment; <c>null</c> where the voltage collapses.</param>
 /// <param name="BreaksMore">A rule fails that held, or failed elsewhere, before the change.</param>
-internal sealed record Attempt(Variant Variant, bool BreaksMore)
+internal sealed record Attempt(Variant? Variant, bool BreaksMore)
 {
     /// <summary>Whether no rule fails.</summary>
-    public bool Stands => Variant.Stands;
+    [MemberNotNullWhen(true, nameof(Variant))]
+    public bool Stands => Variant is { Stands: true };
 
     /// <summary>The rules that fail.</summary>
-    public IEnumerable<Breach> Fails => Variant.Breaches.Where(breach => breach.Severity is Severity.Fail);
+    public IEnumerable<Breach> Fails => Variant is null ? [] : Variant.Breaches.Where(breach => breach.Severity is Severity.Fail);
 }

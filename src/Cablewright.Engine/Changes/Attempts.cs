@@ -15,22 +15,26 @@ namespace Cablewright.Engine.Changes;
 internal sealed class Attempts
 {
     /// <summary>What an assessment takes besides solving: completion, short circuits, the supply; in runs solved, for each run.</summary>
-    private const double BesidesSolving = 30;
+    private const double BesidesSolving = 10;
+
+    /// <summary>A choice may take this part of all work: enough to find one, since none has to be proven.</summary>
+    private const double AttemptsInBudget = 50;
 
     private readonly Variant present;
     private readonly Build stated;
     private readonly Build strongest;
     private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> failing;
     private readonly WorkLeft work;
+    private readonly double budget;
     private (Change Change, Attempt Attempt)? nearest;
 
     /// <summary>Prepares attempts at changes to a build.</summary>
     /// <param name="present">The build, assessed.</param>
-    /// <param name="work">How much may be done.</param>
-    public Attempts(Variant present, WorkLeft work)
+    public Attempts(Variant present)
     {
         this.present = present;
-        this.work = work;
+        budget = present.Build.Ruleset["changes.work-budget"].Value;
+        work = new WorkLeft(budget);
         stated = present.Build.Stated with { Include = [] };
         HasOpen = present.Build.Runs.Any(run => run.Given is null);
         strongest = HasOpen ? Strongest(present) : stated;
@@ -44,7 +48,7 @@ internal sealed class Attempts
     public bool IsOutOfWork => work.IsUsedUp;
 
     /// <summary>Of all changes tried, the one after which the fewest rules fail, and those by the least.</summary>
-    public (Change Change, Attempt Attempt)? Nearest => nearest;
+    public (Change Change, Variant After)? Nearest => nearest is { } known ? (known.Change, known.Attempt.Variant!) : null;
 
     /// <summary>The changed build with every open conductor as strong as it may be; <c>null</c> where there is no work left.</summary>
     public Attempt? Quick(Change change) => Assess(change.Apply(strongest));
@@ -54,7 +58,7 @@ internal sealed class Attempts
     {
         Attempt? attempt = Assess(change.Apply(stated));
         bool isStated = change.OpenFuses.Count == 0 && change.Edits.Count > 0;
-        if (isStated && attempt is not null && (nearest is not { } known || Distance(attempt).CompareTo(Distance(known.Attempt)) < 0))
+        if (isStated && attempt is { Variant: not null } && (nearest is not { } known || Distance(attempt).CompareTo(Distance(known.Attempt)) < 0))
             nearest = (change, attempt);
         return attempt;
     }
@@ -62,11 +66,17 @@ internal sealed class Attempts
     private Attempt? Assess(Build build)
     {
         if (IsOutOfWork) return null;
-        var variant = Variant.Of(build, present.Build.Ruleset, present.Build.Ruleset["ask.work-budget"].Value);
-        work.Take(variant.Work + BesidesSolving * variant.Build.Runs.Count);
+        var variant = Variant.TryOf(build, present.Build.Ruleset, budget / AttemptsInBudget);
+        work.Take((variant?.Work ?? 0) + BesidesSolving * present.Build.Runs.Count);
         return new Attempt(
-            variant, variant.Breaches.Any(breach => breach.Severity is Severity.Fail && !failing.Contains(Key(breach))));
+            variant,
+            variant is not null
+                && variant.Breaches.Any(breach => breach.Severity is Severity.Fail && !failing.Contains(Key(breach))));
     }
+
+    /// <summary>Whether no choice of open conductors can stand where the strongest leave this.</summary>
+    public static bool IsBeyondChoice(Attempt quick) =>
+        quick.Variant is null || quick.Fails.Any(breach => breach.Kind is BreachKind.DropOverLimit or BreachKind.VoltageCollapse);
 
     private static (BreachKind, int, bool) Key(Breach breach) => (breach.Kind, breach.Index, breach.IsFar);
 

@@ -22,14 +22,14 @@ internal sealed class ChangeFinder
     private readonly ConductorChanges conductors;
     private readonly ChoiceChanges choices;
     private readonly Breach[] fails;
-    private readonly List<(Change Change, Attempt Attempt)> found = [];
+    private readonly List<(Change Change, Variant After)> found = [];
 
     private ChangeFinder(Variant present)
     {
         this.present = present;
         build = present.Build;
         stated = build.Stated;
-        attempts = new Attempts(present, new WorkLeft(build.Ruleset["changes.work-budget"].Value));
+        attempts = new Attempts(present);
         search = new LadderSearch(attempts);
         fuses = new FuseChanges(build);
         conductors = new ConductorChanges(build);
@@ -37,12 +37,16 @@ internal sealed class ChangeFinder
         fails = [.. present.Breaches.Where(breach => breach.Severity is Severity.Fail)];
     }
 
-    /// <summary>What would make a failing build feasible.</summary>
-    public static FeasibilityResult Find(Variant present)
+    /// <summary>Adds to the answer to a failing build what would make it feasible.</summary>
+    public static Assessment AddTo(Assessment answer, Variant present)
     {
+        if (answer.Verdict is not Verdict.Fail) return answer;
         var finder = new ChangeFinder(present);
         finder.Search();
-        return new ChangeWriter(present).Write(finder.found, finder.attempts.Nearest, !finder.attempts.IsOutOfWork);
+        FeasibilityResult feasibility =
+            new ChangeWriter(present).Write(finder.found, finder.attempts.Nearest, !finder.attempts.IsOutOfWork);
+        string smallest = feasibility.Changes.Count == 0 ? "" : $" The smallest change that cures it: {feasibility.Changes[0].Message}";
+        return answer with { Feasibility = feasibility, Summary = answer.Summary + smallest };
     }
 
     private void Search()
@@ -69,6 +73,7 @@ internal sealed class ChangeFinder
     {
         if (build.Runs[run].Given is not null)
         {
+            if (IsHopeless(run)) return;
             OfConductor(run, conductors.Larger(run));
             OfConductor(run, conductors.Metals(run));
             OfConductor(run, conductors.InParallel(run));
@@ -77,14 +82,19 @@ internal sealed class ChangeFinder
         Keep(search.Find(LengthChanges.Of(stated, run)));
     }
 
+    /// <summary>Whether not even everything about a run together helps.</summary>
+    private bool IsHopeless(int run) => attempts.Quick(WithOwnFuses(conductors.Best(run), run)) is { Stands: false, BreaksMore: false };
+
+    private Change WithOwnFuses(Change change, int run) =>
+        fuses.Given.Where(place => place.Run == run).Select(fuses.Open).Aggregate(change, (all, fuse) => all.And(fuse));
+
     /// <summary>Another conductor; where its given fuses then do not fit, with these chosen anew.</summary>
     private void OfConductor(int run, Ladder ladder)
     {
         Keep(search.Find(ladder));
-        FusePlace[] own = [.. fuses.Given.Where(place => place.Run == run)];
-        if (search.First is not { Stands: false } first || own.Length == 0) return;
+        if (search.First is not { Stands: false } first || !fuses.Given.Any(place => place.Run == run)) return;
         if (!first.Fails.Any(breach => breach.Index == run && Concerns.Fuse(breach.Kind))) return;
-        Keep(search.Find(ladder with { At = place => own.Select(FuseChanges.Open).Aggregate(ladder.At(place), (all, fuse) => all.And(fuse)) }));
+        Keep(search.Find(ladder with { At = place => WithOwnFuses(ladder.At(place), run) }));
     }
 
     private void OfParts(Breach breach)
@@ -111,6 +121,7 @@ internal sealed class ChangeFinder
         if (found.Exists(each => each.Change.Kind is ChangeKind.Fuse && each.Change.Runs.Contains(build.Runs[place.Run].Id))) return;
         foreach (Change change in fuses.Anew(place))
         {
+            if (attempts.Quick(change) is { } quick && quick.Fails.Any(breach => !Concerns.Fuse(breach.Kind))) return;
             if (Keep(change)) return;
         }
     }
@@ -126,7 +137,7 @@ internal sealed class ChangeFinder
     {
         if (change is not { } stands) return;
         if (stands.Change.OpenFuses.Count > 0) Keep(stands.Change);
-        else found.Add((stands.Change, stands.Attempt));
+        else found.Add((stands.Change, stands.Attempt.Variant!));
     }
 
     /// <summary>Keeps a change if it stands, with the fuses stated that it leaves open.</summary>
@@ -141,7 +152,7 @@ internal sealed class ChangeFinder
         }
 
         if (!attempt.Stands || change.Edits.Count == 0) return false;
-        found.Add((change, attempt));
+        found.Add((change, attempt.Variant));
         return true;
     }
 }

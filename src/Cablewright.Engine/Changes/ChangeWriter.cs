@@ -16,15 +16,15 @@ internal sealed class ChangeWriter(Variant present)
     /// <param name="nearest">The change after which the fewest rules fail.</param>
     /// <param name="isComplete">Whether every kind of change was tried.</param>
     public FeasibilityResult Write(
-        IReadOnlyList<(Change Change, Attempt Attempt)> found, (Change Change, Attempt Attempt)? nearest, bool isComplete)
+        IReadOnlyList<(Change Change, Variant After)> found, (Change Change, Variant After)? nearest, bool isComplete)
     {
         ChangeResult[] changes = [.. found
             .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind)
             .GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind))
             .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind)
-            .Select(each => ResultOf(each.Change, each.Attempt))];
+            .Select(each => ResultOf(each.Change, each.After))];
         ChangeResult? best = changes.Length == 0 && nearest is { } known && known.Change.Edits.Count > 0
-            ? ResultOf(known.Change, known.Attempt)
+            ? ResultOf(known.Change, known.After)
             : null;
         string[] broken = [.. CodesOf(present, Severity.Fail)];
         return new FeasibilityResult(isComplete, Summary(broken, changes, best, isComplete), broken, changes, best);
@@ -39,10 +39,10 @@ internal sealed class ChangeWriter(Variant present)
             : $"{cannot} {none}; nearest comes this, after which {string.Join(", ", best.Remaining)} remains: {best.Message}";
     }
 
-    private ChangeResult ResultOf(Change change, Attempt attempt) => new(
+    private ChangeResult ResultOf(Change change, Variant after) => new(
         change.Kind, change.Runs, change.Amplifiers, change.Edits, char.ToUpperInvariant(change.Words[0]) + change.Words[1..] + ".",
-        change.Share, GramsOf(attempt.Variant) - GramsOf(present), attempt.Variant.Verdict,
-        [.. CodesOf(attempt.Variant, Severity.Caution)]);
+        change.Share, GramsOf(after) - GramsOf(present), after.Verdict,
+        [.. CodesOf(after, Severity.Caution)]);
 
     private static IEnumerable<string> CodesOf(Variant variant, Severity least) =>
         variant.Breaches.Where(breach => breach.Severity >= least).OrderByDescending(breach => breach.Severity)

@@ -2,6 +2,7 @@ using System.Globalization;
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Heat;
 using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Changes;
@@ -16,6 +17,19 @@ internal sealed class ConductorChanges(CompleteBuild build)
 
     /// <summary>Ever smaller ones, for terminals that do not accept what is given.</summary>
     public Ladder Smaller(int run) => Sizes(run, size => Now(run).Conductor.Size.IsLargerThan(size), descending: true);
+
+    /// <summary>As much of the best as there is, in hotter insulation and over the shortest way: more than any change of the run.</summary>
+    public Change Best(int run)
+    {
+        ConductorSize largest = Known.MaxBy(size => size.MetalAreaMm2)!, now = Now(run).Conductor.Size;
+        var best = new ConductorChoice(Conductor.Of(largest.IsLargerThan(now) ? largest : now, Material.Copper), MostInParallel);
+        double metres = build.Runs[run].LengthMetres * Steps.LeastPercent / 100;
+        return To(run, best).And(Change.Unsaid(changed => changed.WithRun(run, each => each with
+        {
+            LengthMetres = metres,
+            Conductor = each.Conductor with { InsulationCelsius = AmpacityTable.HighestRating },
+        })));
+    }
 
     /// <summary>The metals that conduct better, the worst of them first.</summary>
     public Ladder Metals(int run)
@@ -58,11 +72,12 @@ internal sealed class ConductorChanges(CompleteBuild build)
             $"use {metal.Word()} in run \"{build.Runs[run].Id}\" in place of {now.Conductor.Material.Word()}");
     }
 
+    private IReadOnlyList<ConductorSize> Known =>
+        build.Stated.Sizing.Sizes is { Count: > 0 } stated ? stated : CandidateList.Usual(build.Stated.Units);
+
     private Ladder Sizes(int run, Func<ConductorSize, bool> isWanted, bool descending)
     {
-        IReadOnlyList<ConductorSize> stated = build.Stated.Sizing.Sizes;
-        IEnumerable<ConductorSize> known = stated.Count > 0 ? stated : CandidateList.Usual(build.Stated.Units);
-        ConductorSize[] sizes = [.. known.Where(isWanted).Distinct().OrderBy(size => descending ? -size.MetalAreaMm2 : size.MetalAreaMm2)];
+        ConductorSize[] sizes = [.. Known.Where(isWanted).Distinct().OrderBy(size => descending ? -size.MetalAreaMm2 : size.MetalAreaMm2)];
         return Ladder.Of(
             sizes, size => To(run, Now(run) with { Conductor = Conductor.Of(size, Now(run).Conductor.Material) }));
     }

@@ -28,16 +28,21 @@ internal sealed class FuseChanges(CompleteBuild build)
             yield return OfFamily(place, family.Name);
     }
 
-    /// <summary>A fuse left open, its family kept; where there is none, whatever is needed.</summary>
-    public static Change Open(FusePlace place) =>
-        Open(place, wish => wish is { Fitted: true } ? wish with { RatingAmps = null, PerConductor = null } : null);
+    /// <summary>
+    /// A fuse left open, its family kept and no farther from its source than is allowed; where there is none, whatever is needed.
+    /// </summary>
+    public Change Open(FusePlace place) => Open(
+        place,
+        wish => wish is { Fitted: true }
+            ? wish with { RatingAmps = null, PerConductor = null, DistanceMetres = Allowed(wish.DistanceMetres) }
+            : null);
 
     /// <summary>The fuse no farther from its source than is allowed.</summary>
     public Change Nearer(FusePlace place)
     {
         FuseSlot slot = SlotOf(build, place);
-        double limit = build.Ruleset["fuse.max-distance"].Value, now = slot.DistanceMetres ?? limit;
-        WrittenFigure to = Steps.LengthWithin(limit, build.Stated.Units);
+        double now = slot.DistanceMetres!.Value;
+        WrittenFigure to = Farthest;
         return new Change
         {
             Kind = ChangeKind.FuseDistance,
@@ -53,11 +58,12 @@ internal sealed class FuseChanges(CompleteBuild build)
     public Change Stated(Change change, Variant variant) => change.OpenFuses.Aggregate(
         change with { OpenFuses = [] }, (all, place) => all.And(Fitted(place, variant) ?? AsItWas(place)));
 
-    private static Change OfFamily(FusePlace place, FuseFamilyName? family) => Open(place, wish => wish! with
+    private Change OfFamily(FusePlace place, FuseFamilyName? family) => Open(place, wish => wish! with
     {
         RatingAmps = null,
         Family = family,
         PerConductor = null,
+        DistanceMetres = Allowed(wish.DistanceMetres),
         VoltageRatingVolts = null,
         InterruptingRatingAmps = null,
     });
@@ -113,8 +119,11 @@ internal sealed class FuseChanges(CompleteBuild build)
             yield return new Edit(slot.Pointer + "/rating", Amps(slot.RatingAmps), Amps(fuse.RatingAmps));
         if (family != fuse.Family.Name)
             yield return new Edit(slot.Pointer + "/family", family is { } before ? before.Word() : null, fuse.Family.Name.Word());
+        double? farther = build.Stated.FuseAt(place)?.DistanceMetres;
         if (slot.Refused)
             yield return new Edit(slot.Pointer + "/distanceFromSource", null, Steps.Length(fuse.DistanceMetres, build.Stated.Units));
+        else if (farther is { } metres && metres != left?.DistanceMetres)
+            yield return new Edit(slot.Pointer + "/distanceFromSource", Steps.Length(metres, build.Stated.Units), Farthest.Text);
         if (isShared && slot.PerConductor != fuse.PerConductor)
             yield return new Edit(slot.Pointer + "/perConductor", Flag(slot.PerConductor), Flag(fuse.PerConductor));
         if (slot.VoltageRatingVolts is { } volts && left?.VoltageRatingVolts is null)
@@ -122,6 +131,10 @@ internal sealed class FuseChanges(CompleteBuild build)
         if (slot.InterruptingRatingAmps is { } breaks && left?.InterruptingRatingAmps is null)
             yield return new Edit(slot.Pointer + "/interruptingRating", Amps(breaks), null);
     }
+
+    private WrittenFigure Farthest => Steps.LengthWithin(build.Ruleset["fuse.max-distance"].Value, build.Stated.Units);
+
+    private double? Allowed(double? metres) => metres > Farthest.Value ? Farthest.Value : metres;
 
     private static string? Amps(double? value) => value is { } amps ? Steps.Text(amps, "A") : null;
 

@@ -46,8 +46,11 @@ internal sealed class LadderSearch(Attempts attempts)
     }
 
     /// <summary>The place before, where that does not stand; else the foot of the ladder.</summary>
-    private int LowBelow(Ladder ladder, int place) =>
-        place > 1 && attempts.Full(ladder.At(place - 1)) is { Stands: true } ? 0 : place - 1;
+    private int LowBelow(Ladder ladder, int place)
+    {
+        if (place == 1 || (attempts.Quick(ladder.At(place - 1)) is { } quick && Attempts.IsBeyondChoice(quick))) return place - 1;
+        return attempts.Full(ladder.At(place - 1)) is { Stands: true } ? 0 : place - 1;
+    }
 
     private static Found Narrowed(Ladder ladder, int low, Found high, Func<Change, Attempt?> assess)
     {

@@ -1,6 +1,5 @@
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Variations;
 
 namespace Cablewright.Engine.Changes;
 
@@ -27,7 +26,7 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
         if (attempts.Full(Open(given, places)) is { Stands: true })
         {
             // The least important are given back first.
-            IReadOnlyList<int> open = Fewest([.. given.Reverse()], some => Open(some, places));
+            IReadOnlyList<int> open = Fewest([.. given.Reverse()], some => Open(some, places), triesNone: false);
             return Named(open, Fewest(places, some => Open(open, some)), Change.Unsaid(same => same));
         }
 
@@ -45,16 +44,16 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
     }
 
     /// <summary>What can be left out of a list while the rest still stands is left out, the first first.</summary>
-    private List<T> Fewest<T>(IReadOnlyList<T> all, Func<IReadOnlyList<T>, Change> open)
+    private List<T> Fewest<T>(IReadOnlyList<T> all, Func<IReadOnlyList<T>, Change> open, bool triesNone = true)
     {
         List<T> kept = [.. all];
-        LeaveOut([.. all]);
+        LeaveOut([.. all], isKnown: !triesNone);
         return kept;
 
-        void LeaveOut(T[] some)
+        void LeaveOut(T[] some, bool isKnown = false)
         {
             List<T> rest = [.. kept.Except(some)];
-            if (attempts.Full(open(rest)) is { Stands: true }) kept = rest;
+            if (!isKnown && attempts.Full(open(rest)) is { Stands: true }) kept = rest;
             else if (some.Length > 1)
             {
                 LeaveOut(some[..(some.Length / 2)]);
@@ -64,7 +63,7 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
     }
 
     private Change Open(IReadOnlyList<int> runs, IReadOnlyList<FusePlace> places) =>
-        places.Select(FuseChanges.Open).Aggregate(
+        places.Select(fuses.Open).Aggregate(
             Change.Unsaid(changed => runs.Aggregate(
                 changed with { Limits = changed.Limits with { MaxDropVolts = build.Drop.HardVolts, MaxDropFraction = null } },
                 (all, run) => all.WithConductor(run, wish => wish with { Size = null, Count = null, Material = MetalOf(run) }))),
@@ -76,8 +75,7 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
     /// <summary>What is chosen for what was left open, stated.</summary>
     private Change? Named(IReadOnlyList<int> runs, IReadOnlyList<FusePlace> places, Change besides)
     {
-        if (attempts.Full(Open(runs, places).And(besides)) is not { } chosen) return null;
-        Variant variant = chosen.Variant;
+        if (attempts.Full(Open(runs, places).And(besides)) is not { Variant: { } variant }) return null;
         Change named = besides;
         foreach (int run in runs.Order())
         {

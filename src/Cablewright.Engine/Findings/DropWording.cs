@@ -18,7 +18,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
             "/amplifiers",
             "The wiring cannot carry the rated output: as more is drawn the voltage falls faster than the current rises. "
             + $"The most that it can carry is {share} of it; all other figures of this answer stand for that output.",
-            "larger conductors, shorter runs, or less power",
+            "the changes worked out with this answer",
             $"the node equations with constant-power loads have no solution above {share} of the rated output; "
             + "for one source V behind one resistance R the limit is P = V^2 / (4 R)",
             "1");
@@ -38,7 +38,8 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Eval
             + $"{Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and "
             + $"back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(breach.Limit)} "
             + $"({Phrase.Percent(breach.Limit / source)}).",
-            $"a larger conductor or a shorter way; most is lost in run \"{build.Runs[parts[0].Run].Id}\" "
+            (breach.Severity is Severity.Fail ? "the changes worked out with this answer" : "a larger conductor or a shorter way")
+            + $"; most is lost in run \"{build.Runs[parts[0].Run].Id}\" "
             + $"({Phrase.Volts(parts[0].Volts)})",
             $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it "
             + string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * breach.Measured).Take(MostNamed).Select(Text))

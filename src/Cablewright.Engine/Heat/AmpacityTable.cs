@@ -21,6 +21,9 @@ public static class AmpacityTable
     public static IEnumerable<(ConductorSize Size, int InsulationCelsius, double Amps)> Figures =>
         Rows.Select(row => (ConductorSize.Of(row.Size), row.InsulationCelsius, row.Amps));
 
+    /// <summary>The highest insulation rating that the table knows, °C.</summary>
+    public static int HighestRating => Ratings[^1];
+
     /// <summary>The smallest area that the table knows, mm².</summary>
     public static double SmallestAreaMm2 => Columns[Ratings[0]].SmallestArea;
 

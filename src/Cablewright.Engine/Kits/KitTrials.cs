@@ -13,7 +13,7 @@ namespace Cablewright.Engine.Kits;
 internal sealed class KitTrials
 {
     private readonly Ruleset ruleset;
-    private readonly bool asksQuestions;
+    private readonly bool advises;
     private readonly Build open;
     private readonly HashSet<(string, string)> failsAnyway;
     private readonly HashSet<(string, string)> cautionsAnyway;
@@ -22,11 +22,11 @@ internal sealed class KitTrials
     public KitTrials(Build build, Ruleset ruleset, bool isBrief)
     {
         this.ruleset = ruleset;
-        asksQuestions = !isBrief;
-        Assessment first = Assessor.Assess(Opened(build, null), ruleset, asksQuestions: false);
+        advises = !isBrief;
+        Assessment first = Assessor.Assess(Opened(build, null), ruleset, advises: false);
         HashSet<string> vehicles = [.. first.Needs.Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
         open = Opened(WithAddedRuns(build, first), vehicles);
-        Baseline = Assessor.Assess(open, ruleset, asksQuestions: false);
+        Baseline = Assessor.Assess(open, ruleset, advises: false);
         failsAnyway = Places(Baseline, Severity.Fail);
         cautionsAnyway = Places(Baseline, Severity.Caution);
     }
@@ -44,7 +44,7 @@ internal sealed class KitTrials
         string key = string.Join('\n', runs.Select(Key));
         if (known.TryGetValue(key, out KitTrial? trial)) return trial;
         Build tried = open with { Runs = runs };
-        return known[key] = new KitTrial(tried, Assessor.Assess(tried, ruleset, asksQuestions));
+        return known[key] = new KitTrial(tried, Assessor.Assess(tried, ruleset, advises));
     }
 
     /// <summary>What fails in a trial and not without the kit.</summary>

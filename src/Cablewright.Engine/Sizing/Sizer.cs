@@ -39,17 +39,29 @@ internal sealed class Sizer
     /// <param name="workBudget">Runs solved, over all rounds of all trials, before the search stops where it is.</param>
     public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget)
     {
-        if (build.Runs.All(run => run.Given is not null)) return AsGiven(build, evaluator);
+        if (IsGiven(build))
+        {
+            Evaluation evaluation = evaluator.Evaluate(Given(build));
+            return new SizedBuild(evaluation, evaluator.JudgeFaults(evaluation), true);
+        }
+
         var task = new SizingTask(build, evaluator, workBudget);
         return new Sizer(task).Choose() with { SearchWork = task.SearchWork };
     }
 
-    private static SizedBuild AsGiven(CompleteBuild build, Evaluator evaluator)
+    /// <summary>The same; <c>null</c> where everything is given and the voltage collapses.</summary>
+    public static SizedBuild? TrySize(CompleteBuild build, Evaluator evaluator, double workBudget)
     {
-        Evaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(
-            [.. build.Runs.Select(run => new ConductorChoice(run.Given!, run.GivenCount ?? 1))]));
-        return new SizedBuild(evaluation, evaluator.JudgeFaults(evaluation), true);
+        if (!IsGiven(build)) return Size(build, evaluator, workBudget);
+        return evaluator.TryEvaluate(Given(build)) is { } evaluation
+            ? new SizedBuild(evaluation, evaluator.JudgeFaults(evaluation), true)
+            : null;
     }
+
+    private static bool IsGiven(CompleteBuild build) => build.Runs.All(run => run.Given is not null);
+
+    private static Decision Given(CompleteBuild build) => SizingTask.WithoutFuses(
+        [.. build.Runs.Select(run => new ConductorChoice(run.Given!, run.GivenCount ?? 1))]);
 
     private SizedBuild Choose()
     {

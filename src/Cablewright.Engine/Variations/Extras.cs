@@ -1,16 +1,13 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Changes;
-using Cablewright.Engine.Findings;
 
 namespace Cablewright.Engine.Variations;
 
-/// <summary>Adds to an answer what takes more than one assessment: what a failing build needs, and what a build asks for.</summary>
+/// <summary>Adds to an answer what its build asks for beyond one assessment.</summary>
 internal static class Extras
 {
     public static Assessment Add(Assessment answer, Variant variant)
     {
-        if (answer.Verdict is Verdict.Fail) answer = answer with { Feasibility = ChangeFinder.Find(variant) };
         IReadOnlyList<Extra> wanted = variant.Build.Stated.Include;
         if (wanted.Count == 0) return answer;
         Build settled = SettledBuild.Of(variant.Build, variant.Sized.Evaluation.Decision);

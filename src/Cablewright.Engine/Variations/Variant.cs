@@ -26,6 +26,19 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
         return new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation));
     }
 
+    /// <summary>
+    /// The same; <c>null</c> where everything is given and the voltage collapses, since how far it is from a solution takes long to
+    /// find out.
+    /// </summary>
+    public static Variant? TryOf(Build build, Ruleset ruleset, double workBudget)
+    {
+        CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
+        var evaluator = new Evaluator(complete);
+        return Sizer.TrySize(complete, evaluator, workBudget) is { } sized
+            ? new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation))
+            : null;
+    }
+
     /// <summary>Work that its choice took, in runs solved.</summary>
     public double Work => Evaluator.Work + Sized.SearchWork;
 

@@ -27,6 +27,7 @@ internal static class AssessmentMapping
         Runs = [.. assessment.Runs.Select(RunAnswerMapping.ToContract)],
         Findings = [.. assessment.Findings.Select(FindingOf)],
         Sizing = VariationMapping.SizingOf(assessment.Sizing),
+        Feasibility = FeasibilityMapping.ToContract(assessment.Feasibility),
         Headroom = VariationMapping.HeadroomOf(assessment.Headroom),
         Robustness = VariationMapping.RobustnessOf(assessment.Robustness),
         Materials = [.. assessment.Materials.Select(MaterialOf)],

@@ -31,7 +31,7 @@ public class ChangeProperties
     public void A_change_of_an_open_build_does_too()
     {
         OpenBuilds.Trees.Sample(
-            build => Holds(build with { Limits = build.Limits with { MaxDropVolts = 0.08 } }), iter: 25, threads: 1);
+            build => Holds(build with { Limits = build.Limits with { MaxDropVolts = 0.16 } }), iter: 25, threads: 1);
         Assert.True(changed > 10, $"{failing} failing builds, {changed} changes");
     }
 

@@ -26,6 +26,7 @@ public class WordTests
         AssertSame<FuseFamilyName, Engine.Protection.FuseFamilyName>();
         AssertSame<Severity, Engine.Findings.Severity>();
         AssertSame<Verdict, Engine.Findings.Verdict>();
+        AssertSame<ChangeKind, Engine.Answers.ChangeKind>();
         Assert.Equal(Enum.GetNames<Engine.Answers.Decided>(), Enum.GetNames<Decided>());
     }
 
