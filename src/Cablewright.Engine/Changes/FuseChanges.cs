@@ -11,6 +11,8 @@ namespace Cablewright.Engine.Changes;
 /// <summary>Other fuses in place of those that are given, or where the build says that there is none.</summary>
 internal sealed class FuseChanges(CompleteBuild build)
 {
+    private const string DistanceMember = "/distanceFromSource";
+
     /// <summary>The places of the supply side about which the build says something: a rating, or that there is none.</summary>
     public IReadOnlyList<FusePlace> Given { get; } =
         [.. Enumerable.Range(0, build.Stated.Runs.Count).Where(run => build.Runs[run].Side is Side.Supply)
@@ -47,7 +49,7 @@ internal sealed class FuseChanges(CompleteBuild build)
         {
             Kind = ChangeKind.FuseDistance,
             Apply = changed => changed.WithFuse(place, wish => wish! with { DistanceMetres = to.Value }),
-            Edits = [new Edit(slot.Pointer + "/distanceFromSource", Steps.Length(now, build.Stated.Units), to.Text)],
+            Edits = [new Edit(slot.Pointer + DistanceMember, Steps.Length(now, build.Stated.Units), to.Text)],
             Words = $"put the fuse of run \"{build.Runs[place.Run].Id}\" within {to.Text} of its source",
             Share = 1 - to.Value / now,
             Runs = [build.Runs[place.Run].Id],
@@ -84,14 +86,16 @@ internal sealed class FuseChanges(CompleteBuild build)
         FuseWish? left = variant.Build.Stated.FuseAt(place);
         Edit[] edits = [.. Edits(place, left, fuse, isShared)];
         if (edits.Length == 0) return null;
+        if (edits is [{ From: not null } only] && only.Pointer == slot.Pointer + DistanceMember) return Nearer(place);
         return new Change
         {
             Kind = ChangeKind.Fuse,
             Apply = changed => changed.WithFuse(place, wish => (wish ?? new FuseWish()) with
             {
+                Fitted = true,
                 RatingAmps = fuse.RatingAmps,
                 Family = fuse.Family.Name,
-                DistanceMetres = wish?.DistanceMetres ?? (slot.Refused ? fuse.DistanceMetres : null),
+                DistanceMetres = Allowed(wish?.DistanceMetres) ?? (slot.Refused ? fuse.DistanceMetres : null),
                 PerConductor = isShared ? fuse.PerConductor : wish?.PerConductor,
             }),
             Edits = edits,
@@ -121,9 +125,9 @@ internal sealed class FuseChanges(CompleteBuild build)
             yield return new Edit(slot.Pointer + "/family", family is { } before ? before.Word() : null, fuse.Family.Name.Word());
         double? farther = build.Stated.FuseAt(place)?.DistanceMetres;
         if (slot.Refused)
-            yield return new Edit(slot.Pointer + "/distanceFromSource", null, Steps.Length(fuse.DistanceMetres, build.Stated.Units));
+            yield return new Edit(slot.Pointer + DistanceMember, null, Steps.Length(fuse.DistanceMetres, build.Stated.Units));
         else if (farther is { } metres && metres != left?.DistanceMetres)
-            yield return new Edit(slot.Pointer + "/distanceFromSource", Steps.Length(metres, build.Stated.Units), Farthest.Text);
+            yield return new Edit(slot.Pointer + DistanceMember, Steps.Length(metres, build.Stated.Units), Farthest.Text);
         if (isShared && slot.PerConductor != fuse.PerConductor)
             yield return new Edit(slot.Pointer + "/perConductor", Flag(slot.PerConductor), Flag(fuse.PerConductor));
         if (slot.VoltageRatingVolts is { } volts && left?.VoltageRatingVolts is null)

@@ -173,7 +173,22 @@ public class SmallestChangeTests
         Assert.NotEqual(Verdict.Fail, Assessed.Of(build.With(both.Edits)).Verdict);
     }
 
-    /// <summary>Only clad aluminium may be chosen, and the strongest of it is too weak.</summary>
+    /// <summary>A thin main run whose fuse besides is too far from the battery: conductor, fuse and its place have to change.</summary>
+    [Theory]
+    [InlineData(150.0, 0.6096)]
+    [InlineData(300.0, 0.6096)]
+    [InlineData(null, null)]
+    public void A_fuse_in_a_wrong_place_changes_with_its_conductor(double? rating, double? metres)
+    {
+        FuseWish fuse = rating is { } amps ? Anl(amps) with { DistanceMetres = metres } : NoFuse;
+        Build build = OneAmplifier().WithRun("main", run => run.Sized("6 AWG") with { Fuse = fuse });
+        FeasibilityResult feasibility = Assessed.Of(build).Feasibility!;
+        ChangeResult change = feasibility.Changes.First(each => each.Kind is ChangeKind.Combination);
+        Assert.Equal(["main"], change.Runs);
+        Assert.NotEqual(Verdict.Fail, Assessed.Of(build.With(change.Edits)).Verdict);
+    }
+
+    /// <summary>Only sizes may be chosen that are too thin.</summary>
     [Fact]
     public void More_to_choose_from()
     {
