@@ -66,13 +66,16 @@ internal sealed class Operation
     }
 
     /// <summary>
-    /// The currents with every load drawing, at any voltage, what it draws at its source's voltage. They are too low, but they
+    /// The currents with every load drawing, at any voltage, what it draws where so much is lost of its source's voltage. They
     /// always exist, and they say where to begin.
     /// </summary>
-    public WorstCurrents Estimate(Decision decision)
+    /// <param name="decision">What the runs are made of.</param>
+    /// <param name="lostVolts">What is lost on the way to each amplifier and back.</param>
+    public WorstCurrents Estimate(Decision decision, double[] lostVolts)
     {
         for (int load = 0; load < full.Length; load++)
-            full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(FullDraw(load, OperatingCase.Running), SourceVoltsOf(load)));
+            full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(
+                FullDraw(load, OperatingCase.Running), SourceVoltsOf(load) - (load < lostVolts.Length ? lostVolts[load] : 0)));
         return new WorstCurrents([Find(decision, OperatingCase.Running)!]);
     }
 

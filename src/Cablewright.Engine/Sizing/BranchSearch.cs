@@ -17,7 +17,6 @@ internal sealed class BranchSearch
 
     private readonly SizingTask task;
     private readonly Relaxation relaxation;
-    private readonly int[] picks;
     private readonly double[] limit;
     private readonly double[] ohms;
     private readonly double[] mostOhms;
@@ -34,18 +33,14 @@ internal sealed class BranchSearch
 
     /// <summary>Prepares a search.</summary>
     /// <param name="task">The task.</param>
-    /// <param name="relaxation">The candidates and floors.</param>
-    /// <param name="picks">The candidate of each shared run.</param>
-    /// <param name="shares">Share of its goal that each amplifier is to keep; <c>null</c> for a proof: the whole.</param>
+    /// <param name="relaxation">The candidates and floors, with every shared run decided.</param>
     /// <param name="tryChoice">Works a choice out in full; returns the weight that a choice must now be below to be better.</param>
-    public BranchSearch(
-        SizingTask task, Relaxation relaxation, int[] picks, double[]? shares, Func<ConductorChoice[], double> tryChoice)
+    public BranchSearch(SizingTask task, Relaxation relaxation, Func<ConductorChoice[], double> tryChoice)
     {
         this.task = task;
         this.relaxation = relaxation;
-        this.picks = picks;
         this.tryChoice = tryChoice;
-        limit = [.. relaxation.GoalVolts.Select((volts, load) => volts * (shares?[load] ?? 1) * (1 + Relaxation.Tolerance))];
+        limit = [.. relaxation.GoalVolts.Select(volts => volts * (1 + Relaxation.Tolerance))];
         ohms = new double[task.Paths.LoadsOn.Count];
         mostOhms = new double[ohms.Length];
         amps = [.. relaxation.Amps];
@@ -54,7 +49,7 @@ internal sealed class BranchSearch
         mostFixedOhms = new double[shared.Length];
         lists = new BundleList[shared.Length];
         chosen = new int[shared.Length];
-        sharedWeight = picks.Select((pick, i) => relaxation.Options[relaxation.Shared[i]][pick].Weight).Sum();
+        sharedWeight = relaxation.Shared.Sum(run => relaxation.Options[run][0].Weight);
         order = [.. Enumerable.Range(0, shared.Length).OrderByDescending(load => Significant.Round(amps[load].Running)).ThenBy(load => load)];
     }
 
@@ -77,16 +72,6 @@ internal sealed class BranchSearch
         return true;
     }
 
-    /// <summary>The solution of the easier problem itself; <c>null</c> where it has none.</summary>
-    public ConductorChoice[]? LightestOfRelaxation() => Begin(0, double.PositiveInfinity) ? Lightest() : null;
-
-    /// <summary>The lightest of what is left, each amplifier by itself.</summary>
-    public ConductorChoice[] Lightest()
-    {
-        Array.Clear(chosen);
-        return Chosen();
-    }
-
     /// <summary>Searches what is left.</summary>
     /// <returns><c>false</c> where the work budget ended first.</returns>
     public bool Search() => Descend(0, sharedWeight, [.. amps.Select(load => load.Running)]);
@@ -96,7 +81,7 @@ internal sealed class BranchSearch
         below = lighterThan;
         Bound = atLeast;
         amps = [.. relaxation.Amps];
-        relaxation.Floors.Take(amps);
+        relaxation.TakeFloors();
         TakeOhms(isRefined: false);
         return Collect(lighterThan - atLeast);
     }
@@ -123,7 +108,7 @@ internal sealed class BranchSearch
         int runs = task.Build.Runs.Count;
         for (int i = 0; i < task.Evaluator.Wiring.FixedOhms.Count; i++)
             ohms[runs + i] = mostOhms[runs + i] = task.Evaluator.Wiring.FixedOhms[i];
-        for (int i = 0; i < picks.Length; i++) Take(relaxation.Shared[i], relaxation.Options[relaxation.Shared[i]][picks[i]]);
+        foreach (int run in relaxation.Shared) Take(run, relaxation.Options[run][0]);
         foreach (AmplifierWay way in relaxation.Ways)
         {
             foreach (int branch in way.Fixed.Where(branch => branch < runs)) Take(branch, relaxation.Options[branch][0]);
@@ -158,13 +143,8 @@ internal sealed class BranchSearch
 
     private bool CanBearShared()
     {
-        for (int i = 0; i < picks.Length; i++)
-        {
-            int run = relaxation.Shared[i];
-            if (!relaxation.Floors.CanBear(run, relaxation.Options[run][picks[i]].Choice, relaxation.Floors.Amps[run])) return false;
-        }
-
-        return true;
+        return Array.TrueForAll(
+            relaxation.Shared, run => relaxation.Floors.CanBear(run, relaxation.Options[run][0].Choice, relaxation.Floors.Amps[run]));
     }
 
     private LoadAmps AmpsWith(int load, Bundle bundle, SharedVolts before)
@@ -191,13 +171,12 @@ internal sealed class BranchSearch
     private bool Collect(double slack)
     {
         double[] siemens = [.. relaxation.GivenSiemensMetres];
-        for (int i = 0; i < picks.Length; i++)
-            siemens[relaxation.Shared[i]] = relaxation.Options[relaxation.Shared[i]][picks[i]].SiemensMetres;
+        foreach (int run in relaxation.Shared) siemens[run] = relaxation.Options[run][0].SiemensMetres;
         double[] branchAmps = BranchAmps([.. amps.Select(load => load.Running)]);
         for (int load = 0; load < lists.Length; load++)
         {
             double most = OwnOhmsWithin(load, branchAmps, amps[load].Running);
-            double lightest = relaxation.Ways[load].LeastWeight(picks, 1);
+            double lightest = relaxation.LeastOwnWeight(load);
             lists[load] = new BundleList(task, relaxation, relaxation.Ways[load], siemens, (most, lightest + slack));
             if (lists[load].Count == 0) return false;
         }
@@ -280,7 +259,6 @@ internal sealed class BranchSearch
     private ConductorChoice[] Chosen()
     {
         ConductorChoice[] conductors = [.. relaxation.Options.Select(options => options[0].Choice)];
-        for (int i = 0; i < picks.Length; i++) conductors[relaxation.Shared[i]] = relaxation.Options[relaxation.Shared[i]][picks[i]].Choice;
         for (int load = 0; load < lists.Length; load++)
         {
             int[] own = relaxation.Ways[load].Private;

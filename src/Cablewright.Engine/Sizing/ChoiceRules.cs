@@ -46,8 +46,8 @@ internal sealed class ChoiceRules
         return accepted.Count > before;
     }
 
-    /// <summary>Whether none is broken that is not accepted.</summary>
-    public bool AreKept(IEnumerable<Breach> breaches) => breaches.Where(Binds).All(breach => accepted.Contains(Key(breach)));
+    /// <summary>Whether a breach is of a rule that a choice has to keep and whose breach is not accepted.</summary>
+    public bool IsBroken(Breach breach) => Binds(breach) && !accepted.Contains(Key(breach));
 
     /// <summary>Whether a choice has to keep the rule that a breach is about.</summary>
     public bool Binds(Breach breach) => breach.Kind is BreachKind.ReturnBelowSupply

@@ -85,9 +85,9 @@ internal sealed class Evaluator
     }
 
     /// <summary>
-    /// The currents if every load drew what it draws at its source's own voltage: an estimate that always exists.
+    /// The currents if every load drew, at any voltage, what it draws where so much is lost: an estimate that always exists.
     /// </summary>
-    public WorstCurrents Estimate(Decision decision) => operation.Estimate(decision);
+    public WorstCurrents Estimate(Decision decision, double[] lostVolts) => operation.Estimate(decision, lostVolts);
 
     /// <summary>Judges what short circuits and overloads would do to a decision.</summary>
     public FaultReport JudgeFaults(Evaluation evaluation) => FaultJudgement.Of(build, Wiring, Shape, evaluation);

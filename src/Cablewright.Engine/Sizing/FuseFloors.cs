@@ -11,7 +11,8 @@ namespace Cablewright.Engine.Sizing;
 /// <para>A chosen fuse carries the lasting current, so its rating is at least the smallest that carries a floor of that; it is at most
 /// the smallest that carries a ceiling of the full current, or what the conductor bears, or the least of all. Its resistance is
 /// the permitted drop over its rating, so a ceiling of the rating is a floor of the resistance.</para>
-/// <para>What enters a run on a tree passes every fuse before it; each of these carries the run's own current at least.</para>
+/// <para>What enters a run on a tree passes every fuse before it; each of these carries the run's own current at least. A chosen one is
+/// at least what a floor of the full current wants or the weakest candidate of its run bears.</para>
 /// </remarks>
 internal sealed class FuseFloors
 {
@@ -21,7 +22,8 @@ internal sealed class FuseFloors
     private readonly int mostParallel;
     private readonly ChoiceRules rules;
     private readonly double[] entering;
-    private double[] lasting = [];
+    private RunAmps[] carried = [];
+    private double[] weakest = [];
 
     /// <summary>Prepares the floors for one build.</summary>
     /// <param name="build">The build.</param>
@@ -41,10 +43,13 @@ internal sealed class FuseFloors
         entering = new double[build.Runs.Count];
     }
 
-    /// <summary>Takes the least lasting current of each run.</summary>
-    public void Take(double[] lastingAmps)
+    /// <summary>Takes what is proven of each run.</summary>
+    /// <param name="amps">Its least currents.</param>
+    /// <param name="weakestAmps">The least that one conductor of it bears.</param>
+    public void Take(RunAmps[] amps, double[] weakestAmps)
     {
-        lasting = lastingAmps;
+        carried = amps;
+        weakest = weakestAmps;
         if (!shape.IsRadial) return;
         var at = new double[shape.NodeCount];
         foreach (int battery in shape.BatteryNodes) at[battery] = double.PositiveInfinity;
@@ -76,6 +81,19 @@ internal sealed class FuseFloors
         ? 0
         : MostOhms(run, choice, fullAmps, far: false) + MostOhms(run, choice, fullAmps, far: true);
 
+    /// <summary>The resistance that the fuses of a run have where all currents are what was taken, in ohms.</summary>
+    public double LikelyOhms(int run, ConductorChoice choice) => build.Runs[run].Side is Side.Return
+        ? 0
+        : LikelyOhms(run, choice, far: false) + LikelyOhms(run, choice, far: true);
+
+    private double LikelyOhms(int run, ConductorChoice choice, bool far)
+    {
+        FuseSlot slot = SlotOf(run, far);
+        return slot.RatingAmps is not null || IsCertain(run, choice, slot, far)
+            ? MostOhms(run, choice, (carried[run].Full, carried[run].Full), far)
+            : 0;
+    }
+
     private double MostOhms(int run, ConductorChoice choice, (double Least, double Most) fullAmps, bool far)
     {
         FuseSlot slot = SlotOf(run, far);
@@ -85,7 +103,7 @@ internal sealed class FuseFloors
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
         return FamiliesFor(run, slot, (fullAmps.Least / share, fullAmps.Most / share), each).Max(family =>
         {
-            double borne = family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, each));
+            double borne = Borne(family, each);
             double wanted = CarryingHot(run, family, fullAmps.Least / share) ?? family.RatingsAmps.Values[^1];
             return Ohms(run, family, Math.Max(family.RatingsAmps.Values[0], Math.Min(wanted, borne)));
         }) / share;
@@ -150,11 +168,8 @@ internal sealed class FuseFloors
     private double MostRating(int run, FuseFamily family, double most, double? bearing)
     {
         double largest = family.RatingsAmps.Values[^1];
-        if (!double.IsInfinity(most) && !shape.IsFedFromBothEnds(run)) return CarryingHot(run, family, most) ?? largest;
-        double borne = bearing is { } amps
-            ? family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, amps))
-            : largest;
-        return Math.Max(borne, family.RatingsAmps.Values[0]);
+        double wanted = double.IsInfinity(most) || shape.IsFedFromBothEnds(run) ? largest : CarryingHot(run, family, most) ?? largest;
+        return Math.Max(bearing is { } amps ? Math.Min(wanted, Borne(family, amps)) : wanted, family.RatingsAmps.Values[0]);
     }
 
     /// <summary>What the fuse at an end lets through at least; infinite where none can stand there.</summary>
@@ -164,8 +179,27 @@ internal sealed class FuseFloors
         if (slot.RatingAmps is { } rating) return rating;
         if (slot.Refused) return double.PositiveInfinity;
         if (rules.AcceptsFuseOf(run)) return 0;
-        return (build.Runs[run].GivenCount ?? mostParallel) > 1 ? lasting[run] : LeastRating(slot, lasting[run]);
+        return (build.Runs[run].GivenCount ?? mostParallel) > 1 ? carried[run].Lasting : LeastChosen(run, slot);
     }
+
+    /// <summary>The least rating that the plan may choose for a run of one conductor.</summary>
+    private double LeastChosen(int run, FuseSlot slot)
+    {
+        FuseFamily strip = FuseFamily.Of(FuseFamilyName.Anl);
+        IEnumerable<FuseFamily> families = slot.Family is null && weakest[run] >= strip.RatingsAmps.Values[0]
+            ? FamiliesFor(run, slot, (carried[run].Full, double.PositiveInfinity), weakest[run])
+            : FamiliesOf(slot);
+        return families.Min(family =>
+        {
+            double largest = family.RatingsAmps.Values[^1];
+            double lasting = family.SmallestCarrying(carried[run].Lasting) ?? largest;
+            return Math.Max(lasting, Math.Min(CarryingHot(run, family, carried[run].Full) ?? largest, Borne(family, weakest[run])));
+        });
+    }
+
+    /// <summary>The largest rating that a conductor bears; 0 where it bears none.</summary>
+    private static double Borne(FuseFamily family, double amps) =>
+        family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, amps));
 
     /// <summary>The smallest rating that carries a current without end in the air of a run.</summary>
     private double? CarryingHot(int run, FuseFamily family, double amps) =>

@@ -27,6 +27,7 @@ internal readonly record struct LoadAmps(
         Math.Max(Warming, LowestThermal),
         Math.Max(Least, LeastThermal),
         Math.Max(MostRunning, MostLowestThermal),
+        Math.Max(Running, LowestThermal),
         Math.Max(MostThermal, MostLowestThermal));
 
     /// <summary>What holds of both.</summary>

@@ -17,12 +17,11 @@ internal readonly record struct RunOption(ConductorChoice Choice, double Weight,
 /// <para>Every choice that keeps the goal g and the rules draws at least the floors of <see cref="LoadFloors"/>, on runs that have
 /// at least the resistances of <see cref="RunFloors"/>. So it also keeps, for each amplifier, Σ i r ≤ g over the runs of its certain
 /// way, i being the least current and r the least resistance: numbers, one for each candidate. What is left is to choose a
-/// candidate for each run so that these sums stay below their limits and the weight is least.</para>
-/// <para>Runs that several amplifiers share are branched on. Below a branch each amplifier is taken alone: over its own way, with
-/// the weight of a run that it shares divided among those that share it, the least weight for a loss is a
-/// <see cref="Frontier"/>. The sum over the amplifiers bounds the weight, since to let each choose a shared run for itself can only
-/// make the sum less (Lagrangian decomposition with fixed multipliers); once every shared run is decided it is the optimum of the
-/// easier problem itself.</para>
+/// candidate for each run so that these sums stay below their limits and the weight is least: a <see cref="DropProblem"/>, solved
+/// exactly. A run that fits into no tree counts with its least loss and its least weight until it is decided.</para>
+/// <para>Once a good choice is known, only what weighs less is of interest (<see cref="Tighten"/>): a candidate that no lighter solution
+/// of the easier problem has is left out, and each amplifier loses at least what it loses in some lighter solution; so the least
+/// currents are larger, so the least resistances and losses are, so more is left out. Each step is proven by the one before.</para>
 /// </remarks>
 internal sealed class Relaxation
 {
@@ -38,14 +37,17 @@ internal sealed class Relaxation
     /// <summary>A branch that waits takes memory; it is charged as so many runs solved.</summary>
     public const double BranchCost = 4;
 
-    private const int Passes = 2;
+    private const int FirstPasses = 2;
+    private const int MostPasses = 8;
 
     private readonly SizingTask task;
     private readonly Goal goal;
     private readonly LoadFloors loads;
     private readonly double[] siemens;
+    private DropProblem? problem;
+    private double[] limits = [];
 
-    public Relaxation(SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates)
+    public Relaxation(SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates, ReturnRule[] returns)
     {
         this.task = task;
         this.goal = goal;
@@ -55,7 +57,7 @@ internal sealed class Relaxation
         var fuses = new FuseFloors(
             task.Build, task.Evaluator.Shape, task.Evaluator.Ampacities, goal.MostParallel, rules);
         Floors = new RunFloors(task, fuses, rules);
-        Returns = [.. Enumerable.Range(0, goal.Volts.Length).Select(load => new ReturnRule(task, rules, candidates, load))];
+        Returns = returns;
         Amps = [.. Enumerable.Range(0, goal.Volts.Length).Select(load => new LoadAmps(
             loads.ThermalShare(load),
             loads.Least(load),
@@ -65,11 +67,25 @@ internal sealed class Relaxation
             ceilings.Running(load),
             ceilings.AtLowest(load)))];
         Options = [.. candidates.Select((choices, run) => Weighed(run, choices))];
-        IsInfeasible = !Tighten();
-        Shared = [.. task.Open.Where(run => task.Paths.LoadsOn[run].Count != 1)
-            .OrderByDescending(run => task.Paths.LoadsOn[run].Count).ThenBy(run => run)];
-        siemens = [.. Options.Select((options, run) => task.Build.Runs[run].Given is null ? double.NaN : options[0].SiemensMetres)];
-        Ways = IsInfeasible ? [] : [.. Enumerable.Range(0, goal.Volts.Length).Select(WayOf)];
+        Shared = [.. task.Tree.Shared, .. task.Tree.Aside];
+        siemens = [.. Options.Select((options, run) => IsGiven(run) ? options[0].SiemensMetres : double.NaN)];
+        Ways = [.. Enumerable.Range(0, goal.Volts.Length).Select(WayOf)];
+        IsInfeasible = !Begin();
+    }
+
+    private Relaxation(Relaxation whole, int run, int option)
+    {
+        task = whole.task;
+        goal = whole.goal;
+        loads = whole.loads;
+        Floors = whole.Floors;
+        Returns = whole.Returns;
+        Shared = whole.Shared;
+        siemens = whole.siemens;
+        Ways = whole.Ways;
+        Amps = [.. whole.Amps];
+        Options = [.. whole.Options];
+        Options[run] = [Options[run][option]];
     }
 
     /// <summary>The candidates that are left of each run, the lightest first.</summary>
@@ -97,42 +113,102 @@ internal sealed class Relaxation
     /// <summary>How well each given run conducts; not a number for an open one.</summary>
     public ReadOnlySpan<double> GivenSiemensMetres => siemens;
 
-    /// <summary>A bound for every choice in which the first runs to branch on are decided.</summary>
-    /// <param name="picks">The candidate of each decided one.</param>
-    /// <param name="shares">Share of its goal that each amplifier is to keep; <c>null</c> for a proof: the whole.</param>
-    public double Bound(ReadOnlySpan<int> picks, double[]? shares = null)
-    {
-        double weight = 0;
-        for (int i = 0; i < Shared.Length; i++)
-        {
-            RunOption[] options = Options[Shared[i]];
-            if (i < picks.Length) weight += options[picks[i]].Weight;
-            else if (task.Paths.LoadsOn[Shared[i]].Count == 0) weight += options[0].Weight;
-        }
+    /// <summary>What every choice that is left weighs at least; infinite where there is none.</summary>
+    public double Bound => LeastAside + (problem ??= ProblemAt(1)).LeastWeight;
 
-        foreach (AmplifierWay way in Ways) weight += way.LeastWeight(picks, shares?[way.Load] ?? 1);
-        return weight;
+    /// <summary>The run to decide next; -1 where every one that several amplifiers share is decided.</summary>
+    public int Undecided => Array.Find([.. Shared, -1], run => run < 0 || Options[run].Length > 1);
+
+    /// <summary>Whether a run is of those of which no current is certain.</summary>
+    public bool IsAside(int run) => task.Tree.Aside.Contains(run);
+
+    /// <summary>The same with one run decided.</summary>
+    public Relaxation With(int run, int option) => new(this, run, option);
+
+    /// <summary>The least weight of an amplifier's own runs where all shared runs are decided.</summary>
+    public double LeastOwnWeight(int load)
+    {
+        DropProblem known = problem ??= ProblemAt(1);
+        double volts = limits[load];
+        foreach (int at in Ways[load].SharedAt) volts -= Floors.RunningAmps[Shared[at]] * Options[Shared[at]][0].Ohms;
+        return known.LeastOwnWeight(load, volts);
     }
 
-    /// <summary>The candidates of the shared runs in a solution of the easier problem; <c>null</c> where it has none.</summary>
-    public int[]? LightestPicks(double[] shares)
+    private double LeastAside
     {
-        var waiting = new PriorityQueue<int[], (double, long)>();
-        long queued = 0;
-        waiting.Enqueue([], (0, queued++));
-        while (waiting.TryDequeue(out int[]? picks, out _) && !task.IsOutOfWork)
+        get
         {
-            if (picks.Length == Shared.Length) return picks;
-            for (int option = 0; option < Options[Shared[picks.Length]].Length; option++)
+            double weight = 0;
+            foreach (int run in task.Tree.Aside) weight += Options[run][0].Weight;
+            return weight;
+        }
+    }
+
+    /// <summary>The easier problem in which each amplifier keeps a share of its goal.</summary>
+    public DropProblem ProblemAt(double share)
+    {
+        limits = LimitsAt(share);
+        double[] amps = Floors.RunningAmps;
+        return new DropProblem(
+            task, task.Tree, [.. Options.Select((of, run) => of.Select(option => new DropOption(amps[run] * option.Ohms, option.Weight)).ToArray())],
+            limits, MayPair);
+    }
+
+    /// <summary>What each amplifier may lose in open runs where it keeps a share of its goal.</summary>
+    public double[] LimitsAt(double share)
+    {
+        TakeFloors();
+        return [.. Ways.Select(way => goal.Volts[way.Load] * share * (1 + Tolerance) - FixedVolts(way, Floors.RunningAmps))];
+    }
+
+    /// <summary>Leaves out what no choice below a weight has.</summary>
+    /// <returns><c>false</c> where nothing is left.</returns>
+    public bool Tighten(double below)
+    {
+        for (int pass = 0; pass < MostPasses; pass++)
+        {
+            if (!(Bound < below)) return false;
+            double[] least = new double[Ways.Length];
+            bool[][] isLeft = [.. Options.Select(options => new bool[options.Length])];
+            problem!.Survey(below - LeastAside, least, isLeft);
+            int before = Options.Sum(options => options.Length);
+            foreach (int run in task.Open)
             {
-                int[] next = [.. picks, option];
-                double bound = Bound(next, shares);
-                task.SearchWork += BranchCost;
-                if (double.IsFinite(bound)) waiting.Enqueue(next, (Significant.Round(bound), queued++));
+                if (!task.Tree.Aside.Contains(run)) Options[run] = [.. Options[run].Where((_, option) => isLeft[run][option])];
             }
+
+            for (int load = 0; load < least.Length; load++) least[load] += goal.Volts[load] * (1 + Tolerance) - limits[load];
+            problem = null;
+            if (!RaiseFloors(least) || !TakeOptions(isCold: false)) return false;
+            if (pass > 0 && Options.Sum(options => options.Length) == before) break;
         }
 
-        return null;
+        return Bound < below;
+    }
+
+    private double FixedVolts(AmplifierWay way, double[] amps)
+    {
+        double volts = 0;
+        foreach (int branch in way.Fixed) volts += amps[branch] * LeastOhmsOf(branch);
+        foreach (int at in way.SharedAt)
+        {
+            if (at >= task.Tree.Shared.Length) volts += amps[Shared[at]] * LeastOhmsOf(Shared[at]);
+        }
+
+        return volts;
+    }
+
+    private double LeastOhmsOf(int branch) =>
+        branch < Options.Length ? Options[branch].Min(option => option.Ohms) : task.Evaluator.Wiring.FixedOhms[branch - Options.Length];
+
+    private bool MayPair(int load, int one, int other)
+    {
+        int[] own = task.Tree.Own[load];
+        siemens[own[0]] = Options[own[0]][one].SiemensMetres;
+        siemens[own[1]] = Options[own[1]][other].SiemensMetres;
+        bool may = Returns[load].MayHold(siemens);
+        siemens[own[0]] = siemens[own[1]] = double.NaN;
+        return may;
     }
 
     private RunOption[] Weighed(int run, IReadOnlyList<ConductorChoice> choices) =>
@@ -140,35 +216,48 @@ internal sealed class Relaxation
             .OrderBy(option => Significant.Round(option.Weight)).ThenBy(option => option.Choice.Count)];
 
     /// <summary>Floors of currents, resistances and drops in turn; leaves out what cannot bear its current.</summary>
-    private bool Tighten()
+    private bool Begin()
     {
-        double[] leastOhms = new double[task.Paths.LoadsOn.Count];
-        for (int i = 0; i < task.Evaluator.Wiring.FixedOhms.Count; i++)
-            leastOhms[task.Build.Runs.Count + i] = task.Evaluator.Wiring.FixedOhms[i];
-        for (int pass = 0; pass < Passes; pass++)
+        for (int pass = 0; pass < FirstPasses; pass++)
         {
-            Floors.Take(Amps);
-            for (int run = 0; run < Options.Length; run++)
-            {
-                Options[run] = [.. Options[run].Where(option => IsGiven(run) || Floors.CanBear(run, option.Choice, Floors.Amps[run]))
-                    .Select(option => option with { Ohms = OhmsOf(run, option.Choice, pass) })];
-                if (Options[run].Length == 0) return false;
-                leastOhms[run] = Options[run].Min(option => option.Ohms);
-            }
-
-            if (!RaiseFloors(leastOhms)) return false;
+            if (!TakeOptions(isCold: pass < FirstPasses - 1) || !RaiseFloors(null)) return false;
         }
 
-        Floors.Take(Amps);
         return true;
     }
 
-    private double OhmsOf(int run, ConductorChoice choice, int pass) => task.Paths.LoadsOn[run].Count == 0 ? 0
-        : pass < Passes - 1 ? Floors.ColdOhms(run, choice)
+    /// <summary>Sets the floors, which the branches of a search share, to what is known here.</summary>
+    public void TakeFloors()
+    {
+        for (int run = 0; run < Options.Length; run++) Floors.WeakestAmps[run] = Options[run].Min(option => BearingOf(run, option));
+        Floors.Take(Amps);
+    }
+
+    private bool TakeOptions(bool isCold)
+    {
+        TakeFloors();
+        for (int run = 0; run < Options.Length; run++)
+        {
+            Options[run] = [.. Options[run].Where(option => IsGiven(run) || Floors.CanBear(run, option.Choice, Floors.Amps[run]))
+                .Select(option => option with { Ohms = OhmsOf(run, option.Choice, isCold) })];
+            if (Options[run].Length == 0) return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>What one conductor of a candidate bears.</summary>
+    public double BearingOf(int run, RunOption option) => task.Evaluator.Ampacities.Of(run, option.Choice.Conductor).LimitAmps;
+
+    private double OhmsOf(int run, ConductorChoice choice, bool isCold) => task.Paths.LoadsOn[run].Count == 0 ? 0
+        : isCold ? Floors.ColdOhms(run, choice)
         : Floors.LeastOhms(run, choice, Floors.Amps[run]);
 
-    private bool RaiseFloors(double[] leastOhms)
+    /// <summary>Raises the least currents to those at the least drops.</summary>
+    /// <param name="least">What each amplifier is proven to lose; <c>null</c>: nothing besides the least of each run on its way.</param>
+    private bool RaiseFloors(double[]? least)
     {
+        double[] leastOhms = [.. Enumerable.Range(0, task.Paths.LoadsOn.Count).Select(LeastOhmsOf)];
         double[] drop = new double[Amps.Length], atLowest = new double[Amps.Length];
         for (int load = 0; load < drop.Length; load++)
         {
@@ -177,6 +266,8 @@ internal sealed class Relaxation
                 drop[load] += leastOhms[branch] * Floors.RunningAmps[branch];
                 atLowest[load] += leastOhms[branch] * LowestAmpsOn(branch, Amps);
             }
+
+            if (least is not null) drop[load] = Math.Max(drop[load], least[load]);
         }
 
         for (int load = 0; load < drop.Length; load++)
@@ -184,8 +275,8 @@ internal sealed class Relaxation
             if (drop[load] > goal.Volts[load] * (1 + Tolerance)) return false;
             Amps[load] = Amps[load] with
             {
-                Running = loads.Running(load, drop[load]),
-                AtLowest = loads.AtLowest(load, atLowest[load]),
+                Running = Math.Max(Amps[load].Running, loads.Running(load, drop[load])),
+                AtLowest = Math.Max(Amps[load].AtLowest, loads.AtLowest(load, atLowest[load])),
             };
         }
 
@@ -202,5 +293,11 @@ internal sealed class Relaxation
 
     private bool IsGiven(int run) => task.Build.Runs[run].Given is not null;
 
-    private AmplifierWay WayOf(int load) => new(task, this, load, siemens);
+    private AmplifierWay WayOf(int load)
+    {
+        int[] way = task.Paths.Of[load];
+        return new AmplifierWay(
+            load, task.Tree.Own[load], [.. Enumerable.Range(0, Shared.Length).Where(i => way.Contains(Shared[i]))],
+            [.. way.Where(branch => branch >= Options.Length || IsGiven(branch))]);
+    }
 }

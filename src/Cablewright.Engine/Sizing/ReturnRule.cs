@@ -24,6 +24,10 @@ internal sealed class ReturnRule
         binds = rules.ReturnBinds(amplifier);
     }
 
+    /// <summary>The rule for each amplifier.</summary>
+    public static ReturnRule[] Of(SizingTask task, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates) =>
+        [.. Enumerable.Range(0, task.Build.Draws.Count).Select(amplifier => new ReturnRule(task, rules, candidates, amplifier))];
+
     /// <summary>Whether the rule holds, or may hold with what is not yet known.</summary>
     /// <param name="siemensMetres">How well each run conducts; not a number where it is not known.</param>
     public bool MayHold(double[] siemensMetres)

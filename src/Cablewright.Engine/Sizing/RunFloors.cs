@@ -9,8 +9,9 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="Lasting">The least of the worst root-mean-square current.</param>
 /// <param name="Least">The least full current with nothing lost.</param>
 /// <param name="Most">The most full current while fuses are chosen.</param>
+/// <param name="Full">The least full current.</param>
 /// <param name="Hottest">The most root-mean-square current while fuses are chosen.</param>
-internal readonly record struct RunAmps(double Warming, double Lasting, double Least, double Most, double Hottest);
+internal readonly record struct RunAmps(double Warming, double Lasting, double Least, double Most, double Full, double Hottest);
 
 /// <summary>
 /// The least and the most that each run carries and what follows: which conductors cannot bear it, and the least and the most
@@ -27,6 +28,9 @@ internal sealed class RunFloors(SizingTask task, FuseFloors fuses, ChoiceRules r
     /// <summary>What is proven of each branch.</summary>
     public RunAmps[] Amps { get; private set; } = [];
 
+    /// <summary>The least that one conductor of each run bears; whoever leaves candidates out raises it.</summary>
+    public double[] WeakestAmps { get; } = new double[task.Build.Runs.Count];
+
     /// <summary>The least current of each branch with every amplifier at full output, engine running.</summary>
     public double[] RunningAmps { get; private set; } = [];
 
@@ -35,14 +39,15 @@ internal sealed class RunFloors(SizingTask task, FuseFloors fuses, ChoiceRules r
     {
         RunningAmps = [.. task.Paths.LoadsOn.Select(on => Sum(on, load => loads[load].Running))];
         Amps = [.. task.Paths.LoadsOn.Select(on => on.Count == 0
-            ? new RunAmps(0, 0, 0, double.PositiveInfinity, double.PositiveInfinity)
+            ? new RunAmps(0, 0, 0, double.PositiveInfinity, 0, double.PositiveInfinity)
             : new RunAmps(
                 Sum(on, load => loads[load].Warming),
                 Math.Max(Sum(on, load => loads[load].Warming), Sum(on, load => loads[load].LowestThermal)),
                 Math.Max(Sum(on, load => loads[load].Least), Sum(on, load => loads[load].LeastThermal)),
                 Math.Max(Sum(on, load => loads[load].MostRunning), Sum(on, load => loads[load].MostLowestThermal)),
+                Math.Max(Sum(on, load => loads[load].Running), Sum(on, load => loads[load].LowestThermal)),
                 Math.Max(Sum(on, load => loads[load].MostThermal), Sum(on, load => loads[load].MostLowestThermal))))];
-        fuses.Take([.. Amps.Take(build.Runs.Count).Select(amps => amps.Lasting)]);
+        fuses.Take(Amps, WeakestAmps);
     }
 
     /// <summary>Whether a conductor can bear what a run carries at least, and be guarded.</summary>

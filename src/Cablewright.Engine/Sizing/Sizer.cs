@@ -24,11 +24,13 @@ internal sealed class Sizer
     /// proven where there is one.
     /// </summary>
     private readonly bool boundsHold;
+    private readonly bool proves;
     private bool isProven = true;
 
-    private Sizer(SizingTask task)
+    private Sizer(SizingTask task, bool proves)
     {
         this.task = task;
+        this.proves = proves;
         build = task.Build;
         boundsHold = build.AlternatorPlace is null && build.Runs.All(run => run.Isolator is null);
     }
@@ -37,7 +39,8 @@ internal sealed class Sizer
     /// <param name="build">The build.</param>
     /// <param name="evaluator">Works out each trial.</param>
     /// <param name="workBudget">Runs solved, over all rounds of all trials, before the search stops where it is.</param>
-    public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget)
+    /// <param name="proves">Whether the best is looked for and proven; a good choice will else do.</param>
+    public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget, bool proves = true)
     {
         if (IsGiven(build))
         {
@@ -46,7 +49,7 @@ internal sealed class Sizer
         }
 
         var task = new SizingTask(build, evaluator, workBudget);
-        return new Sizer(task).Choose() with { SearchWork = task.SearchWork };
+        return new Sizer(task, proves).Choose() with { SearchWork = task.SearchWork };
     }
 
     /// <summary>The same; <c>null</c> where everything is given and the voltage collapses.</summary>
@@ -85,7 +88,9 @@ internal sealed class Sizer
 
     private SizedBuild? Reached(Goal goal)
     {
-        GoalSearch search = new GoalSearch(task, goal).Run();
+        var search = new GoalSearch(task, goal);
+        if (!proves && search.Sketch().Best is { } sketch) return Sketched(sketch);
+        if (proves) search.Run();
         if (search.Best is null)
         {
             isProven &= search.IsProven;
@@ -114,8 +119,9 @@ internal sealed class Sizer
         IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(hard.MostParallel);
         if (task.Evaluate([.. candidates.Select(choices => choices[^1])]) is not { } strongest)
         {
-            var first = new FirstChoice(task, hard, new ChoiceRules(task, candidates), candidates);
-            return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(first.BearingEstimate())));
+            var rules = new ChoiceRules(task, candidates);
+            var draft = new Draft(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
+            return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Bearing())));
         }
 
         double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
@@ -125,6 +131,9 @@ internal sealed class Sizer
                 Math.Max(volts, Goal.DropOf(amplifier, strongest.Currents, task.Evaluator.Wiring) + margin))],
         }) ?? Unproven(strongest);
     }
+
+    private SizedBuild Sketched(Trial sketch) =>
+        new(sketch.Evaluation, sketch.Faults, !task.IsOutOfWork) { Cost = CostOf(sketch.Evaluation) };
 
     private SizedBuild Unproven(Evaluation evaluation)
     {

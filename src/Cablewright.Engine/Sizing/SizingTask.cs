@@ -26,6 +26,12 @@ internal sealed class SizingTask
         prefer = build.Stated.Sizing.Prefer;
         Open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
         Paths = new CertainPaths(evaluator.Wiring, build.Draws.Count);
+        Ways = ShortestWays.Of(evaluator.Wiring, build.Draws.Count);
+        int[] ordered = [.. Open.OrderBy(run => build.Stated.Amplifiers.Any(IsAt(run)) ? 0 : 1)];
+        Tree = new RunTree(Paths.Of, ordered);
+        DraftTree = Enumerable.Range(0, Ways.Length).All(load => Ways[load].Order().SequenceEqual(Paths.Of[load].Order()))
+            ? Tree
+            : new RunTree(Ways, ordered);
     }
 
     public CompleteBuild Build { get; }
@@ -35,6 +41,15 @@ internal sealed class SizingTask
     public ConductorCosts Costs { get; }
 
     public CertainPaths Paths { get; }
+
+    /// <summary>The open runs of which is certain whose currents they carry.</summary>
+    public RunTree Tree { get; }
+
+    /// <summary>One way of each amplifier's current.</summary>
+    public int[][] Ways { get; }
+
+    /// <summary>The open runs on those.</summary>
+    public RunTree DraftTree { get; }
 
     /// <summary>The runs whose conductor is to be chosen.</summary>
     public int[] Open { get; }
@@ -48,7 +63,8 @@ internal sealed class SizingTask
     /// <summary>Whether as much work was done as is allowed at present.</summary>
     public bool IsOutOfWork => Work > workLimit;
 
-    private double Work => Evaluator.Work + SearchWork;
+    /// <summary>The work done so far, in runs solved.</summary>
+    public double Work => Evaluator.Work + SearchWork;
 
     /// <summary>Allows a share of the work that is left.</summary>
     public void Allow(double share) => workLimit = Work + share * Math.Max(0, WorkBudget - Work);
@@ -88,6 +104,9 @@ internal sealed class SizingTask
 
         return known;
     }
+
+    private Func<Amplifier, bool> IsAt(int run) =>
+        amplifier => Build.Runs[run].From == amplifier.Id || Build.Runs[run].To == amplifier.Id;
 
     /// <summary>A choice before its fuses are placed.</summary>
     public static Decision WithoutFuses(ConductorChoice[] conductors) =>

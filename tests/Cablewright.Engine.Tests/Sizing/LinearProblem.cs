@@ -31,17 +31,14 @@ internal sealed class LinearProblem
         this.problem = problem;
         this.share = share;
         IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
-        relaxation = new Relaxation(problem.Task, goal, new ChoiceRules(problem.Task, candidates), candidates);
+        var rules = new ChoiceRules(problem.Task, candidates);
+        relaxation = new Relaxation(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates));
     }
 
     /// <summary>The engine's solution.</summary>
-    public ConductorChoice[]? Solve()
-    {
-        double[] shares = [.. relaxation.GoalVolts.Select(_ => share)];
-        return relaxation.IsInfeasible || relaxation.LightestPicks(shares) is not { } picks
-            ? null
-            : new BranchSearch(problem.Task, relaxation, picks, shares, _ => 0).LightestOfRelaxation();
-    }
+    public ConductorChoice[]? Solve() => relaxation.IsInfeasible || relaxation.ProblemAt(share).Solve() is not { } picked
+        ? null
+        : [.. picked.Select((option, run) => relaxation.Options[run][option].Choice)];
 
     /// <summary>The constraint solver's solution.</summary>
     public ConductorChoice[]? SolveOutside()
@@ -69,7 +66,7 @@ internal sealed class LinearProblem
             runs.SelectMany(run => takes[run]),
             runs.SelectMany(run => relaxation.Options[run]
                 .Select(option => (long)Math.Round(option.Ohms * relaxation.Floors.RunningAmps[run] * VoltScale))))
-            <= (long)Math.Round((relaxation.GoalVolts[way.Load] * share * (1 + Relaxation.Tolerance) - way.FixedVolts) * VoltScale));
+            <= (long)Math.Round(relaxation.LimitsAt(share)[way.Load] * VoltScale));
     }
 
     /// <summary>Of these builds each amplifier has one supply run and one return, both open.</summary>

@@ -17,7 +17,7 @@ internal sealed class SupplyRig
         Build = build;
         Complete = BuildCompletion.Complete(build, RulesetLibrary.Newest);
         Wiring = new Wiring(Complete);
-        Currents = new Operation(Complete, Wiring).Estimate(TwoBatteryBuilds.DecisionOf(Complete));
+        Currents = new Operation(Complete, Wiring).Estimate(TwoBatteryBuilds.DecisionOf(Complete), []);
         Circuit = new SupplyCircuit(Complete, Wiring, Currents);
     }
 

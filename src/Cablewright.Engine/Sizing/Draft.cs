@@ -1,0 +1,205 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>A good choice, found at once whatever the size of the build.</summary>
+/// <remarks>
+/// <para>Method: with the currents of a circuit at hand the lightest choice is a <see cref="DropProblem"/> over each amplifier's way, whose
+/// solution is worked out in full; that gives new currents, and so on. Where they stay, the solution is the lightest for its own currents:
+/// as a rule the optimum itself, or nearly. A rule that it breaks takes what is no stronger from the run that can cure it; a goal
+/// that is missed again with the same conductors is aimed at a little lower.</para>
+/// <para>In a loop the way of fewest runs counts as the only one, and the others become as light as heat allows. Nothing is proven
+/// here, so that does no harm.</para>
+/// </remarks>
+internal sealed class Draft
+{
+    private const int MostRounds = 24;
+
+    /// <summary>How many rounds may follow the first choice that stands.</summary>
+    private const int MostAfter = 3;
+
+    private const double Step = 0.9;
+    private const double Margin = 0.001;
+
+    private readonly SizingTask task;
+    private readonly Goal goal;
+    private readonly ChoiceRules rules;
+    private readonly ReturnRule[] returns;
+    private readonly ConductorChoice[][] candidates;
+    private readonly double[] siemens;
+    private readonly double[] shares;
+
+    /// <summary>Prepares a draft.</summary>
+    public Draft(SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates, ReturnRule[] returns)
+    {
+        this.task = task;
+        this.goal = goal;
+        this.rules = rules;
+        this.returns = returns;
+        this.candidates = [.. candidates.Select(choices => choices.ToArray())];
+        siemens = [.. candidates.Select((choices, run) => IsGiven(run) ? 1 / choices[0].OhmsPerMetreAt20 : double.NaN)];
+        shares = [.. goal.Volts.Select(_ => 1.0)];
+    }
+
+    /// <summary>Looks for choices.</summary>
+    /// <param name="trials">Takes them.</param>
+    /// <returns>The last that has a solution; <c>null</c>: none.</returns>
+    public Evaluation? Find(Trials trials)
+    {
+        Evaluation? last = null;
+        var numbers = Estimated();
+        var before = new List<ConductorChoice[]>();
+        int after = 0;
+        for (int round = 0; round < MostRounds && after <= MostAfter && !task.IsOutOfWork; round++)
+        {
+            if (Solve(numbers) is not { } conductors) return last;
+            bool isKnown = before.Exists(known => known.AsSpan().SequenceEqual(conductors));
+            if (isKnown && after > 0) return last;
+            before.Add(conductors);
+            Tried tried = trials.Try(conductors);
+            if (tried.IsKept || after > 0) after++;
+            if (tried.Evaluation is { } evaluation)
+            {
+                last = evaluation;
+                numbers = new DraftNumbers(task, goal, rules, evaluation.Decision, evaluation.Currents, hasFuses: true);
+            }
+
+            bool repeats = isKnown || tried.Evaluation is null;
+            if (tried.IsKept || Aside(tried, conductors) || !repeats || SettleShared(conductors)) continue;
+            if (!AimLower(tried.Evaluation)) return last;
+        }
+
+        return last;
+    }
+
+    /// <summary>
+    /// A choice that bears the currents that always exist, for a build whose voltage collapses whatever is chosen.
+    /// </summary>
+    public ConductorChoice[] Bearing()
+    {
+        DraftNumbers numbers = Estimated();
+        return [.. candidates.Select((choices, run) => IsGiven(run)
+            ? choices[0]
+            : Allowed(numbers, run).MinBy(choice => Significant.Round(task.WeightOf(run, choice))))];
+    }
+
+    private DraftNumbers Estimated()
+    {
+        Decision strongest = SizingTask.WithoutFuses([.. candidates.Select(choices => choices[^1])]);
+        return new DraftNumbers(task, goal, rules, strongest, task.Evaluator.Estimate(strongest, goal.Volts), hasFuses: false);
+    }
+
+    private ConductorChoice[] Allowed(DraftNumbers numbers, int run)
+    {
+        ConductorChoice[] bearing = [.. candidates[run].Where(choice => numbers.CanBear(run, choice))];
+        return bearing.Length > 0 ? bearing : [candidates[run][^1]];
+    }
+
+    private ConductorChoice[]? Solve(DraftNumbers numbers)
+    {
+        ConductorChoice[][] allowed = [.. candidates.Select((choices, run) => IsGiven(run) ? choices : Allowed(numbers, run))];
+        RunTree tree = task.DraftTree;
+        var problem = new DropProblem(
+            task, tree,
+            [.. allowed.Select((choices, run) => choices
+                .Select(choice => new DropOption(numbers.Volts(run, choice), task.WeightOf(run, choice))).ToArray())],
+            [.. goal.Volts.Select((volts, load) => numbers.LimitOf(load, task.Ways[load], volts * shares[load]))],
+            (load, one, other) => MayPair(tree.Own[load], load, allowed, (one, other)));
+        if (problem.Solve() is not { } picked) return null;
+        foreach (int run in tree.Aside) picked[run] = Lightest(run, allowed[run]);
+        return [.. allowed.Select((choices, run) => choices[picked[run]])];
+    }
+
+    private int Lightest(int run, ConductorChoice[] choices) =>
+        Enumerable.Range(0, choices.Length).MinBy(option => Significant.Round(task.WeightOf(run, choices[option])));
+
+    private bool MayPair(int[] own, int load, ConductorChoice[][] allowed, (int One, int Other) picked)
+    {
+        siemens[own[0]] = 1 / allowed[own[0]][picked.One].OhmsPerMetreAt20;
+        siemens[own[1]] = 1 / allowed[own[1]][picked.Other].OhmsPerMetreAt20;
+        bool may = returns[load].MayHold(siemens);
+        siemens[own[0]] = siemens[own[1]] = double.NaN;
+        return may;
+    }
+
+    /// <summary>Takes away what cannot cure a rule that is broken.</summary>
+    private bool Aside(Tried tried, ConductorChoice[] conductors)
+    {
+        bool isAny = false;
+        foreach (Breach breach in tried.Broken)
+        {
+            foreach (int run in CuringRuns(breach))
+            {
+                ConductorChoice now = conductors[run];
+                double bearing = task.Evaluator.Ampacities.OfAll(run, now);
+                ConductorChoice[] stronger = [.. candidates[run].Where(choice => choice.OhmsPerMetreAt20 < now.OhmsPerMetreAt20
+                    || task.Evaluator.Ampacities.OfAll(run, choice) > bearing)];
+                if (breach.Kind is not (BreachKind.ReturnBelowSupply or BreachKind.FuseOpensTooLate or BreachKind.FuseMayNotOpen))
+                {
+                    ConductorChoice[] bears =
+                        [.. stronger.Where(choice => !Significant.Exceeds(breach.Measured, task.Evaluator.Ampacities.OfAll(run, choice)))];
+                    if (bears.Length > 0) stronger = bears;
+                }
+
+                if (stronger.Length == 0 || stronger.Length == candidates[run].Length) continue;
+                candidates[run] = stronger;
+                isAny = true;
+            }
+        }
+
+        return isAny;
+    }
+
+    /// <summary>
+    /// Keeps to the shared runs of a choice at hand, whose fuses say which other runs want one; a choice may else turn for ever
+    /// between two that each count on the fuses of the other.
+    /// </summary>
+    private bool SettleShared(ConductorChoice[] conductors)
+    {
+        bool isAny = false;
+        foreach (int run in task.DraftTree.Shared)
+        {
+            isAny |= candidates[run].Length > 1;
+            candidates[run] = [conductors[run]];
+        }
+
+        return isAny;
+    }
+
+    private IEnumerable<int> CuringRuns(Breach breach) => breach.Kind switch
+    {
+        BreachKind.OverAmpacity or BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction
+            or BreachKind.ParallelUnguarded or BreachKind.FuseOpensTooLate or BreachKind.FuseMayNotOpen =>
+            IsGiven(breach.Index) ? [] : [breach.Index],
+        BreachKind.ReturnBelowSupply => task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, breach.Index)),
+        _ => [],
+    };
+
+    private bool IsAt(int run, int amplifier)
+    {
+        string id = task.Build.Stated.Amplifiers[amplifier].Id;
+        return task.Build.Runs[run].From == id || task.Build.Runs[run].To == id;
+    }
+
+    private bool AimLower(Evaluation? evaluation)
+    {
+        if (evaluation is null)
+        {
+            for (int load = 0; load < shares.Length; load++) shares[load] *= Step;
+            return shares[0] > 1 - Step;
+        }
+
+        bool isAny = false;
+        foreach (int load in goal.Over(evaluation.Currents, task.Evaluator.Wiring))
+        {
+            shares[load] *= goal.Volts[load] / Goal.DropOf(load, evaluation.Currents, task.Evaluator.Wiring) - Margin;
+            isAny = true;
+        }
+
+        return isAny;
+    }
+
+    private bool IsGiven(int run) => task.Build.Runs[run].Given is not null;
+}

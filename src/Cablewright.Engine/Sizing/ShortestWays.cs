@@ -1,0 +1,38 @@
+using Cablewright.Engine.Circuits;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>One way for each amplifier's current from its source and back, the one of fewest branches; on a tree the only one.</summary>
+internal static class ShortestWays
+{
+    public static int[][] Of(Wiring wiring, int amplifiers)
+    {
+        Network network = wiring.Network;
+        int closed = network.Branches.Count - wiring.ChargerRuns.Count;
+        var cameBy = new (int Branch, int Node)[network.NodeCount];
+        Array.Fill(cameBy, (-1, -1));
+        int[] sources =
+            [.. network.HeldNodes, .. Enumerable.Range(0, wiring.Batteries.Count).Where(wiring.IsParted).Select(battery => wiring.Batteries[battery].Positive)];
+        var reached = new HashSet<int>(sources);
+        var waiting = new Queue<int>(sources);
+        while (waiting.TryDequeue(out int node))
+        {
+            for (int branch = 0; branch < closed; branch++)
+            {
+                (int from, int to, _) = network.Branches[branch];
+                if (from != node && to != node) continue;
+                int next = from == node ? to : from;
+                if (!reached.Add(next)) continue;
+                cameBy[next] = (branch, node);
+                waiting.Enqueue(next);
+            }
+        }
+
+        return [.. network.Loads.Take(amplifiers).Select(load => (int[])[.. Back(load.Positive), .. Back(load.Negative)])];
+
+        IEnumerable<int> Back(int node)
+        {
+            for (; cameBy[node].Branch >= 0; node = cameBy[node].Node) yield return cameBy[node].Branch;
+        }
+    }
+}

@@ -1,0 +1,56 @@
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
+using Cablewright.Engine.Protection;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>What became of a choice that was worked out.</summary>
+/// <param name="Evaluation">What it leads to; <c>null</c> where the voltage collapses.</param>
+/// <param name="Broken">The rules it has to keep and does not, besides the goal.</param>
+/// <param name="IsKept">Whether it keeps the goal and the rules.</param>
+internal readonly record struct Tried(Evaluation? Evaluation, IReadOnlyList<Breach> Broken, bool IsKept);
+
+/// <summary>The choices that were worked out in full for one goal, and the best of them.</summary>
+/// <param name="task">The task.</param>
+/// <param name="goal">The goal.</param>
+/// <param name="rules">The rules to keep.</param>
+/// <param name="lighterThan">A choice counts only where it weighs less.</param>
+internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, double lighterThan)
+{
+    /// <summary>Judging the faults of a run costs about as much as solving it so many times.</summary>
+    private const double FaultCost = 50;
+
+    /// <summary>The best that was found; <c>null</c>: none.</summary>
+    public Trial? Best { get; private set; }
+
+    /// <summary>Only what weighs less is of interest.</summary>
+    public double Below => Best?.Below ?? lighterThan;
+
+    /// <summary>Works a choice out in full and takes it where it is better.</summary>
+    public Tried Try(ConductorChoice[] conductors)
+    {
+        if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
+        List<Breach> broken = [.. evaluation.Breaches.Where(rules.IsBroken)];
+        if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Currents, task.Evaluator.Wiring)) return new Tried(evaluation, broken, false);
+        task.SearchWork += FaultCost * task.Build.Runs.Count;
+        FaultReport faults = task.Evaluator.JudgeFaults(evaluation);
+        broken.AddRange(faults.Breaches.Where(rules.IsBroken));
+        if (broken.Count > 0) return new Tried(evaluation, broken, false);
+        double weight = task.WeightOf(conductors);
+        if (weight < Below)
+        {
+            Best = new Trial(evaluation, faults, weight);
+            task.Allow(1);
+        }
+
+        return new Tried(evaluation, broken, true);
+    }
+
+    /// <summary>Works a choice out where it is lighter than the best.</summary>
+    /// <returns>The weight that a better one must be below.</returns>
+    public double TryLighter(ConductorChoice[] conductors)
+    {
+        if (task.WeightOf(conductors) < Below) Try(conductors);
+        return Below;
+    }
+}

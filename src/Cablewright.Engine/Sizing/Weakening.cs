@@ -1,0 +1,65 @@
+using Cablewright.Engine.Conductors;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>Makes a choice lighter run by run, the largest saving first, until no run can become one step lighter.</summary>
+internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<ConductorChoice>[] candidates)
+{
+    /// <summary>
+    /// How much of a predicted loss is believed before a trial is left out; hot conductors lose more, never half as much.
+    /// </summary>
+    private const double Doubt = 0.8;
+
+    private readonly Evaluator evaluator = task.Evaluator;
+
+    public void Run(Trials trials)
+    {
+        for (Trial? before = null; trials.Best != before;)
+        {
+            before = trials.Best;
+            var steps = task.Open.Select(run => (Run: run, Step: Lighter(run, before!.Evaluation.Decision.Conductors[run])))
+                .Where(each => each.Step is not null)
+                .OrderByDescending(each => Saving(each.Run, before!.Evaluation.Decision.Conductors[each.Run], each.Step!.Value))
+                .ThenBy(each => each.Run);
+            foreach ((int run, ConductorChoice? step) in steps)
+            {
+                if (task.IsOutOfWork) return;
+                if (!IsPromising(run, trials.Best!.Evaluation, step!.Value)) continue;
+                ConductorChoice[] conductors = [.. trials.Best.Evaluation.Decision.Conductors];
+                conductors[run] = step.Value;
+                trials.TryLighter(conductors);
+            }
+        }
+    }
+
+    private double Saving(int run, ConductorChoice now, ConductorChoice then) =>
+        Significant.Round(task.WeightOf(run, now) - task.WeightOf(run, then));
+
+    /// <summary>The heaviest candidate that is lighter.</summary>
+    private ConductorChoice? Lighter(int run, ConductorChoice now)
+    {
+        ConductorChoice? best = null;
+        foreach (ConductorChoice choice in candidates[run])
+        {
+            if (!Significant.Exceeds(task.WeightOf(run, now), task.WeightOf(run, choice))) continue;
+            if (best is null || Significant.Exceeds(task.WeightOf(run, choice), task.WeightOf(run, best.Value))) best = choice;
+        }
+
+        return best;
+    }
+
+    /// <summary>Whether one step lighter may do: it bears the heat, and by prediction no drop ends far above its goal.</summary>
+    private bool IsPromising(int run, Evaluation present, ConductorChoice then)
+    {
+        if (Significant.Exceeds(present.Currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
+        var model = new DropModel(task.Build, evaluator, present.Currents);
+        ConductorChoice now = present.Decision.Conductors[run];
+        for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
+        {
+            double drop = Goal.DropOf(amplifier, present.Currents, evaluator.Wiring);
+            if (drop - Doubt * model.Gain(amplifier, run, now, then) > goal.Volts[amplifier]) return false;
+        }
+
+        return true;
+    }
+}
