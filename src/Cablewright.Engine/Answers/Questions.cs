@@ -9,7 +9,7 @@ namespace Cablewright.Engine.Answers;
 /// <summary>Finds the questions whose answers would change the verdict most.</summary>
 /// <remarks>
 /// Method: for each kind of value that was assumed, assess the build again with the best and the worst answer that one would
-/// expect in its place, for all amplifiers or runs that lack it. What moves is the verdict first, then how many rules fail,
+/// expect in its place, for all amplifiers or runs that lack it; what is chosen then is a good choice, not a proven one. What moves is the verdict first, then how many rules fail,
 /// then, where something is chosen, how much metal it takes. A question that moves nothing is not asked.
 /// </remarks>
 internal static class Questions
@@ -43,8 +43,8 @@ internal static class Questions
     /// </summary>
     private static Outcome? OutcomeOf(Build answered, Ruleset ruleset)
     {
-        var variant = Variant.Of(answered, ruleset, ruleset["ask.work-budget"].Value);
-        return variant.Sized.IsComplete || variant.Sized.Gap < MetalThatMatters ? OutcomeOf(variant) : null;
+        var variant = Variant.Of(answered, ruleset, ruleset["ask.work-budget"].Value, proves: false);
+        return variant.Sized.IsComplete ? OutcomeOf(variant) : null;
     }
 
     private static Outcome OutcomeOf(Variant variant)

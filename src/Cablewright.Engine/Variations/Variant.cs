@@ -18,11 +18,12 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <param name="workBudget">How much work a choice may take.</param>
-    public static Variant Of(Build build, Ruleset ruleset, double workBudget)
+    /// <param name="proves">Whether the best choice is looked for and proven; a good one will else do.</param>
+    public static Variant Of(Build build, Ruleset ruleset, double workBudget, bool proves = true)
     {
         CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
         var evaluator = new Evaluator(complete);
-        SizedBuild sized = Sizer.Size(complete, evaluator, workBudget);
+        SizedBuild sized = Sizer.Size(complete, evaluator, workBudget, proves);
         return new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation));
     }
 
