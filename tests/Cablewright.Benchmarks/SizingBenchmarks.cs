@@ -3,16 +3,29 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Tests.Sizing;
 
 namespace Cablewright.Benchmarks;
 
 /// <summary>
-/// The choice of all conductors and fuses of four amplifiers and nine runs, without words and questions. Another program that
-/// makes the same choice stands here beside it.
+/// The choice of all conductors and fuses, without words and questions; and beside it Google.OrTools CP-SAT on the linear problem that
+/// only bounds that choice, with currents and resistances as numbers. An amplifier to every two runs.
 /// </summary>
 public class SizingBenchmarks
 {
-    private readonly Build open = StarBuild.Open(StarBuild.Small);
+    private const double WholeWatts = 1200;
+
+    private Build open = StarBuild.Open(StarBuild.Small);
+
+    [Params(9, 20, 40)]
+    public int Runs { get; set; }
+
+    [GlobalSetup]
+    public void Setup()
+    {
+        int amplifiers = (Runs - 1) / 2;
+        open = StarBuild.Open(StarBuild.Given(amplifiers, Runs, WholeWatts / amplifiers));
+    }
 
     [Benchmark(Baseline = true)]
     public int Choose()
@@ -20,5 +33,12 @@ public class SizingBenchmarks
         CompleteBuild build = BuildCompletion.Complete(open, RulesetLibrary.Newest);
         SizedBuild sized = Sizer.Size(build, new Evaluator(build), build.Ruleset["sizing.work-budget"].Value);
         return sized.Evaluation.Breaches.Count;
+    }
+
+    [Benchmark]
+    public int LinearByCpSat()
+    {
+        var problem = new ChoiceProblem(open);
+        return new LinearProblem(problem, problem.Goals[^1], 1).SolveOutside()?.Length ?? 0;
     }
 }
