@@ -38,7 +38,8 @@ internal sealed class DraftNumbers
         full = [.. currents.PeakAmps.Select((amps, run) => Math.Max(amps, currents.ThermalAmps[run]))];
         fuses.Take(
             [.. full.Select((amps, run) => new RunAmps(0, currents.ThermalAmps[run], amps, amps, amps, 0))],
-            [.. decision.Conductors.Select((choice, run) => task.Evaluator.Ampacities.Of(run, choice.Conductor).LimitAmps)]);
+            [.. decision.Conductors.Select((choice, run) => task.Evaluator.Ampacities.Of(run, choice.Conductor).LimitAmps)],
+            decision.Conductors);
     }
 
     /// <summary>Whether a candidate bears what its run carries, and can be guarded.</summary>

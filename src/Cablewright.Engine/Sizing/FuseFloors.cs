@@ -46,7 +46,8 @@ internal sealed class FuseFloors
     /// <summary>Takes what is proven of each run.</summary>
     /// <param name="amps">Its least currents.</param>
     /// <param name="weakestAmps">The least that one conductor of it bears.</param>
-    public void Take(RunAmps[] amps, double[] weakestAmps)
+    /// <param name="settled">The conductors, where they are known, and with them where no fuse stands; nothing is then proven.</param>
+    public void Take(RunAmps[] amps, double[] weakestAmps, ConductorChoice[]? settled = null)
     {
         carried = amps;
         weakest = weakestAmps;
@@ -57,8 +58,13 @@ internal sealed class FuseFloors
         {
             bool fed = shape.IsFedAtFarEnd(run);
             entering[run] = at[shape.NodeAt(run, fed)];
-            at[shape.NodeAt(run, !fed)] = Math.Min(Math.Min(entering[run], LeastPassing(run, fed)), LeastPassing(run, !fed));
+            at[shape.NodeAt(run, !fed)] = Math.Min(Math.Min(entering[run], Passing(run, fed)), Passing(run, !fed));
         }
+
+        double Passing(int run, bool far) =>
+            settled is null || SlotOf(run, far).RatingAmps is not null || IsCertain(run, settled[run], SlotOf(run, far), far)
+                ? LeastPassing(run, far)
+                : double.PositiveInfinity;
     }
 
     /// <summary>Whether no fuse can guard a conductor in a run, whatever else is chosen.</summary>

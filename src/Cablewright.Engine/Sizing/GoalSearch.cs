@@ -76,7 +76,6 @@ internal sealed class GoalSearch
         if (relaxation.IsInfeasible && !rulesAreSettled && AcceptUnavoidable(null)) relaxation = Eased();
         if (relaxation.IsInfeasible || !(relaxation.Bound < trials.Below)) return Proven();
         Evaluation? draft = DrawUp(Candidates);
-        if (Best is not null) new Weakening(task, goal, Candidates).Run(trials);
         if (Best is null && !rulesAreSettled && AcceptUnavoidable(draft))
         {
             relaxation = Eased();
@@ -85,6 +84,7 @@ internal sealed class GoalSearch
         }
 
         if (Best is null && !rulesAreSettled) trials.Try([.. Candidates.Select(choices => choices[^1])]);
+        if (Best is not null) new Weakening(task, goal, Candidates).Run(trials);
         return relaxation.Tighten(trials.Below) ? Search(relaxation) : Proven();
     }
 
