@@ -10,7 +10,7 @@ namespace Cablewright.Contract.Assessments;
 public sealed record Feasibility
 {
     /// <summary>A sentence or two that can be read out, in the units of the build.</summary>
-    [Example("As it is stated, the build cannot keep amplifier.drop-over-limit. "
+    [Example("As it is stated, 1 rule cannot be kept; the findings say by how much. "
         + "The smallest change after which no rule fails: Make run \"main\" no longer than 16 ft (now 20 ft).")]
     public required string Summary { get; init; }
 

@@ -23,21 +23,24 @@ internal sealed class ChangeWriter(Variant present)
             .GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind))
             .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind)
             .Select(each => ResultOf(each.Change, each.After))];
-        ChangeResult? best = changes.Length == 0 && nearest is { } known && known.Change.Edits.Count > 0
-            ? ResultOf(known.Change, known.After)
+        (ChangeResult Change, int Fails)? best = changes.Length == 0 && nearest is { } known && known.Change.Edits.Count > 0
+            ? (ResultOf(known.Change, known.After), CodesOf(known.After, Severity.Fail).Count())
             : null;
         string[] broken = [.. CodesOf(present, Severity.Fail)];
-        return new FeasibilityResult(isComplete, Summary(broken, changes, best, isComplete), broken, changes, best);
+        return new FeasibilityResult(
+            isComplete, Summary(broken.Length, changes, best, isComplete), broken, changes, best?.Change);
     }
 
-    private static string Summary(string[] broken, ChangeResult[] changes, ChangeResult? best, bool isComplete)
+    private static string Summary(int broken, ChangeResult[] changes, (ChangeResult Change, int Fails)? best, bool isComplete)
     {
-        string cannot = $"As it is stated, the build cannot keep {string.Join(", ", broken)}.";
+        string cannot = $"As it is stated, {Rules(broken)} cannot be kept; the findings say by how much.";
         if (changes.Length > 0) return $"{cannot} The smallest change after which no rule fails: {changes[0].Message}";
         string none = isComplete ? "No change was found after which no rule fails" : "The work budget ended before a change was found";
-        return best is null ? $"{cannot} {none}."
-            : $"{cannot} {none}; nearest comes this, after which {string.Join(", ", best.Remaining)} remains: {best.Message}";
+        return best is not var (change, fails) ? $"{cannot} {none}."
+            : $"{cannot} {none}; nearest comes this, after which {Rules(fails)} still cannot: {change.Message}";
     }
+
+    private static string Rules(int count) => count == 1 ? "1 rule" : $"{count} rules";
 
     private ChangeResult ResultOf(Change change, Variant after) => new(
         change.Kind, change.Runs, change.Amplifiers, change.Edits, char.ToUpperInvariant(change.Words[0]) + change.Words[1..] + ".",
