@@ -22,10 +22,15 @@ internal static class Assessed
     /// <summary>A conductor that carries too much is at very different temperatures in one case and the other.</summary>
     private const double OverheatedTolerance = 0.05;
 
-    public static Assessment Of(Build build)
+    /// <summary>Without the questions to ask next and what would make it feasible, which take most of the time.</summary>
+    public static Assessment Of(Build build) => Of(build, advises: false);
+
+    public static Assessment WithAdvice(Build build) => Of(build, advises: true);
+
+    private static Assessment Of(Build build, bool advises)
     {
         Assert.Empty(Assessor.FindFaults(build));
-        Assessment answer = Assessor.Assess(build, RulesetLibrary.Newest);
+        Assessment answer = Assessor.Assess(build, RulesetLibrary.Newest, advises);
         if (!answer.Findings.Any(finding => finding.Code == "circuit.voltage-collapse")) AgreesWithItsCircuit(build, answer);
         return answer;
     }

@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Tests.Answers;
 public class QuestionTests
 {
     [Fact]
-    public void With_everything_given_nothing_is_asked() => Assert.Empty(Assessed.Of(OneAmplifier()).AskNext);
+    public void With_everything_given_nothing_is_asked() => Assert.Empty(Assessed.WithAdvice(OneAmplifier()).AskNext);
 
     /// <summary>
     /// At 80 % the drop of the golden case is 2.84 %, below the target; at 60 % a third more current would take it to 3.8 %.
@@ -18,7 +18,7 @@ public class QuestionTests
     [Fact]
     public void An_efficiency_that_could_turn_the_verdict_is_asked_for()
     {
-        Assessment answer = Assessed.Of(OneAmplifier().WithAmplifier(amplifier => amplifier with { Efficiency = null }));
+        Assessment answer = Assessed.WithAdvice(OneAmplifier().WithAmplifier(amplifier => amplifier with { Efficiency = null }));
         Assert.Contains(answer.AskNext, question => question.Pointer == "/amplifiers/0/efficiency");
     }
 
@@ -28,7 +28,7 @@ public class QuestionTests
     [Fact]
     public void A_material_that_could_turn_the_verdict_is_asked_for()
     {
-        Assessment answer = Assessed.Of(
+        Assessment answer = Assessed.WithAdvice(
             Proved().WithRun("main", run => run with { Conductor = run.Conductor with { Material = null } }));
         Assert.Contains(answer.AskNext, question => question.Pointer == "/runs/0/conductor/material");
     }
@@ -37,7 +37,7 @@ public class QuestionTests
     [Fact]
     public void What_can_move_nothing_is_not_asked_for()
     {
-        Assessment answer = Assessed.Of(
+        Assessment answer = Assessed.WithAdvice(
             OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 1, Efficiency = null }));
         Assert.DoesNotContain(answer.AskNext, question => question.Pointer == "/amplifiers/0/efficiency");
     }
@@ -45,7 +45,7 @@ public class QuestionTests
     [Fact]
     public void Every_question_stands_for_something_assumed_and_says_why() => OpenBuilds.Trees.Sample(build =>
     {
-        Assessment answer = Assessed.Of(
+        Assessment answer = Assessed.WithAdvice(
             build.WithAmplifier(amplifier => new Amplifier { Id = amplifier.Id, RatedOutputWatts = amplifier.RatedOutputWatts }));
         Assert.True(answer.AskNext.Count <= 5);
         Assert.All(answer.AskNext, question =>

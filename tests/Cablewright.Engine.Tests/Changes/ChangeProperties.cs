@@ -37,7 +37,7 @@ public class ChangeProperties
 
     private void Holds(Build build)
     {
-        Assessment answer = Assessed.Of(build);
+        Assessment answer = Assessed.WithAdvice(build);
         Assert.Equal(answer.Verdict is Verdict.Fail, answer.Feasibility is not null);
         if (answer.Feasibility is not { } feasibility) return;
         failing++;

@@ -16,7 +16,7 @@ public class SmallestChangeTests
     private const double JustAbove = 0.3977;
 
     [Fact]
-    public void A_build_that_stands_needs_none() => Assert.Null(Assessed.Of(OneAmplifier()).Feasibility);
+    public void A_build_that_stands_needs_none() => Assert.Null(Assessed.WithAdvice(OneAmplifier()).Feasibility);
 
     /// <summary>A quarter of a foot more takes another 0.0762 m x 0.364 mohm/m x 91.9 A = 2.6 mV.</summary>
     [Fact]
@@ -41,7 +41,7 @@ public class SmallestChangeTests
     {
         Build build = ConstantCurrent(60).WithRun("main", run => run with { LengthMetres = 12 });
         build = build with { Units = UnitSystem.Metric, Limits = build.Limits with { MaxDropVolts = limit } };
-        Assessment answer = Assessed.Of(build);
+        Assessment answer = Assessed.WithAdvice(build);
         double ohmsPerMetre =
             1.7241e-2 * 1.02 / 13.3018 * (1 + 0.00393 * (answer.Runs[0].TemperatureCelsius - 20));
         double elsewhere = 0.0002 + 0.1 / 100 + 0.0002 + ohmsPerMetre * 1;
@@ -51,7 +51,7 @@ public class SmallestChangeTests
         Assert.NotEqual(Verdict.Fail, With(metres).Verdict);
         Assert.Equal(Verdict.Fail, With(metres + 0.05m).Verdict);
 
-        Assessment With(decimal length) => Assessed.Of(build.WithRun("main", run => run with { LengthMetres = (double)length }));
+        Assessment With(decimal length) => Assessed.WithAdvice(build.WithRun("main", run => run with { LengthMetres = (double)length }));
     }
 
     /// <summary>1010 W draw 92.9 A and lose 0.4021 V: u = (14 + sqrt(196 - 4 x 1262.5 x 0.0043268)) / 2.</summary>
@@ -133,7 +133,7 @@ public class SmallestChangeTests
         Build build = ConstantCurrent(70).WithRun("main", run => run with { Conductor = run.Conductor with { InsulationCelsius = 60 } });
         ChangeResult change = Of(build, ChangeKind.Insulation, "main");
         Assert.Equal("60 C", change.Edits[0].From);
-        Assert.Equal(Verdict.Fail, Assessed.Of(build).Verdict);
+        Assert.Equal(Verdict.Fail, Assessed.WithAdvice(build).Verdict);
     }
 
     /// <summary>In 130 C nothing that the table knows may carry anything.</summary>
@@ -142,7 +142,7 @@ public class SmallestChangeTests
     {
         Build build = ConstantCurrent(60);
         build = build with { Limits = build.Limits with { CabinCelsius = 130 } };
-        FeasibilityResult feasibility = Assessed.Of(build).Feasibility!;
+        FeasibilityResult feasibility = Assessed.WithAdvice(build).Feasibility!;
         Assert.Empty(feasibility.Changes);
         Assert.True(feasibility.IsComplete);
         Assert.Equal(["run.surroundings-above-insulation"], feasibility.BrokenRules);
@@ -166,11 +166,11 @@ public class SmallestChangeTests
                 Run("return-b", "b", "starter", 1, "4 AWG"),
             ],
         };
-        FeasibilityResult feasibility = Assessed.Of(build).Feasibility!;
+        FeasibilityResult feasibility = Assessed.WithAdvice(build).Feasibility!;
         ChangeResult both = feasibility.Changes.First(change => change.Kind is not (ChangeKind.Power or ChangeKind.Length));
         Assert.Equal(["feed-a", "feed-b"], both.Runs);
         Assert.DoesNotContain(feasibility.Changes, change => change.Kind is ChangeKind.Conductor && change.Runs.Count == 1);
-        Assert.NotEqual(Verdict.Fail, Assessed.Of(build.With(both.Edits)).Verdict);
+        Assert.NotEqual(Verdict.Fail, Assessed.WithAdvice(build.With(both.Edits)).Verdict);
     }
 
     /// <summary>A thin main run whose fuse besides is too far from the battery: conductor, fuse and its place have to change.</summary>
@@ -182,10 +182,10 @@ public class SmallestChangeTests
     {
         FuseWish fuse = rating is { } amps ? Anl(amps) with { DistanceMetres = metres } : NoFuse;
         Build build = OneAmplifier().WithRun("main", run => run.Sized("6 AWG") with { Fuse = fuse });
-        FeasibilityResult feasibility = Assessed.Of(build).Feasibility!;
+        FeasibilityResult feasibility = Assessed.WithAdvice(build).Feasibility!;
         ChangeResult change = feasibility.Changes.First(each => each.Kind is ChangeKind.Combination);
         Assert.Equal(["main"], change.Runs);
-        Assert.NotEqual(Verdict.Fail, Assessed.Of(build.With(change.Edits)).Verdict);
+        Assert.NotEqual(Verdict.Fail, Assessed.WithAdvice(build.With(change.Edits)).Verdict);
     }
 
     /// <summary>Only sizes may be chosen that are too thin.</summary>
@@ -204,11 +204,11 @@ public class SmallestChangeTests
     /// <summary>The smallest change of a kind, made: the build then stands.</summary>
     private static ChangeResult Of(Build build, ChangeKind kind, string? run = null)
     {
-        Assessment answer = Assessed.Of(build);
+        Assessment answer = Assessed.WithAdvice(build);
         Assert.Equal(Verdict.Fail, answer.Verdict);
         ChangeResult change = answer.Feasibility!.Changes.First(
             each => each.Kind == kind && (run is null || each.Runs.SequenceEqual([run])));
-        Assert.NotEqual(Verdict.Fail, Assessed.Of(build.With(change.Edits)).Verdict);
+        Assert.NotEqual(Verdict.Fail, Assessed.WithAdvice(build.With(change.Edits)).Verdict);
         return change;
     }
 }
