@@ -30,9 +30,9 @@ internal sealed class Sizer
     private Sizer(SizingTask task, bool proves)
     {
         this.task = task;
-        this.proves = proves;
         build = task.Build;
         boundsHold = build.AlternatorPlace is null && build.Runs.All(run => run.Isolator is null);
+        this.proves = proves && (boundsHold || build.Stated.Sizing.Prefer is Prefer.FewestSizes);
     }
 
     /// <summary>Decides what is open.</summary>
