@@ -8,16 +8,17 @@ namespace Cablewright.Engine.Sizing;
 /// <summary>Which rules a choice has to keep.</summary>
 /// <remarks>
 /// Every rule that would make the build fail, whether it speaks of what is chosen or of what is given; and, though breaking it is
-/// only a caution, that an amplifier's return conducts no worse than its supply, where some candidate for the return does. What is
-/// broken in any case is accepted, by rule and place. The drop has its own goal.
+/// only a caution, that an amplifier's return conducts no worse than its supply, where some candidate for the return does, in
+/// parallel if need be. What is broken in any case is accepted, by rule and place. The drop has its own goal.
 /// </remarks>
 internal sealed class ChoiceRules
 {
     private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> accepted = [];
     private readonly bool[] returnBinds;
 
-    public ChoiceRules(SizingTask task, IReadOnlyList<ConductorChoice>[] candidates)
+    public ChoiceRules(SizingTask task)
     {
+        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(CandidateList.MostInParallel);
         returnBinds = [.. task.Build.Stated.Amplifiers.Select(amplifier => CanReturn(task, candidates, amplifier.Id))];
     }
 

@@ -32,7 +32,7 @@ internal sealed class GoalSearch
         this.task = task;
         this.goal = goal;
         Candidates = task.Candidates(goal.MostParallel);
-        rules = new ChoiceRules(task, Candidates);
+        rules = new ChoiceRules(task);
         trials = new Trials(task, goal, rules, double.PositiveInfinity);
         returns = ReturnRule.Of(task, rules, Candidates);
     }

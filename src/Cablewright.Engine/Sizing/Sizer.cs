@@ -119,7 +119,7 @@ internal sealed class Sizer
         IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(hard.MostParallel);
         if (task.Evaluate([.. candidates.Select(choices => choices[^1])]) is not { } strongest)
         {
-            var rules = new ChoiceRules(task, candidates);
+            var rules = new ChoiceRules(task);
             var draft = new Draft(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
             return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Bearing())));
         }

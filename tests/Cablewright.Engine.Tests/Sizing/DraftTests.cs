@@ -52,7 +52,7 @@ public class DraftTests
     private static Trial? Draft(ChoiceProblem problem, Goal goal)
     {
         IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
-        var rules = new ChoiceRules(problem.Task, candidates);
+        var rules = new ChoiceRules(problem.Task);
         var trials = new Trials(problem.Task, goal, rules, double.PositiveInfinity);
         new Draft(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates)).Find(trials);
         return trials.Best;

@@ -31,7 +31,7 @@ internal sealed class LinearProblem
         this.problem = problem;
         this.share = share;
         IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
-        var rules = new ChoiceRules(problem.Task, candidates);
+        var rules = new ChoiceRules(problem.Task);
         relaxation = new Relaxation(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates));
     }
 
