@@ -23,8 +23,14 @@ internal sealed class ChoiceProblem
 
     public SizingTask Task { get; }
 
-    /// <summary>The two goals in the order in which they are tried.</summary>
-    public Goal[] Goals => [GoalOf(Build.Drop.TargetVolts), GoalOf(Build.Drop.HardVolts)];
+    /// <summary>The goals in the order in which they are tried.</summary>
+    public Goal[] Goals =>
+        [
+            GoalOf(Build.Drop.TargetVolts), GoalOf(Build.Drop.HardVolts),
+            .. Task.Open.Any(run => Build.Runs[run].Wish.Count is null)
+                ? [GoalOf(Build.Drop.HardVolts, CandidateList.MostInParallel)]
+                : Array.Empty<Goal>(),
+        ];
 
     public Goal GoalOf(double volts, int mostParallel = 1) => Goal.Of(volts, mostParallel, Build, evaluator.Wiring);
 
@@ -44,11 +50,22 @@ internal sealed class ChoiceProblem
     /// </summary>
     public ConductorChoice[]? Best(Prefer prefer = Prefer.Cost)
     {
+        foreach (IGrouping<int, Goal> goals in Goals.GroupBy(goal => goal.MostParallel))
+        {
+            if (Best(prefer, [.. goals]) is { } best) return best;
+        }
+
+        return null;
+    }
+
+    private ConductorChoice[]? Best(Prefer prefer, Goal[] goals)
+    {
         ConductorChoice[][] bestFirst =
-            [.. All().OrderBy(choice => prefer is Prefer.FewestSizes ? choice.Select(each => each.Conductor).Distinct().Count() : 0)
+            [.. All(goals[0].MostParallel)
+                .OrderBy(choice => prefer is Prefer.FewestSizes ? choice.Select(each => each.Conductor).Distinct().Count() : 0)
                 .ThenBy(Task.WeightOf)];
         Evaluation?[] known = new Evaluation?[bestFirst.Length];
-        foreach (Goal goal in Goals)
+        foreach (Goal goal in goals)
         {
             for (int i = 0; i < bestFirst.Length; i++)
             {

@@ -25,13 +25,29 @@ public class OptimumTests
         int found = 0;
         Parallel.For(0, builds, i =>
         {
-            if (IsTheBest(kind, firstSeed + i)) Interlocked.Increment(ref found);
+            if (BestOf(kind, firstSeed + i) is not null) Interlocked.Increment(ref found);
         });
         Assert.True(found >= leastFound, $"only {found} of {builds} builds have a choice at all");
     }
 
-    /// <summary>Whether there is a choice at all; it is then the best.</summary>
-    private static bool IsTheBest(string kind, int seed)
+    /// <summary>Where single conductors do not keep the hard limit, or a count is stated.</summary>
+    [Fact]
+    public void Is_the_best_of_all_choices_in_parallel()
+    {
+        const int Builds = 120;
+        int inParallel = 0, stated = 0;
+        Parallel.For(0, Builds, i =>
+        {
+            if (BestOf(nameof(RandomBuilds.Parallel), 70_000 + i) is not { } best) return;
+            if (best.Any(pair => pair.Wish.Count is null && pair.Choice.Count > 1)) Interlocked.Increment(ref inParallel);
+            if (best.Any(pair => pair.Wish.Count is not null)) Interlocked.Increment(ref stated);
+        });
+        Assert.True(inParallel >= Builds / 4, $"only {inParallel} of {Builds} builds need conductors in parallel");
+        Assert.True(stated >= Builds / 4, $"only {stated} of {Builds} builds state a count");
+    }
+
+    /// <summary>What the open runs are made of, which is the best; <c>null</c>: there is no choice.</summary>
+    private static (ConductorWish Wish, ConductorChoice Choice)[]? BestOf(string kind, int seed)
     {
         Build build = BuildOf(kind, new RandomBuilds(seed));
         var problem = new ChoiceProblem(build);
@@ -40,7 +56,7 @@ public class OptimumTests
         if (best is null)
         {
             Assert.Contains(answer.Findings, finding => finding.Severity is Severity.Fail || finding.Code == "amplifier.return-below-supply");
-            return false;
+            return null;
         }
 
         double weight = problem.Task.WeightOf(best);
@@ -48,7 +64,7 @@ public class OptimumTests
         Near.Relative(weight, problem.Task.WeightOf(Chosen(answer)), 1e-6, $"{kind} {seed}");
         Assert.DoesNotContain(answer.Findings, finding => finding.Severity is Severity.Fail);
         Assert.Equal(0, answer.Sizing.Gap);
-        return true;
+        return [.. problem.Task.Open.Select(run => (problem.Build.Runs[run].Wish, best[run]))];
     }
 
     [Fact]
@@ -71,6 +87,7 @@ public class OptimumTests
         nameof(RandomBuilds.FourOpen) => random.FourOpen(),
         nameof(RandomBuilds.Priced) => random.Priced(),
         nameof(RandomBuilds.Looped) => random.Looped(),
+        nameof(RandomBuilds.Parallel) => random.Parallel(),
         _ => random.TwoBatteries(),
     };
 

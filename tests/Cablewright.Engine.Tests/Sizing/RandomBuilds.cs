@@ -73,6 +73,31 @@ internal sealed class RandomBuilds(int seed)
         Run("return", "a0", "starter", 2, "2/0 AWG")) with
     { Sizing = new SizingWishes { Sizes = EightSizes } };
 
+    /// <summary>
+    /// A large load over thin conductors, of which several may lie in parallel; 2 open runs of two or three sizes, one of them now
+    /// and then of a stated count.
+    /// </summary>
+    public Build Parallel()
+    {
+        Amplifier[] loads = [Any("a0", 2500)];
+        Build build = random.Next(3) switch
+        {
+            0 => Wired(
+                loads, Free("main", "starter", "block", 5), Free("feed", "block", "a0", 2), Run("return", "a0", "body", 0.5, "4/0 AWG")),
+            1 => Wired(
+                loads, Run("main", "starter", "block", Metres(2), "4/0 AWG"), Free("feed", "block", "a0", 4),
+                Free("return", "a0", "body", 3)),
+            _ => Wired(
+                [Any("a0", 1500), Any("a1", 1500)], Run("main", "starter", "block", Metres(2), "4/0 AWG"), Free("feed0", "block", "a0", 4),
+                Free("feed1", "block", "a1", 4), Run("return0", "a0", "body", 0.5, "4/0 AWG"), Run("return1", "a1", "body", 0.5, "4/0 AWG")),
+        };
+        int first = random.Next(2, 7);
+        return build with
+        {
+            Sizing = new SizingWishes { Sizes = TwelveSizes[first..(first + random.Next(2, 4))], Prefer = Draw(Prefer.Cost, Prefer.Mass) },
+        };
+    }
+
     /// <summary>A rear battery that recharges at the end of the main run; 3 open runs of 8 sizes.</summary>
     public Build TwoBatteries()
     {
@@ -131,6 +156,12 @@ internal sealed class RandomBuilds(int seed)
         Conductor = new ConductorWish { Material = Material.Copper, InsulationCelsius = 105, Count = 1 },
         Route = Draw(Route.Cabin, Route.Cabin, Route.Underbody, Route.Loom),
     };
+
+    private Run Free(string id, string from, string to, double mostMetres)
+    {
+        Run open = Open(id, from, to, mostMetres);
+        return open with { Conductor = open.Conductor with { Size = null, Count = random.Next(4) == 0 ? random.Next(2, 5) : null } };
+    }
 
     private double Metres(double most) => Uniform(0.3, most);
 
