@@ -32,7 +32,10 @@ public sealed record Assessment
     /// <summary>Everything that was not stated and was therefore assumed.</summary>
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 
-    /// <summary>What to ask next, the question whose answer could change the most first.</summary>
+    /// <summary>
+    /// What to ask next, the question whose answer could change the most first: values that were assumed, and the alternator's rating,
+    /// which is not assumed, where an expected one would show that the supply falls short.
+    /// </summary>
     public required IReadOnlyList<FollowUp> AskNext { get; init; }
 
     /// <summary>The supply as a whole.</summary>

@@ -9,8 +9,9 @@ namespace Cablewright.Engine.Answers;
 /// <summary>Finds the questions whose answers would change the verdict most.</summary>
 /// <remarks>
 /// Method: for each kind of value that was assumed, assess the build again with the best and the worst answer that one would
-/// expect in its place, for all amplifiers or runs that lack it; what is chosen then is a good choice, not a proven one. What moves is the verdict first, then how many rules fail,
-/// then, where something is chosen, how much metal it takes. A question that moves nothing is not asked.
+/// expect in its place, for all amplifiers or runs that lack it; what is chosen then is a good choice, not a proven one. What moves
+/// is the verdict first, then how many rules fail, then what is wrong with a supply that cannot be judged yet, then, where something
+/// is chosen, how much metal it takes. A question that moves nothing is not asked.
 /// </remarks>
 internal static class Questions
 {
@@ -26,12 +27,13 @@ internal static class Questions
             .Select((whatIf, order) => (
                 WhatIf: whatIf,
                 Order: order,
-                Outcomes: whatIf.Answers.Select(answer => OutcomeOf(answer, present.Build.Ruleset)).OfType<Outcome>().ToArray()))
+                Outcomes: whatIf.Answers.Select(answer => OutcomeOf(whatIf, answer, present)).OfType<Outcome>().ToArray()))
             .Where(asked => asked.Outcomes.Length > 0)
             .Select(asked => (asked.WhatIf, asked.Order, Swing: Swing.Between(now, asked.Outcomes)))
             .Where(asked => asked.Swing.Matters)
             .OrderByDescending(asked => asked.Swing.Verdicts)
             .ThenByDescending(asked => asked.Swing.Fails)
+            .ThenByDescending(asked => asked.Swing.Supply)
             .ThenByDescending(asked => Significant.Round(asked.Swing.Metal))
             .ThenBy(asked => asked.Order)
             .Take(MostAsked)
@@ -41,8 +43,10 @@ internal static class Questions
     /// <summary>
     /// What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.
     /// </summary>
-    private static Outcome? OutcomeOf(Build answered, Ruleset ruleset)
+    private static Outcome? OutcomeOf(WhatIf whatIf, Build answered, Variant present)
     {
+        if (whatIf.IsOfSupply) return OutcomeOf(present.WithSupplyOf(answered));
+        Ruleset ruleset = present.Build.Ruleset;
         var variant = Variant.Of(answered, ruleset, ruleset["ask.work-budget"].Value, proves: false);
         return variant.Sized.IsComplete ? OutcomeOf(variant) : null;
     }
@@ -54,32 +58,61 @@ internal static class Questions
             ? Enumerable.Range(0, runs.Count)
                 .Sum(run => variant.Sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * runs[run].LengthMetres)
             : 0;
-        return new Outcome(variant.Verdict, variant.Breaches.Count(breach => breach.Severity is Severity.Fail), metal);
+        return new Outcome(
+            variant.Verdict,
+            variant.Breaches.Count(breach => breach.Severity is Severity.Fail),
+            metal,
+            variant.Supply.Breaches.Count(breach => breach.Severity > Severity.Info),
+            variant.Build.Supply.HotAmps is { } hot
+                ? variant.Supply.Balance.Available(hot) - variant.Supply.Balance.AverageAmps
+                : null);
     }
 
-    private readonly record struct Outcome(Verdict Verdict, int Fails, double Metal);
+    /// <param name="Verdict">The verdict.</param>
+    /// <param name="Fails">Rules that fail.</param>
+    /// <param name="Metal">Kilograms of the chosen conductors.</param>
+    /// <param name="SupplyCautions">Rules about the supply that do not hold.</param>
+    /// <param name="SpareAmps">What the average draw leaves of what charges; <c>null</c> where that is not known.</param>
+    private readonly record struct Outcome(Verdict Verdict, int Fails, double Metal, int SupplyCautions, double? SpareAmps);
 
     /// <summary>How far the answers to one question lie apart from what is assumed now.</summary>
-    private readonly record struct Swing(Verdict Now, Verdict Best, Verdict Worst, int Fails, double Metal)
+    private readonly record struct Swing(
+        Verdict Now, Verdict Best, Verdict Worst, int Fails, double Metal, int Supply, double? LeastSpareAmps, double? MostSpareAmps)
     {
         public int Verdicts => Math.Max(Now - Best, Worst - Now);
 
-        public bool Matters => Verdicts > 0 || Fails > 0 || Metal > MetalThatMatters;
+        public bool Matters => Verdicts > 0 || Fails > 0 || Supply > 0 || Metal > MetalThatMatters;
 
         public static Swing Between(Outcome now, Outcome[] answers) => new(
             now.Verdict,
             answers.Min(answer => answer.Verdict),
             answers.Max(answer => answer.Verdict),
             answers.Max(answer => Math.Abs(answer.Fails - now.Fails)),
-            now.Metal == 0 ? 0 : answers.Max(answer => Math.Abs(answer.Metal / now.Metal - 1)));
+            now.Metal == 0 ? 0 : answers.Max(answer => Math.Abs(answer.Metal / now.Metal - 1)),
+            now.SpareAmps is null ? answers.Max(answer => answer.SupplyCautions - now.SupplyCautions) : 0,
+            now.SpareAmps is null ? answers.Min(answer => answer.SpareAmps) : null,
+            now.SpareAmps is null ? answers.Max(answer => answer.SpareAmps) : null);
 
-        public string Why()
+        public string Why() => string.Join(' ', new[] { WhyRules(), WhySupply() }.OfType<string>());
+
+        private string? WhyRules()
         {
             if (Best < Now) return $"The verdict is {Now.Word()} now and could become {Best.Word()}.";
             if (Worst > Now) return $"The verdict is {Now.Word()} now and could become {Worst.Word()}.";
-            return Fails > 0
-                ? $"It could change {Fails} of the rules that do not hold."
-                : $"It could change the metal that the chosen conductors take by {Phrase.Percent(Metal)}.";
+            if (Fails > 0) return $"It could change {Fails} of the rules that do not hold.";
+            return Metal > MetalThatMatters
+                ? $"It could change the metal that the chosen conductors take by {Phrase.Percent(Metal)}."
+                : null;
+        }
+
+        /// <summary>What an answer would show of a supply that cannot be judged without it.</summary>
+        private string? WhySupply()
+        {
+            if (Supply <= 0 || LeastSpareAmps is not { } least || MostSpareAmps is not { } most) return null;
+            const string NotJudged = "Without it the supply is not judged: ";
+            if (least >= 0) return NotJudged + "at full output the voltage at an amplifier could fall too low.";
+            return NotJudged + $"the alternator could fall {Phrase.Amps(-least)} short of the average draw"
+                + (most >= 0 ? $", or have {Phrase.Amps(most)} to spare." : $", or {Phrase.Amps(-most)} all the same.");
         }
     }
 }

@@ -8,7 +8,11 @@ namespace Cablewright.Engine.Answers;
 /// <param name="Pointer">Where the answer belongs.</param>
 /// <param name="Text">The question.</param>
 /// <param name="Answers">The build with each answer put in.</param>
-internal sealed record WhatIf(string Pointer, string Text, IReadOnlyList<Build> Answers);
+internal sealed record WhatIf(string Pointer, string Text, IReadOnlyList<Build> Answers)
+{
+    /// <summary>Whether the answers speak of the supply alone, which no choice of conductors looks at.</summary>
+    public bool IsOfSupply { get; init; }
+}
 
 /// <summary>The questions that a build leaves open, one for each kind of value, asked where it weighs most.</summary>
 internal static class WhatIfs
@@ -16,8 +20,8 @@ internal static class WhatIfs
     public static IEnumerable<WhatIf> For(CompleteBuild build) =>
         new[]
             {
-                Programme(build), Efficiency(build), Converter(build), Charging(build), Route(build), Insulation(build),
-                Material(build), FuseDistance(build), Interrupting(build),
+                Programme(build), Efficiency(build), Converter(build), Charging(build), Alternator(build), Route(build),
+                Insulation(build), Material(build), FuseDistance(build), Interrupting(build),
             }
             .Where(whatIf => whatIf is not null)
             .Select(whatIf => whatIf!);
@@ -57,6 +61,24 @@ internal static class WhatIfs
                 build.Stated with { Vehicle = vehicle with { ChargingVolts = Figure(build, "ask.charging-high") } },
                 build.Stated with { Vehicle = vehicle with { ChargingVolts = Figure(build, "ask.charging-low") } },
             ]);
+    }
+
+    private static WhatIf? Alternator(CompleteBuild build)
+    {
+        if (build.Supply.HotAmps is not null) return null;
+        return new WhatIf(
+            "/vehicle/alternator/ratedCurrent", "What current is the alternator rated for?",
+            [WithRating("ask.alternator-high"), WithRating("ask.alternator-low")])
+        {
+            IsOfSupply = true,
+        };
+
+        Build WithRating(string id)
+        {
+            Vehicle vehicle = build.Stated.Vehicle;
+            Alternator rated = (vehicle.Alternator ?? new Alternator()) with { RatedAmps = Figure(build, id) };
+            return build.Stated with { Vehicle = vehicle with { Alternator = rated } };
+        }
     }
 
     private static WhatIf? Route(CompleteBuild build) => ForRuns(

@@ -40,6 +40,18 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
             : null;
     }
 
+    /// <summary>The conductors as they were chosen, in the same build with another supply.</summary>
+    /// <param name="build">The build with what it says of the supply changed, and nothing else.</param>
+    public Variant WithSupplyOf(Build build)
+    {
+        CompleteBuild complete = BuildCompletion.Complete(build, Build.Ruleset);
+        var evaluator = new Evaluator(complete);
+        Evaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Decision.Conductors));
+        return new Variant(
+            complete, evaluator, new SizedBuild(evaluation, evaluator.JudgeFaults(evaluation), true),
+            SupplyJudgement.Of(complete, evaluator.Wiring, evaluation));
+    }
+
     /// <summary>Work that its choice took, in runs solved.</summary>
     public double Work => Evaluator.Work + Sized.SearchWork;
 
