@@ -65,6 +65,9 @@ public sealed record Assessment
     /// <summary>What the job needs.</summary>
     public required IReadOnlyList<MaterialLine> Materials { get; init; }
 
+    /// <summary>What that costs, the allowance for bends and ends included; present where the build states prices.</summary>
+    public MaterialCost? MaterialCost { get; init; }
+
     /// <summary>The cautions that every answer carries.</summary>
     [Example("Disconnect the battery's negative terminal before any work, and connect it last.")]
     public required IReadOnlyList<string> SafetyNotes { get; init; }

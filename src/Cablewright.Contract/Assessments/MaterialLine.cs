@@ -37,4 +37,14 @@ public sealed record MaterialLine
     /// <summary>How many pieces.</summary>
     [Figure("1", 1, Smallest = 1)]
     public required int Count { get; init; }
+
+    /// <summary>
+    /// What <c>cutLengthMetres</c> costs by the build's <c>sizing.prices</c>; absent where they have no price for this size and metal.
+    /// </summary>
+    [Figure("see currency", 21.9941)]
+    public double? Price { get; init; }
+
+    /// <summary>The currency of the price, where the build names one.</summary>
+    [Example("EUR")]
+    public string? Currency { get; init; }
 }

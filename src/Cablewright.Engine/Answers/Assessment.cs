@@ -51,6 +51,9 @@ public sealed record Assessment
     /// <summary>What the job needs.</summary>
     public required IReadOnlyList<MaterialLine> Materials { get; init; }
 
+    /// <summary>What that costs as far as prices are stated; <c>null</c> where none is.</summary>
+    public MaterialCost? MaterialCost { get; init; }
+
     /// <summary>The pieces, terminals and grommets behind <see cref="Materials"/>.</summary>
     internal JobNeeds Needs { get; init; } = null!;
 
@@ -244,6 +247,12 @@ public sealed record SizingResult(bool Complete, double MassGrams)
     public IReadOnlyList<TradeOffPoint>? Frontier { get; init; }
 }
 
+/// <summary>What the list of materials costs, as far as its prices are stated.</summary>
+/// <param name="Price">The sum of the lines that have a price.</param>
+/// <param name="Currency">The currency of the stated prices; <c>null</c> where none was named.</param>
+/// <param name="UnpricedLines">How many lines have no price and are not in the sum.</param>
+public sealed record MaterialCost(double Price, string? Currency, int UnpricedLines);
+
 /// <summary>One line of what the job needs.</summary>
 /// <param name="Item">What it is, in words of the trade.</param>
 /// <param name="Size">Conductor size, where it has one.</param>
@@ -258,4 +267,10 @@ public sealed record MaterialLine(
 {
     /// <summary>The length to buy: with the allowance for bends and ends; <c>null</c> where it has no length.</summary>
     public double? CutLengthMetres { get; init; }
+
+    /// <summary>What the length to buy costs by the stated prices; <c>null</c> where none is stated for it.</summary>
+    public double? Price { get; init; }
+
+    /// <summary>The currency of the stated prices; <c>null</c> where none was named.</summary>
+    public string? Currency { get; init; }
 }

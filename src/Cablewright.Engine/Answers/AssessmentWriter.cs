@@ -28,6 +28,8 @@ internal sealed class AssessmentWriter(Variant variant)
         Verdict verdict = findings.Count == 0 ? Verdict.Pass : (Verdict)findings.Max(finding => finding.Severity);
         RunResult[] runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)];
         var needs = new JobNeeds(build, runs);
+        var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
+        IReadOnlyList<MaterialLine> materials = MaterialList.Of(needs, costs);
         return new Assessment
         {
             Verdict = verdict,
@@ -40,7 +42,8 @@ internal sealed class AssessmentWriter(Variant variant)
             Runs = runs,
             Findings = findings,
             Sizing = build.Runs.Any(run => run.Given is null) ? SizingOf() : null,
-            Materials = MaterialList.Of(needs),
+            Materials = materials,
+            MaterialCost = MaterialList.CostOf(materials, costs),
             Needs = needs,
             SafetyNotes = build.Ruleset.SafetyNotes,
         };

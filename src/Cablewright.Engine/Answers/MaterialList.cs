@@ -2,22 +2,28 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Kits;
 using Cablewright.Engine.Protection;
+using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Answers;
 
 /// <summary>What a job needs of cable, fuses and small parts, like with like.</summary>
 internal static class MaterialList
 {
-    public static IReadOnlyList<MaterialLine> Of(JobNeeds needs) =>
+    public static IReadOnlyList<MaterialLine> Of(JobNeeds needs, ConductorCosts costs) =>
         [
-            .. Wire(needs, Side.Supply, "power wire"),
-            .. Wire(needs, Side.Return, "ground wire"),
+            .. Wire(needs, costs, Side.Supply, "power wire"),
+            .. Wire(needs, costs, Side.Return, "ground wire"),
             .. Fuses(needs),
             .. Terminals(needs),
             .. SmallParts(needs),
         ];
 
-    private static IEnumerable<MaterialLine> Wire(JobNeeds needs, Side side, string item)
+    /// <summary>What the lines cost together; <c>null</c> where no price is stated at all.</summary>
+    public static MaterialCost? CostOf(IReadOnlyList<MaterialLine> lines, ConductorCosts costs) => costs.ArePriced
+        ? new MaterialCost(lines.Sum(line => line.Price ?? 0), costs.Currency, lines.Count(line => line.Price is null))
+        : null;
+
+    private static IEnumerable<MaterialLine> Wire(JobNeeds needs, ConductorCosts costs, Side side, string item)
     {
         var like = new Dictionary<(ConductorSize Size, Material Material), (int Count, double Metres, double CutMetres)>();
         foreach (WirePiece piece in needs.Pieces)
@@ -36,6 +42,8 @@ internal static class MaterialList
                 item, each.Key.Size, each.Key.Material, each.Value.Metres, null, null, each.Value.Count)
             {
                 CutLengthMetres = each.Value.CutMetres,
+                Price = costs.StatedPerMetre(each.Key.Size, each.Key.Material) * each.Value.CutMetres,
+                Currency = costs.Currency,
             });
     }
 

@@ -18,6 +18,7 @@ internal sealed class ConductorCosts
 
     public ConductorCosts(SizingWishes wishes, Ruleset ruleset)
     {
+        Currency = wishes.Currency;
         relative = [.. Enum.GetValues<Material>().Select(material => ruleset["sizing.relative-price-" + material.Word()].Value)];
         foreach (ConductorPrice price in wishes.Prices)
         {
@@ -27,6 +28,9 @@ internal sealed class ConductorCosts
 
         if (stated.Count > 0) unit = stated.Average(price => price.Value / Relative(Conductor.Of(price.Key.Size, price.Key.Material)));
     }
+
+    /// <summary>The currency of the stated prices; <c>null</c> where none was named.</summary>
+    public string? Currency { get; }
 
     /// <summary>Whether any price is stated.</summary>
     public bool ArePriced => stated.Count > 0;
@@ -40,6 +44,10 @@ internal sealed class ConductorCosts
 
     /// <summary>Whether a conductor has a stated price.</summary>
     public bool IsPriced(Conductor conductor) => stated.ContainsKey((conductor.Size, conductor.Material));
+
+    /// <summary>The stated price of one metre; <c>null</c> where none is stated for this size and metal.</summary>
+    public double? StatedPerMetre(ConductorSize size, Material material) =>
+        stated.TryGetValue((size, material), out double price) ? price : null;
 
     /// <summary>The price of one metre, in the currency of the build or in what a kilogram of copper costs.</summary>
     public double PerMetre(Conductor conductor) =>

@@ -31,6 +31,12 @@ internal static class AssessmentMapping
         Headroom = VariationMapping.HeadroomOf(assessment.Headroom),
         Robustness = VariationMapping.RobustnessOf(assessment.Robustness),
         Materials = [.. assessment.Materials.Select(MaterialOf)],
+        MaterialCost = assessment.MaterialCost is not { } cost ? null : new MaterialCost
+        {
+            Price = Shown(cost.Price),
+            Currency = cost.Currency,
+            UnpricedLines = cost.UnpricedLines,
+        },
         SafetyNotes = assessment.SafetyNotes,
     };
 
@@ -88,5 +94,7 @@ internal static class AssessmentMapping
         RatingAmps = Shown(line.RatingAmps),
         Family = (FuseFamilyName?)line.Family,
         Count = line.Count,
+        Price = Shown(line.Price),
+        Currency = line.Price is null ? null : line.Currency,
     };
 }
