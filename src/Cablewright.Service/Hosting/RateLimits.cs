@@ -17,8 +17,6 @@ internal static class RateLimits
     public const string Setting = "Cablewright:AnonymousRequestsPerMinute";
 
     private const int Usual = 600;
-    private const int TokenSeconds = 1;
-
     /// <summary>Sets the policy up.</summary>
     public static void Add(WebApplicationBuilder builder) => builder.Services.AddSingleton<BatchPace>().AddRateLimiter(limiter =>
     {
@@ -41,10 +39,13 @@ internal static class RateLimits
                 NetworkOf(context.Connection.RemoteIpAddress), _ => new TokenBucketRateLimiterOptions
                 {
                     TokenLimit = perMinute,
-                    TokensPerPeriod = Math.Max(1, perMinute / 60),
+                    TokensPerPeriod = TokensAtATime(perMinute),
                     QueueLimit = queued,
-                    ReplenishmentPeriod = TimeSpan.FromSeconds(Math.Max(TokenSeconds, 60.0 / perMinute)),
+                    ReplenishmentPeriod = TimeSpan.FromMinutes((double)TokensAtATime(perMinute) / perMinute),
                 });
+
+    /// <summary>About once a second, or one as it falls due.</summary>
+    private static int TokensAtATime(int perMinute) => Math.Max(1, perMinute / 60);
 
     /// <summary>Of an IPv6 address the first 64 bits: whoever has one such address has all of its network.</summary>
     private static string NetworkOf(IPAddress? address)
