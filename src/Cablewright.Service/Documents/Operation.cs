@@ -80,6 +80,6 @@ internal static class OperationMetadata
     /// <summary>Every kind of problem that an operation can be answered with.</summary>
     public static IEnumerable<ProblemKind> AllProblems(this Operation operation) => operation.Problems
         .Concat(operation.Scope == KeyScopes.None ? [] : OfEveryKey)
-        .Concat(operation.Tag == Operations.Health ? [] : [ProblemKinds.TooManyRequests])
+        .Concat(operation.Tag == Operations.Health ? [] : [ProblemKinds.NotUnderstood, ProblemKinds.TooManyRequests])
         .Concat(OfEveryOperation);
 }

@@ -57,7 +57,7 @@ internal static class Operations
         ],
         Body = typeof(Build),
         Example = () => JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build),
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+        Problems = [ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
     };
 
@@ -69,7 +69,7 @@ internal static class Operations
         Example = () => JsonSerializer.SerializeToNode(
             new ComparisonRequest { Builds = [QuickBuild.Example, QuickBuild.Example with { Name = "another" }] },
             AnswerJson.Shapes.ComparisonRequest),
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+        Problems = [ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
     };
 
@@ -86,7 +86,7 @@ internal static class Operations
         Body = typeof(IReadOnlyList<Build>),
         IsBatch = true,
         Example = () => JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build),
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge, ProblemKinds.UnsupportedMediaType],
+        Problems = [ProblemKinds.TimedOut, ProblemKinds.TooLarge, ProblemKinds.UnsupportedMediaType],
     };
 
     public static readonly Operation AssessQuick = new(
@@ -96,7 +96,7 @@ internal static class Operations
     {
         IsCacheable = true,
         Query = QuickQuery.Parameters,
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.FaultyBuild],
+        Problems = [ProblemKinds.FaultyBuild],
     };
 
     /// <summary>The bench audit of a cable.</summary>
@@ -108,7 +108,7 @@ internal static class Operations
     {
         Body = typeof(BenchReport),
         Example = AuditExample.Json,
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+        Problems = [ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
     };
 
@@ -123,7 +123,7 @@ internal static class Operations
         IsKeyOptional = true,
         Body = typeof(KitCheck),
         Example = ExampleKit.CheckJson,
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+        Problems = [ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
     };
 
@@ -135,7 +135,7 @@ internal static class Operations
         Scope = KeyScopes.KitsRead,
         Body = typeof(KitMatchRequest),
         Example = ExampleKit.MatchJson,
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
+        Problems = [ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
             ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
     };
 
@@ -172,7 +172,7 @@ internal static class Operations
             QueryParameter.Plain<AnswerQuery>(
                 ListKits.After, nameof(AnswerQuery.After), "Where the page starts: next of the page before."),
         ],
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.NotFound],
+        Problems = [ProblemKinds.NotFound],
     };
 
     public static readonly Operation PutKit = new(
@@ -187,7 +187,7 @@ internal static class Operations
         IsConditional = true,
         Scope = KeyScopes.KitsWrite,
         Path = [PathParameter.Shop, PathParameter.Sku],
-        Problems = [ProblemKinds.NotUnderstood, ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.CatalogueFull,
+        Problems = [ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.CatalogueFull,
             ProblemKinds.ConditionFailed, ProblemKinds.TooLarge, ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty,
             ProblemKinds.ConditionMissing],
     };

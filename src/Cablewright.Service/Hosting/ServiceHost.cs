@@ -5,6 +5,7 @@ using Cablewright.Service.Health;
 using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Queries;
 using Cablewright.Storage;
 using Serilog;
 
@@ -52,6 +53,7 @@ internal static class ServiceHost
         app.UseRateLimiter();
         app.Use(KeyGate.Admit);
         app.Use(AcceptGate.Apply);
+        app.Use(QueryGate.Apply);
         Addresses.AnnounceWhenStarted(app);
         app.Lifetime.ApplicationStarted.Register(() => _ = ReferenceBuild.GivesItsKnownAnswer.Value);
         return app;

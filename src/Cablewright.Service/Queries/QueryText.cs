@@ -34,7 +34,7 @@ internal static class QueryText
             QueryCodes.Unknown,
             $"\"{shown}\" is not a parameter of this call{Nearest.Hint(name, names)}",
             Excerpt.Of(value),
-            string.Join(", ", names));
+            names.Length == 0 ? "none" : string.Join(", ", names));
     }
 
     private static Fault Repeated(string name, string value) =>
