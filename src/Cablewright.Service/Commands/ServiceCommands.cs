@@ -17,6 +17,8 @@ internal static partial class ServiceCommands
     private const int Refused = 1;
     private const int Misused = 2;
 
+    private const string NoShop = "There is no such shop.";
+
     private const string Usage = """
         shops add <shop>                           make a shop
         shops list                                 list the shops
@@ -76,14 +78,15 @@ internal static partial class ServiceCommands
         if (KeyOptions.Read(options) is not { } asked) return Say(Usage, Misused);
         var made = await keys.AddAsync(
             shop, asked.Scopes, asked.Label, asked.Life is { } life ? DateTimeOffset.UtcNow + life : null, CancellationToken.None);
-        if (made is not { } key) return Say("There is no such shop.", Refused);
+        if (made is not { } key) return Say(NoShop, Refused);
         Console.WriteLine(key.Text);
         return Say($"Key {key.Key.Id} of {shop} for {key.Key.Scopes.Words()}. It is shown this once: keep it.", Done);
     }
 
     private static async Task<int> ListKeys(KeyStore keys, string shop)
     {
-        foreach (ShopKey key in await keys.ListAsync(shop, CancellationToken.None))
+        if (await keys.ListAsync(shop, CancellationToken.None) is not { } kept) return Say(NoShop, Refused);
+        foreach (ShopKey key in kept)
             Console.WriteLine(
                 $"{key.Id}\t{key.Scopes.Words()}\tmade {key.CreatedAt:u}\t"
                 + $"{(key.ExpiresAt is { } end ? $"expires {end:u}" : "does not expire")}\t"

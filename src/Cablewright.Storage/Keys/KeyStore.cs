@@ -30,12 +30,18 @@ public sealed class KeyStore(Database database, TimeProvider clock)
             return (text, ShopKey.Of(row));
         });
 
-    /// <summary>The keys of one shop, revoked and expired ones too.</summary>
+    /// <summary>The keys of one shop, revoked and expired ones too; <c>null</c>: there is no such shop.</summary>
     /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
-    public Task<IReadOnlyList<ShopKey>> ListAsync(string shop, CancellationToken cancellation) =>
-        database.Run<IReadOnlyList<ShopKey>>(async store =>
-            [.. (await store.Keys.AsNoTracking().Where(key => key.Shop == shop).OrderBy(key => key.Id).ToListAsync(cancellation))
-                .Select(ShopKey.Of)]);
+    public Task<IReadOnlyList<ShopKey>?> ListAsync(string shop, CancellationToken cancellation) =>
+        database.Run<IReadOnlyList<ShopKey>?>(async store =>
+        {
+            if (await store.Shops.FindAsync([shop], cancellation) is null) return null;
+            List<KeyRow> rows = await store.Keys.AsNoTracking()
+                .Where(key => key.Shop == shop)
+                .OrderBy(key => key.Id)
+                .ToListAsync(cancellation);
+            return [.. rows.Select(ShopKey.Of)];
+        });
 
     /// <summary>Revokes a key for ever; a second time changes nothing. <c>false</c>: there is no such key.</summary>
     /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>

@@ -19,6 +19,8 @@ public class CommandTests
         Assert.Equal(2, (await Run(database, "shops", "add", "two words")).Code);
         Assert.Equal((0, "north\n"), await Run(database, "shops", "list"));
         Assert.Equal(1, (await Run(database, "keys", "add", "south")).Code);
+        Assert.Equal(1, (await Run(database, "keys", "list", "south")).Code);
+        Assert.Equal((0, ""), await Run(database, "keys", "list", "north"));
         Assert.Equal(2, (await Run(database, "keys", "add", "north", "--scopes", "kits:eat")).Code);
 
         (int code, string text) = await Run(database, "keys", "add", "north", "--scopes", "kits:read", "--days", "30");

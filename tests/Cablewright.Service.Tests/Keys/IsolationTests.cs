@@ -100,7 +100,7 @@ public class IsolationTests(CatalogueServices services) : IClassFixture<Catalogu
                 Assert.DoesNotContain(text[^43..], System.Text.Encoding.Latin1.GetString(await ReadShared(file)));
         }
 
-        Assert.Contains(await service.Get<KeyStore>().ListAsync("hashed", CancellationToken.None), kept => kept.Id == key.Id);
+        Assert.Contains((await service.Get<KeyStore>().ListAsync("hashed", CancellationToken.None))!, kept => kept.Id == key.Id);
         Assert.DoesNotContain(text[^43..], key.ToString());
     }
 
