@@ -1,14 +1,18 @@
 // Posts every worked example with the types that the published contract gives, and reads the answers through them.
 import { readdirSync, readFileSync } from "node:fs";
+import { audit } from "./audits.js";
 import type { components, paths } from "./generated/contract.js";
+import { checkInline, matchKept } from "./kits.js";
 
 type Build = components["schemas"]["Build"];
 type Post = paths["/v1/assessments"]["post"];
 type Assessment = Post["responses"][200]["content"]["application/json"];
 type Problem = Post["responses"][422]["content"]["application/problem+json"];
 
-const [service, folder] = process.argv.slice(2);
-if (service === undefined || folder === undefined) throw new Error("usage: post-examples <service> <folder of examples>");
+const [service, folder, shop, key] = process.argv.slice(2);
+if (service === undefined || folder === undefined || shop === undefined || key === undefined) {
+  throw new Error("usage: post-examples <service> <folder of examples> <shop> <its key>");
+}
 
 async function post(build: Build): Promise<Assessment | Problem> {
   const answer = await fetch(`${service}/v1/assessments`, {
@@ -75,3 +79,7 @@ if (items.map((item) => item.status).join() !== "200,422") throw new Error("the 
 
 const refused = await post({ ...typed, runs: [] });
 if (!isProblem(refused) || refused.status !== 422 || refused.errors.length === 0) throw new Error("a build without runs was not refused");
+
+console.log(await audit(service));
+console.log(await checkInline(service));
+console.log(await matchKept(service, shop, key));

@@ -20,6 +20,9 @@ public sealed class ServiceProcess : IAsyncLifetime
     /// <summary>What differs from the usual settings, as variables of the environment.</summary>
     public Dictionary<string, string> Environment { get; } = [];
 
+    /// <summary>Its database, if nothing else is set.</summary>
+    public string SqliteFile => Path.Combine(folder, "cablewright.db");
+
     public string Address { get; } = $"http://127.0.0.1:{FreePort()}";
 
     public HttpClient Client { get; private set; } = null!;
@@ -49,7 +52,7 @@ public sealed class ServiceProcess : IAsyncLifetime
         };
         start.Environment["ASPNETCORE_URLS"] = Address;
         start.Environment["Cablewright__AnonymousRequestsPerMinute"] = "0";
-        start.Environment["Cablewright__Storage__SqliteFile"] = Path.Combine(folder, "cablewright.db");
+        start.Environment["Cablewright__Storage__SqliteFile"] = SqliteFile;
         foreach ((string name, string value) in Environment) start.Environment[name] = value;
         start.Environment["LC_ALL"] = "de_DE.UTF-8";
         process = Process.Start(start)!;
