@@ -17,7 +17,7 @@ internal sealed class KitTrials
     private readonly Build open;
     private readonly HashSet<(string, string)> failsAnyway;
     private readonly HashSet<(string, string)> cautionsAnyway;
-    private readonly Dictionary<string, KitTrial> known = new(StringComparer.Ordinal);
+    private readonly Dictionary<TrialFittings, KitTrial> known = [];
 
     public KitTrials(Build build, Ruleset ruleset, bool isBrief)
     {
@@ -40,11 +40,10 @@ internal sealed class KitTrials
     /// <summary>The build with these cables and, where given, these fuses; what is not given stays open.</summary>
     public KitTrial With(IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<FuseSlotId, KitPart>? fuses = null)
     {
-        Run[] runs = [.. open.Runs.Select(run => Fitted(run, wires, fuses))];
-        string key = string.Join('\n', runs.Select(Key));
-        if (known.TryGetValue(key, out KitTrial? trial)) return trial;
-        Build tried = open with { Runs = runs };
-        return known[key] = new KitTrial(tried, Assessor.Assess(tried, ruleset, advises));
+        var fittings = new TrialFittings([.. open.Runs.Select(run => FittingOf(run, wires, fuses))]);
+        if (known.TryGetValue(fittings, out KitTrial? trial)) return trial;
+        Build tried = open with { Runs = [.. open.Runs.Select((run, index) => fittings[index].In(run))] };
+        return known[fittings] = new KitTrial(tried, Assessor.Assess(tried, ruleset, advises));
     }
 
     /// <summary>What fails in a trial and not without the kit.</summary>
@@ -90,36 +89,16 @@ internal sealed class KitTrials
         ],
     };
 
-    private static Run Fitted(
+    private static RunFitting FittingOf(
         Run run, IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<FuseSlotId, KitPart>? fuses)
     {
-        Run wired = wires.TryGetValue(run.Id, out KitWire? wire) ? run with
-        {
-            Conductor = new ConductorWish
-            {
-                Size = wire.Conductor.Size,
-                Material = wire.Conductor.Material,
-                InsulationCelsius = wire.Part.InsulationCelsius ?? run.Conductor.InsulationCelsius,
-                Count = run.Conductor.Count,
-            },
-        } : run;
-        return fuses is null ? wired : wired with
-        {
-            Fuse = Wish(fuses, new FuseSlotId(run.Id, IsFar: false)) ?? wired.Fuse,
-            FarFuse = Wish(fuses, new FuseSlotId(run.Id, IsFar: true)) ?? wired.FarFuse,
-        };
+        KitWire? wire = wires.GetValueOrDefault(run.Id);
+        return new RunFitting(
+            wire?.Conductor,
+            wire?.Part.InsulationCelsius ?? run.Conductor.InsulationCelsius,
+            FuseFitting.Of(fuses?.GetValueOrDefault(new FuseSlotId(run.Id, IsFar: false))),
+            FuseFitting.Of(fuses?.GetValueOrDefault(new FuseSlotId(run.Id, IsFar: true))));
     }
-
-    private static FuseWish? Wish(IReadOnlyDictionary<FuseSlotId, KitPart> fuses, FuseSlotId slot) =>
-        fuses.TryGetValue(slot, out KitPart? part)
-            ? new FuseWish { RatingAmps = part.RatingAmps, Family = part.Family, LargestConductor = part.LargestConductor }
-            : null;
-
-    private static string Key(Run run) => FormattableString.Invariant(
-        $"{run.Conductor.Size} {run.Conductor.Material} {run.Conductor.InsulationCelsius} {Key(run.Fuse)} {Key(run.FarFuse)}");
-
-    private static string Key(FuseWish? fuse) => fuse is null ? "" : FormattableString.Invariant(
-        $"{fuse.RatingAmps} {fuse.Family} {fuse.LargestConductor}");
 }
 
 /// <summary>An end of a run at which a fuse stands.</summary>
