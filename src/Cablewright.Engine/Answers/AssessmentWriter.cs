@@ -14,6 +14,9 @@ namespace Cablewright.Engine.Answers;
 /// <summary>Writes the answer from what was worked out.</summary>
 internal sealed class AssessmentWriter(Variant variant)
 {
+    /// <summary>Far below any current of interest, far above what rounding leaves of none.</summary>
+    private const double LeastAmps = 1e-6;
+
     private readonly CompleteBuild build = variant.Build;
     private readonly Evaluator evaluator = variant.Evaluator;
     private readonly SizedBuild sized = variant.Sized;
@@ -70,7 +73,8 @@ internal sealed class AssessmentWriter(Variant variant)
         CompleteRun run = build.Runs[index];
         ConductorChoice choice = evaluation.Decision.Conductors[index];
         AmpacityFigures each = evaluator.Ampacities.Of(index, choice.Conductor);
-        double amps = evaluation.Currents.PeakAmps[index], ohms = evaluation.Currents.Ohms[index];
+        double amps = Flowing(evaluation.Currents.PeakAmps[index]), ohms = evaluation.Currents.Ohms[index];
+        double thermal = Flowing(evaluation.Currents.ThermalAmps[index]);
         double limit = each.LimitAmps * choice.Count;
         bool unguarded = run.Side is Side.Return || evaluation.Guards.IsUnguarded(index);
         return new RunResult
@@ -83,7 +87,7 @@ internal sealed class AssessmentWriter(Variant variant)
             Route = run.Route,
             Conductor = ConductorOf(run, choice),
             PeakCurrentAmps = amps,
-            ThermalCurrentAmps = evaluation.Currents.ThermalAmps[index],
+            ThermalCurrentAmps = thermal,
             ResistanceMilliohms = ohms * 1000,
             DropVolts = ohms * amps,
             LossWatts = ohms * amps * amps,
@@ -91,13 +95,16 @@ internal sealed class AssessmentWriter(Variant variant)
             AmpacityAmps = limit,
             AmpacityTableAmps = each.TableAmps * choice.Count,
             AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
-            Utilisation = limit > 0 ? evaluation.Currents.ThermalAmps[index] / limit : null,
+            Utilisation = limit > 0 ? thermal / limit : null,
             GuardedBy = unguarded ? [] : [.. evaluation.Guards.GuardsOf(index).Select(guard => build.Runs[guard].Id)],
             Fuse = FuseOf(index, isFar: false),
             FarFuse = FuseOf(index, isFar: true),
-            Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, evaluation.Currents.ThermalAmps[index]),
+            Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, thermal),
         };
     }
+
+    /// <summary>What the solver leaves of a current that does not flow is no current.</summary>
+    private static double Flowing(double amps) => amps < LeastAmps ? 0 : amps;
 
     private static IsolatorResult IsolatorOf(CompleteIsolator isolator, double thermalAmps) =>
         isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: { } output }
@@ -117,7 +124,7 @@ internal sealed class AssessmentWriter(Variant variant)
     {
         if ((isFar ? evaluation.Decision.Far : evaluation.Decision.Near)[run] is not { } fuse) return null;
         Clearing? worst = sized.Faults.WorstOf(run, isFar);
-        double amps = evaluation.Currents.PeakAmps[run];
+        double amps = Flowing(evaluation.Currents.PeakAmps[run]);
         double ohms = fuse.Ohms(evaluation.Decision.Conductors[run].Count);
         return new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor)
         {
