@@ -7,9 +7,6 @@ internal sealed class BundleList
 {
     private const int Many = 48;
 
-    /// <summary>Many runs one after another have more bundles than anyone could look at; the search ends there.</summary>
-    private const int MostVisited = 1_000_000;
-
     private readonly SizingTask task;
     private readonly Relaxation relaxation;
     private readonly AmplifierWay way;
@@ -19,7 +16,6 @@ internal sealed class BundleList
     private readonly double[] leastWeight;
     private readonly int[] picked;
     private List<Bundle> bundles = [];
-    private int visited;
 
     /// <summary>Collects what may be of interest.</summary>
     /// <param name="task">The task.</param>
@@ -126,9 +122,10 @@ internal sealed class BundleList
 
     private void Collect(int index, double weight, double ohms, (double Ohms, double Weight) most)
     {
-        if (visited > MostVisited) return;
+        if (task.IsOutOfWork) return;
         if (index == options.Length)
         {
+            task.SearchWork += Relaxation.BranchCost;
             if (relaxation.Returns[way.Load].MayHold(siemens)) bundles.Add(new Bundle([.. picked], weight, ohms, double.PositiveInfinity));
             return;
         }
@@ -138,7 +135,7 @@ internal sealed class BundleList
             RunOption option = options[index][i];
             if (weight + option.Weight + leastWeight[index + 1] > most.Weight) break;
             if (ohms + option.Ohms + leastOhms[index + 1] > most.Ohms) continue;
-            task.SearchWork += ++visited > MostVisited ? task.WorkBudget : Relaxation.VisitCost;
+            task.SearchWork += Relaxation.VisitCost;
             picked[index] = i;
             siemens[way.Private[index]] = option.SiemensMetres;
             Collect(index + 1, weight + option.Weight, ohms + option.Ohms, most);

@@ -106,7 +106,8 @@ internal sealed class Draft
             [.. allowed.Select((choices, run) => choices
                 .Select(choice => new DropOption(numbers.Volts(run, choice), task.WeightOf(run, choice))).ToArray())],
             [.. goal.Volts.Select((volts, load) => numbers.LimitOf(load, task.Ways[load], volts * shares[load]))],
-            (load, one, other) => MayPair(tree.Own[load], load, allowed, (one, other)));
+            (load, one, other) => MayPair(tree.Own[load], load, allowed, (one, other)),
+            isBound: false);
         if (problem.Solve() is not { } picked) return null;
         foreach (int run in tree.Aside) picked[run] = Lightest(run, allowed[run]);
         return [.. allowed.Select((choices, run) => choices[picked[run]])];

@@ -1,5 +1,4 @@
 using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 
 namespace Cablewright.Engine.Sizing;
@@ -9,9 +8,12 @@ namespace Cablewright.Engine.Sizing;
 /// A change ΔR of run r moves the drop of amplifier a by I_r · i_ra · ΔR, with I_r the run's current and i_ra its share of a
 /// current drawn by a alone (reciprocity of resistive circuits). Temperatures and currents are taken as they are.
 /// </remarks>
-internal sealed class DropModel(CompleteBuild build, Evaluator evaluator, WorstCurrents currents)
+internal sealed class DropModel(SizingTask task, WorstCurrents currents)
 {
-    private readonly double[]?[] division = new double[]?[build.Draws.Count];
+    private readonly double[]?[] division = new double[]?[task.Build.Draws.Count];
+
+    /// <summary>Whether it predicts from these currents.</summary>
+    public bool IsOf(WorstCurrents others) => ReferenceEquals(currents, others);
 
     /// <summary>
     /// Volts that an amplifier gains when a run changes from one conductor to another; negative where it loses.
@@ -19,9 +21,15 @@ internal sealed class DropModel(CompleteBuild build, Evaluator evaluator, WorstC
     public double Gain(int amplifier, int run, ConductorChoice from, ConductorChoice to)
     {
         OperatingPoint point = currents.WorstPointOf(amplifier);
-        double share = (division[amplifier] ??= evaluator.Division(amplifier, point))[run];
-        double ohms = (from.OhmsPerMetreAt20 - to.OhmsPerMetreAt20) * build.Runs[run].LengthMetres
+        double share = (division[amplifier] ??= Division(amplifier, point))[run];
+        double ohms = (from.OhmsPerMetreAt20 - to.OhmsPerMetreAt20) * task.Build.Runs[run].LengthMetres
             * from.Conductor.Properties.TemperatureFactor(point.Celsius[run]);
         return share * point.PeakAmps[run] * ohms;
+    }
+
+    private double[] Division(int amplifier, OperatingPoint point)
+    {
+        task.SearchWork += task.Build.Runs.Count;
+        return task.Evaluator.Division(amplifier, point);
     }
 }

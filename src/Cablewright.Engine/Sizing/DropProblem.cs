@@ -19,10 +19,14 @@ internal sealed class DropProblem
     /// <summary>What a point of a frontier costs, in runs solved.</summary>
     private const double PointCost = 0.05;
 
+    /// <summary>What passing over one costs.</summary>
+    private const double PassCost = 0.005;
+
     private readonly SizingTask task;
     private readonly RunTree tree;
     private readonly DropOption[][] options;
     private readonly OwnRuns[] own;
+    private readonly Frontier nothing;
     private readonly Frontier[] leaves;
     private readonly Dictionary<Stem, Frontier[]> known = [];
     private readonly double limit;
@@ -34,17 +38,20 @@ internal sealed class DropProblem
     /// <param name="options">The candidates of every run of the build.</param>
     /// <param name="limits">What each amplifier may lose in the runs of the tree.</param>
     /// <param name="mayPair">Whether two candidates of the first two own runs of an amplifier keep the rule that binds them.</param>
+    /// <param name="isBound">Whether the least weight may never be too large; a choice is else sought that is never too light.</param>
     public DropProblem(
-        SizingTask task, RunTree tree, DropOption[][] options, double[] limits, Func<int, int, int, bool> mayPair)
+        SizingTask task, RunTree tree, DropOption[][] options, double[] limits, Func<int, int, int, bool> mayPair, bool isBound)
     {
+        var thinning = Thinning.For(task.Open.Length, isBound);
+        nothing = Frontier.Nothing(thinning);
         this.task = task;
         this.tree = tree;
         this.options = options;
         limit = limits.Max();
         behindLimit = [.. limits.Select(volts => limit - volts)];
-        own = [.. tree.Own.Select((runs, load) => new OwnRuns(runs, options, (one, other) => mayPair(load, one, other), limits[load]))];
+        own = [.. tree.Own.Select((runs, load) => new OwnRuns(runs, options, (one, other) => mayPair(load, one, other), limits[load], thinning))];
         leaves = [.. own.Select((runs, load) => runs.Frontier.Shifted(behindLimit[load]))];
-        foreach (Frontier leaf in leaves) Count(leaf);
+        foreach (OwnRuns runs in own) task.SearchWork += PointCost * runs.Considered;
     }
 
     /// <summary>The least weight; infinite where there is no choice.</summary>
@@ -66,14 +73,14 @@ internal sealed class DropProblem
     /// <param name="below">The weight.</param>
     /// <param name="volts">Takes the least that each amplifier loses in the runs of the tree.</param>
     /// <param name="isLeft">Takes, for each run and candidate, whether any choice has it.</param>
-    public void Survey(double below, double[] volts, bool[][] isLeft) => Survey(tree.Root, Frontier.Empty, below, volts, isLeft);
+    public void Survey(double below, double[] volts, bool[][] isLeft) => Survey(tree.Root, nothing, below, volts, isLeft);
 
     /// <summary>What has to be kept of the volts before a stem, before each of its runs and, last, behind them.</summary>
     private Frontier[] Before(Stem stem)
     {
         if (known.TryGetValue(stem, out Frontier[]? before)) return before;
         before = new Frontier[stem.Runs.Length + 1];
-        Frontier behind = Frontier.Empty;
+        Frontier behind = nothing;
         foreach (int load in stem.Leaves) behind = behind.Beside(leaves[load]);
         foreach (Stem next in stem.Stems) behind = behind.Beside(Before(next)[0]);
         Count(before[^1] = behind);
@@ -88,13 +95,7 @@ internal sealed class DropProblem
         for (int i = 0; i < stem.Runs.Length; i++)
         {
             int run = stem.Runs[i];
-            double least = double.PositiveInfinity;
-            for (int option = 0; option < options[run].Length; option++)
-            {
-                double weight = options[run][option].Weight + before[i + 1].WeightWithin(volts - options[run][option].Volts);
-                if (weight < least) (least, picked[run]) = (weight, option);
-            }
-
+            picked[run] = before[i + 1].LightestBehind(options[run], volts);
             volts -= options[run][picked[run]].Volts;
         }
 
@@ -136,7 +137,7 @@ internal sealed class DropProblem
             if (double.IsFinite(whole[i])) points.Add(outside.Volts[i], whole[i] - part.WeightWithin(limit - outside.Volts[i]));
         }
 
-        return points.ToFrontier();
+        return points.ToFrontier(nothing.Thinning);
     }
 
     private void SurveyRun(int run, Frontier outside, Frontier behind, double below, bool[][] isLeft)
@@ -144,12 +145,17 @@ internal sealed class DropProblem
         for (int option = 0; option < options[run].Length; option++)
         {
             DropOption picked = options[run][option];
+            int rest = behind.Count - 1;
             for (int i = 0; i < outside.Count && !isLeft[run][option]; i++)
             {
-                double rest = behind.WeightWithin(limit - outside.Volts[i] - picked.Volts);
-                isLeft[run][option] = outside.Weights[i] + picked.Weight + rest < below;
+                double most = limit - outside.Volts[i] - picked.Volts;
+                while (rest >= 0 && behind.Volts[rest] > most) rest--;
+                if (rest < 0) break;
+                isLeft[run][option] = outside.Weights[i] + picked.Weight + behind.Weights[rest] < below;
             }
         }
+
+        task.SearchWork += PassCost * options[run].Length * (outside.Count + behind.Count);
     }
 
     private void SurveyLeaf(int load, Frontier outside, double below, double[] volts, bool[][] isLeft)
@@ -158,18 +164,24 @@ internal sealed class DropProblem
         for (int i = 0; i < outside.Count; i++)
             least = Math.Min(least, outside.Volts[i] + own[load].Frontier.VoltsBelow(below - outside.Weights[i]));
         volts[load] = least;
-        foreach (int run in tree.Own[load])
+        int[] runs = tree.Own[load];
+        Frontier[] behind = Behind(load);
+        for (int i = 0; i < runs.Length; i++)
         {
-            Frontier others = outside;
-            foreach (int other in tree.Own[load])
-            {
-                if (other != run) Count(others = others.With(options[other], limit - behindLimit[load]));
-            }
-
-            Frontier nothing = Frontier.Empty.Shifted(behindLimit[load]);
-            SurveyRun(run, others, nothing, below, isLeft);
+            SurveyRun(runs[i], outside, behind[i + 1], below, isLeft);
+            if (i + 1 < runs.Length) Count(outside = outside.With(options[runs[i]], limit - behindLimit[load]));
         }
     }
 
-    private void Count(Frontier made) => task.SearchWork += PointCost * made.Count;
+    /// <summary>What lies behind each own run of an amplifier, without the rule that binds the first two.</summary>
+    private Frontier[] Behind(int load)
+    {
+        int[] runs = tree.Own[load];
+        var behind = new Frontier[runs.Length + 1];
+        behind[^1] = nothing.Shifted(behindLimit[load]);
+        for (int i = runs.Length - 1; i > 0; i--) Count(behind[i] = behind[i + 1].With(options[runs[i]], limit));
+        return behind;
+    }
+
+    private void Count(Frontier made) => task.SearchWork += PointCost * made.Considered;
 }

@@ -5,20 +5,30 @@ namespace Cablewright.Engine.Sizing;
 /// </summary>
 internal sealed class Frontier
 {
-    /// <summary>Beyond so many points neighbours are taken together, each group at the least of both figures.</summary>
-    private const int Most = 2048;
-
     private readonly double[] volts;
     private readonly double[] weights;
 
-    private Frontier(double[] volts, double[] weights)
+    private readonly Thinning thinning;
+
+    private Frontier(double[] volts, double[] weights, Thinning thinning, int considered)
     {
         this.volts = volts;
         this.weights = weights;
+        this.thinning = thinning;
+        Considered = considered;
     }
 
     /// <summary>Nothing lost and nothing weighed.</summary>
-    public static Frontier Empty { get; } = new([0], [0]);
+    public static Frontier Nothing(Thinning thinning) => new([0], [0], thinning, 1);
+
+    /// <summary>What becomes of too many points.</summary>
+    public Thinning Thinning => thinning;
+
+    /// <summary>Of how many points it was made.</summary>
+    public int Considered { get; }
+
+    /// <summary>Whether nothing is lost and nothing weighed.</summary>
+    public bool IsNothing => volts.Length == 1 && volts[0] == 0 && weights[0] == 0;
 
     /// <summary>How many pairs there are.</summary>
     public int Count => volts.Length;
@@ -32,8 +42,10 @@ internal sealed class Frontier
     /// <summary>Keeps what is not beaten. Takes the points out of the spans that hold them, in any order.</summary>
     /// <param name="lost">The volts of each; sorted in passing.</param>
     /// <param name="weighed">The weight of each.</param>
-    public static Frontier Of(Span<double> lost, Span<double> weighed)
+    /// <param name="thinning">What becomes of too many.</param>
+    public static Frontier Of(Span<double> lost, Span<double> weighed, Thinning thinning)
     {
+        int considered = lost.Length;
         lost.Sort(weighed);
         int kept = 0;
         for (int i = 0; i < lost.Length; i++)
@@ -44,8 +56,8 @@ internal sealed class Frontier
             kept++;
         }
 
-        if (kept > Most) kept = Thinned(lost[..kept], weighed);
-        return new Frontier(lost[..kept].ToArray(), weighed[..kept].ToArray());
+        kept = thinning.Apply(lost[..kept], weighed);
+        return new Frontier(lost[..kept].ToArray(), weighed[..kept].ToArray(), thinning, considered);
     }
 
     /// <summary>The frontier of one more run in series.</summary>
@@ -60,13 +72,13 @@ internal sealed class Frontier
                 points.Add(volts[i] + option.Volts, weights[i] + option.Weight);
         }
 
-        return points.ToFrontier();
+        return points.ToFrontier(thinning);
     }
 
     /// <summary>The frontier of two parts side by side, which may lose the same and weigh what they weigh together.</summary>
     public Frontier Beside(Frontier other)
     {
-        if (other.volts.Length == 1 && other.volts[0] == 0 && other.weights[0] == 0) return this;
+        if (other.IsNothing) return this;
         using var points = new PointBuffer(volts.Length + other.volts.Length);
         int one = 0, two = 0;
         while (one < volts.Length || two < other.volts.Length)
@@ -77,7 +89,7 @@ internal sealed class Frontier
             if (one > 0 && two > 0) points.Add(next, weights[one - 1] + other.weights[two - 1]);
         }
 
-        return points.ToFrontier();
+        return points.ToFrontier(thinning);
     }
 
     /// <summary>The same with so much more lost in any case.</summary>
@@ -85,20 +97,7 @@ internal sealed class Frontier
     {
         var shifted = new double[volts.Length];
         for (int i = 0; i < shifted.Length; i++) shifted[i] = volts[i] + more;
-        return new Frontier(shifted, weights);
-    }
-
-    /// <summary>The same with what another part, which may lose the rest, weighs besides.</summary>
-    public Frontier Completed(Frontier other, double limit)
-    {
-        using var points = new PointBuffer(volts.Length);
-        for (int i = 0; i < volts.Length; i++)
-        {
-            double weight = weights[i] + other.WeightWithin(limit - volts[i]);
-            if (double.IsFinite(weight)) points.Add(volts[i], weight);
-        }
-
-        return points.ToFrontier();
+        return new Frontier(shifted, weights, thinning, 1);
     }
 
     /// <summary>The least weight that loses no more; infinite where there is none.</summary>
@@ -107,6 +106,24 @@ internal sealed class Frontier
         int index = Array.BinarySearch(volts, limit);
         if (index < 0) index = ~index - 1;
         return index < 0 ? double.PositiveInfinity : weights[index];
+    }
+
+    /// <summary>
+    /// The candidate of a run before this part with which both weigh least within a loss; where none keeps it, by the last digit of
+    /// a sum or since a bound promised too much, the one that loses least.
+    /// </summary>
+    public int LightestBehind(ReadOnlySpan<DropOption> options, double limit)
+    {
+        int picked = 0;
+        double least = double.PositiveInfinity;
+        for (int option = 0; option < options.Length; option++)
+        {
+            double weight = options[option].Weight + WeightWithin(limit - options[option].Volts);
+            if (weight < least || (double.IsInfinity(least) && options[option].Volts < options[picked].Volts))
+                (least, picked) = (weight, option);
+        }
+
+        return picked;
     }
 
     /// <summary>The least loss that weighs less; infinite where there is none.</summary>
@@ -121,22 +138,5 @@ internal sealed class Frontier
         }
 
         return low == volts.Length ? double.PositiveInfinity : volts[low];
-    }
-
-    private static int Thinned(Span<double> lost, Span<double> weighed)
-    {
-        double cell = (lost[^1] - lost[0]) / Most;
-        int kept = 0;
-        for (int i = 0; i < lost.Length; i++)
-        {
-            if (kept > 0 && lost[i] - lost[kept - 1] < cell) weighed[kept - 1] = weighed[i];
-            else
-            {
-                (lost[kept], weighed[kept]) = (lost[i], weighed[i]);
-                kept++;
-            }
-        }
-
-        return kept;
     }
 }

@@ -8,28 +8,35 @@ internal sealed class OwnRuns
     private readonly Frontier[] behind;
     private readonly Func<int, int, bool> mayPair;
     private readonly double limit;
+    private readonly Thinning thinning;
 
     /// <summary>Works the frontier out.</summary>
     /// <param name="runs">The runs; where there are two or more, the first two are bound by a rule.</param>
     /// <param name="options">The candidates of every run of the build.</param>
     /// <param name="mayPair">Whether two candidates of the first two runs keep the rule.</param>
     /// <param name="limit">Volts beyond which nothing is of use.</param>
-    public OwnRuns(int[] runs, DropOption[][] options, Func<int, int, bool> mayPair, double limit)
+    /// <param name="thinning">What becomes of too many points.</param>
+    public OwnRuns(int[] runs, DropOption[][] options, Func<int, int, bool> mayPair, double limit, Thinning thinning)
     {
+        this.thinning = thinning;
         this.runs = runs;
         this.options = options;
         this.mayPair = mayPair;
         this.limit = limit;
         behind = new Frontier[runs.Length + 1];
-        behind[^1] = Frontier.Empty;
+        behind[^1] = Frontier.Nothing(thinning);
         for (int i = runs.Length - 1; i >= 2; i--) behind[i] = behind[i + 1].With(options[runs[i]], limit);
         Frontier = runs.Length switch
         {
-            0 => Frontier.Empty,
-            1 => Frontier.Empty.With(options[runs[0]], limit),
+            0 => behind[0],
+            1 => behind[1].With(options[runs[0]], limit),
             _ => Paired(behind[2]),
         };
+        Considered = Frontier.Considered + behind.Skip(2).Sum(part => part.Considered);
     }
+
+    /// <summary>How many points were looked at.</summary>
+    public int Considered { get; }
 
     /// <summary>The least weight for each loss.</summary>
     public Frontier Frontier { get; }
@@ -42,7 +49,7 @@ internal sealed class OwnRuns
         if (runs.Length == 0) return;
         double least = double.PositiveInfinity;
         DropOption[] firsts = options[runs[0]], seconds = runs.Length > 1 ? options[runs[1]] : [default];
-        Frontier rest = runs.Length > 1 ? behind[2] : Frontier.Empty;
+        Frontier rest = behind[Math.Min(2, runs.Length)];
         double left = 0;
         for (int first = 0; first < firsts.Length; first++)
         {
@@ -62,13 +69,7 @@ internal sealed class OwnRuns
 
     private double PickOne(int run, Frontier rest, double volts, int[] picked)
     {
-        double least = double.PositiveInfinity;
-        for (int option = 0; option < options[run].Length; option++)
-        {
-            double weight = options[run][option].Weight + rest.WeightWithin(volts - options[run][option].Volts);
-            if (weight < least) (least, picked[run]) = (weight, option);
-        }
-
+        picked[run] = rest.LightestBehind(options[run], volts);
         return options[run][picked[run]].Volts;
     }
 
@@ -85,8 +86,8 @@ internal sealed class OwnRuns
             }
         }
 
-        Frontier paired = points.ToFrontier();
-        if (ReferenceEquals(rest, Frontier.Empty)) return paired;
+        Frontier paired = points.ToFrontier(thinning);
+        if (rest.IsNothing) return paired;
         using var all = new PointBuffer(paired.Count * rest.Count);
         for (int i = 0; i < paired.Count; i++)
         {
@@ -94,6 +95,6 @@ internal sealed class OwnRuns
                 all.Add(paired.Volts[i] + rest.Volts[j], paired.Weights[i] + rest.Weights[j]);
         }
 
-        return all.ToFrontier();
+        return all.ToFrontier(thinning);
     }
 }

@@ -151,7 +151,7 @@ internal sealed class Relaxation
         double[] amps = Floors.RunningAmps;
         return new DropProblem(
             task, task.Tree, [.. Options.Select((of, run) => of.Select(option => new DropOption(amps[run] * option.Ohms, option.Weight)).ToArray())],
-            limits, MayPair);
+            limits, MayPair, isBound: true);
     }
 
     /// <summary>What each amplifier may lose in open runs where it keeps a share of its goal.</summary>
@@ -168,6 +168,7 @@ internal sealed class Relaxation
         for (int pass = 0; pass < MostPasses; pass++)
         {
             if (!(Bound < below)) return false;
+            if (task.IsOutOfWork) return true;
             double[] least = new double[Ways.Length];
             bool[][] isLeft = [.. Options.Select(options => new bool[options.Length])];
             problem!.Survey(below - LeastAside, least, isLeft);

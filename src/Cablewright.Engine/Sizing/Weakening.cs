@@ -11,6 +11,7 @@ internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<Conduc
     private const double Doubt = 0.8;
 
     private readonly Evaluator evaluator = task.Evaluator;
+    private DropModel? model;
 
     public void Run(Trials trials)
     {
@@ -52,7 +53,8 @@ internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<Conduc
     private bool IsPromising(int run, Evaluation present, ConductorChoice then)
     {
         if (Significant.Exceeds(present.Currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
-        var model = new DropModel(task.Build, evaluator, present.Currents);
+        if (model is null || !model.IsOf(present.Currents)) model = new DropModel(task, present.Currents);
+        task.SearchWork += Relaxation.VisitCost * goal.Volts.Length;
         ConductorChoice now = present.Decision.Conductors[run];
         for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
         {
