@@ -20,6 +20,11 @@ internal sealed class Draft
     /// <summary>How many rounds may follow the first choice that stands.</summary>
     private const int MostAfter = 3;
 
+    /// <summary>
+    /// After so many rounds that missed the goal, two choices are likely to call for each other, and each further round aims lower.
+    /// </summary>
+    private const int MostHopeful = 6;
+
     private const double Step = 0.9;
     private const double Margin = 0.001;
 
@@ -54,7 +59,12 @@ internal sealed class Draft
         int after = 0;
         for (int round = 0; round < MostRounds && after <= MostAfter && !task.IsOutOfWork; round++)
         {
-            if (Solve(numbers) is not { } conductors) return last;
+            if (Solve(numbers) is not { } conductors)
+            {
+                if (!AimHigher()) return last;
+                continue;
+            }
+
             bool isKnown = before.Exists(known => known.AsSpan().SequenceEqual(conductors));
             if (isKnown && after > 0) return last;
             before.Add(conductors);
@@ -66,7 +76,7 @@ internal sealed class Draft
                 numbers = new DraftNumbers(task, goal, rules, evaluation.Decision, evaluation.Currents, hasFuses: true);
             }
 
-            bool repeats = isKnown || tried.Evaluation is null;
+            bool repeats = isKnown || tried.Evaluation is null || round >= MostHopeful;
             if (tried.IsKept || Aside(tried, conductors) || !repeats || SettleShared(conductors)) continue;
             if (!AimLower(tried.Evaluation)) return last;
         }
@@ -197,6 +207,19 @@ internal sealed class Draft
         {
             shares[load] *= goal.Volts[load] / Goal.DropOf(load, evaluation.Currents, task.Evaluator.Wiring) - Margin;
             isAny = true;
+        }
+
+        return isAny;
+    }
+
+    /// <summary>Goes back half of the way, where it was aimed so low that no choice is left.</summary>
+    private bool AimHigher()
+    {
+        bool isAny = false;
+        for (int load = 0; load < shares.Length; load++)
+        {
+            isAny |= shares[load] < 1 - Margin;
+            shares[load] = (1 + shares[load]) / 2;
         }
 
         return isAny;

@@ -42,7 +42,7 @@ internal sealed class DropProblem
     public DropProblem(
         SizingTask task, RunTree tree, DropOption[][] options, double[] limits, Func<int, int, int, bool> mayPair, bool isBound)
     {
-        var thinning = Thinning.For(task.Open.Length, isBound);
+        var thinning = Thinning.For(options.Sum(of => of.Length), isBound);
         nothing = Frontier.Nothing(thinning);
         this.task = task;
         this.tree = tree;

@@ -66,8 +66,8 @@ internal sealed class SizingTask
     /// <summary>The work done so far, in runs solved.</summary>
     public double Work => Evaluator.Work + SearchWork;
 
-    /// <summary>Allows a share of the work that is left.</summary>
-    public void Allow(double share) => workLimit = Work + share * Math.Max(0, WorkBudget - Work);
+    /// <summary>Allows a share of the work that is left; nothing where none is.</summary>
+    public void Allow(double share) => workLimit = Math.Min(WorkBudget, Work + share * Math.Max(0, WorkBudget - Work));
 
     /// <summary>The candidates of each run: the given conductor, or those to choose from, the weakest first.</summary>
     public IReadOnlyList<ConductorChoice>[] Candidates(int mostParallel) => [.. Build.Runs.Select(run => run.Given is { } given

@@ -11,13 +11,13 @@ namespace Cablewright.Engine.Sizing;
 internal readonly record struct Thinning(int Most, bool IsBound)
 {
     private const int Usual = 2048;
-    private const int Least = 256;
+    private const int Least = 64;
 
-    /// <summary>About how many points all frontiers of a problem may have together.</summary>
-    private const int InAll = 1 << 16;
+    /// <summary>About how many points may be looked at in a problem.</summary>
+    private const int InAll = 1 << 20;
 
-    /// <summary>What a problem of so many open runs allows.</summary>
-    public static Thinning For(int runs, bool isBound) => new(Math.Clamp(InAll / Math.Max(runs, 1), Least, Usual), isBound);
+    /// <summary>What a problem of so many candidates, those of all its runs together, allows.</summary>
+    public static Thinning For(int candidates, bool isBound) => new(Math.Clamp(InAll / Math.Max(candidates, 1), Least, Usual), isBound);
 
     /// <summary>Thins points of which none is beaten, the least lost first; they stay where they are.</summary>
     /// <returns>How many are left.</returns>
