@@ -25,19 +25,20 @@ internal static class LengthChanges
     public static Ladder OfAll(Build build) => new(100 - Steps.LeastPercent, place =>
     {
         int percent = 100 - place;
-        WrittenFigure[] to = [.. build.Runs.Select(run => Steps.LengthPart(run.LengthMetres, percent, build.Units))];
+        WrittenFigure?[] to = [.. build.Runs.Select(run => Steps.LengthPart(run.LengthMetres, percent, build.Units))];
+        int[] shortened = [.. Enumerable.Range(0, to.Length).Where(run => to[run] is not null)];
         return new Change
         {
             Kind = ChangeKind.Length,
             Apply = changed => changed with
             {
-                Runs = [.. changed.Runs.Select((run, index) => index < to.Length ? run with { LengthMetres = to[index].Value } : run)],
+                Runs = [.. changed.Runs.Select((run, index) => index < to.Length && to[index] is { } shorter ? run with { LengthMetres = shorter.Value } : run)],
             },
-            Edits = [.. to.Select((length, run) => EditOf(build, run, length))],
+            Edits = [.. shortened.Select(run => EditOf(build, run, to[run]!.Value))],
             Words = $"make every run no longer than {percent} % of its length",
             Share = place / 100.0,
-            Parts = to.Length,
-            Runs = [.. build.Runs.Select(run => run.Id)],
+            Parts = shortened.Length,
+            Runs = [.. shortened.Select(run => build.Runs[run].Id)],
         };
     });
 

@@ -14,6 +14,9 @@ internal static class Steps
     /// <summary>The least share of a length, a power or a current that is tried.</summary>
     public const int LeastPercent = 10;
 
+    /// <summary>No run is made shorter than a build can state it.</summary>
+    private const decimal ShortestMetres = 0.01m;
+
     private const decimal MetresPerFoot = 0.3048m;
     private const decimal MetresPerInch = 0.0254m;
     private const decimal ShortFeet = 3;
@@ -23,7 +26,7 @@ internal static class Steps
     /// <remarks>A quarter of a foot from 3 ft, an inch below; 5 cm from 1 m, 1 cm below.</remarks>
     public static IReadOnlyList<WrittenFigure> LengthsBelow(double metres, UnitSystem units)
     {
-        decimal least = (decimal)metres * LeastPercent / 100, from = (decimal)metres;
+        decimal least = Math.Max((decimal)metres * LeastPercent / 100, ShortestMetres), from = (decimal)metres;
         return units is UnitSystem.Us
             ? [.. Below(from, 0.25m, Math.Max(least, ShortFeet * MetresPerFoot), MetresPerFoot, "ft"),
                 .. Below(Math.Min(from, ShortFeet * MetresPerFoot), 1, least, MetresPerInch, "in")]
@@ -33,12 +36,12 @@ internal static class Steps
     /// <summary>The longest of them that is within a limit.</summary>
     public static WrittenFigure LengthWithin(double metres, UnitSystem units) => LengthsBelow(metres * (1 + Visible), units)[0];
 
-    /// <summary>A share of a length, rounded down to hundredths of a foot or a metre.</summary>
-    public static WrittenFigure LengthPart(double metres, int percent, UnitSystem units)
+    /// <summary>A share of a length, rounded down to hundredths of a foot or a metre; <c>null</c> where nothing is left to lay.</summary>
+    public static WrittenFigure? LengthPart(double metres, int percent, UnitSystem units)
     {
         decimal size = units is UnitSystem.Us ? MetresPerFoot : 1;
         decimal part = decimal.Floor((decimal)metres * percent / size) / 100;
-        return Of(part, size, units is UnitSystem.Us ? "ft" : "m");
+        return part * size < ShortestMetres ? null : Of(part, size, units is UnitSystem.Us ? "ft" : "m");
     }
 
     /// <summary>A length as it is written.</summary>

@@ -54,6 +54,26 @@ public class SmallestChangeTests
         Assessment With(decimal length) => Assessed.WithAdvice(build.WithRun("main", run => run with { LengthMetres = (double)length }));
     }
 
+    /// <summary>A build may state no run below 1 cm, so that no change names one.</summary>
+    [Fact]
+    public void The_shortest_of_runs_is_not_cut_to_nothing()
+    {
+        Build build = OneAmplifier();
+        Run main = build.Runs[0] with { LengthMetres = 0.01 };
+        Run[] chain = [.. Enumerable.Range(0, 60).Select(piece => main with
+        {
+            Id = $"piece{piece}",
+            From = piece == 0 ? main.From : $"joint{piece}",
+            To = piece == 59 ? main.To : $"joint{piece + 1}",
+            Fuse = piece == 0 ? main.Fuse : null,
+        })];
+        build = build with { Runs = [.. chain, .. build.Runs.Skip(1)], Limits = build.Limits with { MaxDropVolts = 0.02 } };
+        FeasibilityResult feasibility = Assessed.WithAdvice(build).Feasibility!;
+        Edit[] lengths = [.. feasibility.Changes.Append(feasibility.Nearest).OfType<ChangeResult>()
+            .SelectMany(change => change.Edits).Where(edit => edit.Pointer.EndsWith("/length", StringComparison.Ordinal))];
+        Assert.All(lengths, edit => Assert.True(Edited.Metres(edit.To!) >= 0.01, edit.To));
+    }
+
     /// <summary>1010 W draw 92.9 A and lose 0.4021 V: u = (14 + sqrt(196 - 4 x 1262.5 x 0.0043268)) / 2.</summary>
     [Fact]
     public void The_largest_power_is_that_of_the_golden_case()

@@ -1,6 +1,9 @@
 using System.Collections.Concurrent;
+using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Findings;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 
@@ -46,6 +49,47 @@ public class DraftTests
         foreach (Goal goal in problem.Goals) Draft(problem, goal);
         Assert.True(problem.Task.Work <= Share * Budget, $"build {i}: {problem.Task.Work} runs solved");
     });
+
+    /// <summary>So many runs in series have more choices than anyone could go over.</summary>
+    [Theory]
+    [InlineData(20, 0.1)]
+    [InlineData(40, 0.1)]
+    public void Runs_one_after_another_are_chosen_well_too(int runs, double gap)
+    {
+        Assessment answer = Assessor.Assess(Chain(runs), RulesetLibrary.Newest, advises: false);
+        Assert.NotEqual(Verdict.Fail, answer.Verdict);
+        Assert.InRange(answer.Sizing!.Gap!.Value, 0, gap);
+    }
+
+    [Fact]
+    public void The_work_on_any_number_of_runs_is_bounded()
+    {
+        CompleteBuild build = BuildCompletion.Complete(Chain(150), RulesetLibrary.Newest);
+        var evaluator = new Evaluator(build);
+        SizedBuild sized = Sizer.Size(build, evaluator, Budget);
+        Assert.InRange(sized.SearchWork + evaluator.Work, 0, 1.1 * Budget);
+    }
+
+    private static Build Chain(int runs)
+    {
+        Build one = SampleBuilds.OneAmplifier();
+        return one with
+        {
+            Amplifiers = [one.Amplifiers[0] with { RatedOutputWatts = 400 }],
+            Runs =
+            [
+                .. Enumerable.Range(0, runs).Select(piece => new Run
+                {
+                    Id = $"piece{piece}",
+                    From = piece == 0 ? one.Runs[0].From : $"joint{piece}",
+                    To = piece == runs - 1 ? one.Runs[0].To : $"joint{piece + 1}",
+                    LengthMetres = 0.1,
+                    JointOhms = 0.00001,
+                }),
+                .. one.Runs.Skip(1),
+            ],
+        };
+    }
 
     private static double Budget => RulesetLibrary.Newest["sizing.work-budget"].Value;
 
