@@ -83,7 +83,8 @@ internal sealed class GoalSearch
             DrawUp(Candidates);
         }
 
-        if (Best is null && !rulesAreSettled) trials.Try([.. Candidates.Select(choices => choices[^1])]);
+        if (Best is null && !rulesAreSettled && trials.Try([.. Candidates.Select(choices => choices[^1])]).IsKept)
+            new EvenLoss(task, Candidates).Run(trials);
         if (Best is not null) new Weakening(task, goal, Candidates).Run(trials);
         return relaxation.Tighten(trials.Below) ? Search(relaxation) : Proven();
     }

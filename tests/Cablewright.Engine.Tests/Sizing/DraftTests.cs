@@ -50,6 +50,23 @@ public class DraftTests
         Assert.True(problem.Task.Work <= Share * Budget, $"build {i}: {problem.Task.Work} runs solved");
     });
 
+    /// <summary>What stands in where no draft is found: the same volts on every metre, which is rough but of the right order.</summary>
+    [Fact]
+    public void Even_losses_weigh_at_most_three_times_a_draft() => Parallel.For(0, Builds, i =>
+    {
+        var problem = new ChoiceProblem(new RandomBuilds(92_000 + i).Tree(8 + i % 8));
+        foreach (Goal goal in problem.Goals)
+        {
+            if (Draft(problem, goal) is not { } draft) continue;
+            IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
+            var trials = new Trials(problem.Task, goal, new ChoiceRules(problem.Task), double.PositiveInfinity);
+            if (!trials.Try([.. candidates.Select(choices => choices[^1])]).IsKept) return;
+            new EvenLoss(problem.Task, candidates).Run(trials);
+            Assert.True(trials.Best!.Weight <= 3 * draft.Weight, $"build {i}: {trials.Best.Weight}, draft {draft.Weight}");
+            return;
+        }
+    });
+
     /// <summary>So many runs in series have more choices than anyone could go over.</summary>
     [Theory]
     [InlineData(20, 0.1)]
