@@ -2,8 +2,10 @@ using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
+using System.Text.Json.Nodes;
 using Cablewright.Service.Tests.Hosting;
 using Cablewright.Service.Tests.Stores;
+using Cablewright.Service.Tests.Support;
 
 namespace Cablewright.Service.Tests.Faults;
 
@@ -36,11 +38,11 @@ public class KillTests
         ServiceProcess survivor = await Start(database, key);
         try
         {
-            foreach ((string sku, string tag) in acknowledged)
+            foreach ((string address, string tag) in acknowledged)
             {
-                using HttpResponseMessage kit = await Read(survivor.Client, $"/v1/shops/kill/kits/{sku}");
-                Assert.Equal(HttpStatusCode.OK, kit.StatusCode);
-                Assert.Equal(tag, kit.Headers.ETag!.Tag);
+                using HttpResponseMessage kept = await Read(survivor.Client, address);
+                Assert.Equal(HttpStatusCode.OK, kept.StatusCode);
+                Assert.Equal(tag, kept.Headers.ETag!.Tag);
             }
         }
         finally
@@ -71,13 +73,24 @@ public class KillTests
                 string sku = $"{writer}-{number}";
                 using var body = new StringContent(SomeKit.Named(sku), Encoding.UTF8, "application/json");
                 using HttpResponseMessage answer = await client.PutAsync($"/v1/shops/kill/kits/{sku}", body);
-                if (answer.StatusCode == HttpStatusCode.Created) acknowledged[sku] = answer.Headers.ETag!.Tag;
+                if (answer.StatusCode == HttpStatusCode.Created) acknowledged[$"/v1/shops/kill/kits/{sku}"] = answer.Headers.ETag!.Tag;
+                await Record(client, sku, acknowledged);
             }
         }
         catch (HttpRequestException)
         {
             // Killed.
         }
+    }
+
+    private static async Task Record(HttpClient client, string name, ConcurrentDictionary<string, string> acknowledged)
+    {
+        JsonNode build = JsonNode.Parse(Builds.Small)!;
+        build["name"] = name;
+        using var body = new StringContent(build.ToJsonString(), Encoding.UTF8, "application/json");
+        using HttpResponseMessage answer = await client.PostAsync("/v1/assessments?record=true", body);
+        if (answer.StatusCode == HttpStatusCode.Created)
+            acknowledged[answer.Headers.Location!.OriginalString] = answer.Headers.ETag!.Tag;
     }
 
     private static async Task<ServiceProcess> Start(TestDatabase database, string key)
