@@ -1,6 +1,7 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Changes;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Variations;
 
@@ -20,13 +21,27 @@ public static class Assessor
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
-    public static Assessment Assess(Build build, Ruleset ruleset) => Assess(build, ruleset, advises: true);
+    public static Assessment Assess(Build build, Ruleset ruleset) => Assess(build, ruleset, WorkMeter.For(build));
+
+    /// <summary>The same, with its work counted.</summary>
+    /// <param name="build">A build without faults.</param>
+    /// <param name="ruleset">The limits to apply.</param>
+    /// <param name="meter">Counts the work, and ends it.</param>
+    /// <exception cref="ArgumentException">The build has faults.</exception>
+    /// <exception cref="OperationCanceledException">The meter ended it.</exception>
+    public static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter) => Assess(build, ruleset, meter, advises: true);
 
     /// <summary>
     /// The same; without its questions and without what would make it feasible, which take most of the work, where nobody reads them.
     /// </summary>
-    internal static Assessment Assess(Build build, Ruleset ruleset, bool advises)
+    internal static Assessment Assess(Build build, Ruleset ruleset, bool advises) =>
+        Assess(build, ruleset, WorkMeter.For(build), advises);
+
+    /// <inheritdoc cref="Assess(Build, Ruleset, bool)"/>
+    internal static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises)
     {
+        ArgumentNullException.ThrowIfNull(meter);
+        meter.Count(build.Runs.Count);
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
         var variant = Variant.Of(build, ruleset, ruleset["sizing.work-budget"].Value);
         bool asksNothing = !advises

@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Kits;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 
@@ -40,7 +41,7 @@ public class KitBenchmarks
     }
 
     [Benchmark]
-    public KitMatches Match() => KitMatcher.Match(build, kits, RulesetLibrary.Newest);
+    public KitMatches Match() => KitMatcher.Match(build, kits, RulesetLibrary.Newest, WorkMeter.For(build));
 
     private static Kit KitOf(int number, Parts parts) => new(
         $"K{number}", $"Kit {number} of {parts.Main}", 40 + number % 397, "EUR",

@@ -141,14 +141,11 @@ internal sealed class AssessmentWriter(Variant variant)
         };
     }
 
-    private SizingResult SizingOf() => new(sized.IsComplete, Metal())
+    private SizingResult SizingOf() => new(sized.IsComplete, variant.ConductorGrams)
     {
         Optimal = sized.IsOptimal,
         Gap = sized.Gap,
         Cost = sized.Cost,
         Currency = build.Stated.Sizing.Prices.Count > 0 ? build.Stated.Sizing.Currency : null,
     };
-
-    private double Metal() => Enumerable.Range(0, build.Runs.Count)
-        .Sum(run => evaluation.Decision.Conductors[run].KilogramsPerMetre * build.Runs[run].LengthMetres * 1000);
 }

@@ -1,5 +1,4 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Variations;
@@ -53,11 +52,7 @@ internal static class Questions
 
     private static Outcome OutcomeOf(Variant variant)
     {
-        IReadOnlyList<CompleteRun> runs = variant.Build.Runs;
-        double metal = runs.Any(run => run.Given is null)
-            ? Enumerable.Range(0, runs.Count)
-                .Sum(run => variant.Sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * runs[run].LengthMetres)
-            : 0;
+        double metal = variant.Build.Runs.Any(run => run.Given is null) ? variant.ConductorGrams : 0;
         return new Outcome(
             variant.Verdict,
             variant.Breaches.Count(breach => breach.Severity is Severity.Fail),
@@ -70,7 +65,7 @@ internal static class Questions
 
     /// <param name="Verdict">The verdict.</param>
     /// <param name="Fails">Rules that fail.</param>
-    /// <param name="Metal">Kilograms of the chosen conductors.</param>
+    /// <param name="Metal">Grams of all conductors, where any is chosen.</param>
     /// <param name="SupplyCautions">Rules about the supply that do not hold.</param>
     /// <param name="SpareAmps">What the average draw leaves of what charges; <c>null</c> where that is not known.</param>
     private readonly record struct Outcome(Verdict Verdict, int Fails, double Metal, int SupplyCautions, double? SpareAmps);

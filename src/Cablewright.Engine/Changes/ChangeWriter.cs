@@ -1,6 +1,4 @@
 using Cablewright.Engine.Answers;
-using Cablewright.Engine.Completing;
-using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Variations;
 
@@ -18,10 +16,8 @@ internal sealed class ChangeWriter(Variant present)
     public FeasibilityResult Write(
         IReadOnlyList<(Change Change, Variant After)> found, (Change Change, Variant After)? nearest, bool isComplete)
     {
-        ChangeResult[] changes = [.. found
-            .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind)
-            .GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind))
-            .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind)
+        ChangeResult[] changes = [.. SmallestFirst(
+            SmallestFirst(found).GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind)))
             .Select(each => ResultOf(each.Change, each.After))];
         (ChangeResult Change, int Fails)? best = changes.Length == 0 && nearest is { } known && known.Change.Edits.Count > 0
             ? (ResultOf(known.Change, known.After), CodesOf(known.After, Severity.Fail).Count())
@@ -30,6 +26,10 @@ internal sealed class ChangeWriter(Variant present)
         return new FeasibilityResult(
             isComplete, Summary(broken.Length, changes, best, isComplete), broken, changes, best?.Change);
     }
+
+    private static IOrderedEnumerable<(Change Change, Variant After)> SmallestFirst(
+        IEnumerable<(Change Change, Variant After)> found) => found
+        .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind);
 
     private static string Summary(int broken, ChangeResult[] changes, (ChangeResult Change, int Fails)? best, bool isComplete)
     {
@@ -44,17 +44,10 @@ internal sealed class ChangeWriter(Variant present)
 
     private ChangeResult ResultOf(Change change, Variant after) => new(
         change.Kind, change.Runs, change.Amplifiers, change.Edits, char.ToUpperInvariant(change.Words[0]) + change.Words[1..] + ".",
-        change.Share, GramsOf(after) - GramsOf(present), after.Verdict,
+        change.Share, after.ConductorGrams - present.ConductorGrams, after.Verdict,
         [.. CodesOf(after, Severity.Caution)]);
 
     private static IEnumerable<string> CodesOf(Variant variant, Severity least) =>
         variant.Breaches.Where(breach => breach.Severity >= least).OrderByDescending(breach => breach.Severity)
             .ThenBy(breach => breach.Kind).Select(breach => FindingCodes.CodeOf(breach.Kind)).Distinct();
-
-    private static double GramsOf(Variant variant)
-    {
-        IReadOnlyList<CompleteRun> runs = variant.Build.Runs;
-        ConductorChoice[] conductors = variant.Sized.Evaluation.Decision.Conductors;
-        return Enumerable.Range(0, runs.Count).Sum(run => conductors[run].KilogramsPerMetre * runs[run].LengthMetres * 1000);
-    }
 }

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Kits;
@@ -22,15 +23,18 @@ public sealed class KitChecker
     /// <summary>Works out what a build needs.</summary>
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
+    /// <param name="meter">Counts the work, and ends it.</param>
     /// <param name="isBrief">For many kits: a kit that cannot serve by its lengths alone is passed over without a trial, and trials
     /// ask no questions.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
-    public KitChecker(Build build, Ruleset ruleset, bool isBrief = false)
+    /// <exception cref="OperationCanceledException">The meter ended it.</exception>
+    public KitChecker(Build build, Ruleset ruleset, WorkMeter meter, bool isBrief = false)
     {
+        ArgumentNullException.ThrowIfNull(meter);
         this.isBrief = isBrief;
         this.ruleset = ruleset;
         phrase = new Phrase(build.Units);
-        trials = new KitTrials(build, ruleset, isBrief);
+        trials = new KitTrials(build, ruleset, meter, isBrief);
         needs = trials.Baseline.Needs;
     }
 

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Kits;
@@ -25,19 +26,19 @@ public static class KitMatcher
     /// <param name="build">A build without faults.</param>
     /// <param name="kits">The kits.</param>
     /// <param name="ruleset">The limits to apply.</param>
-    /// <param name="cancellation">Ends it between two kits.</param>
+    /// <param name="meter">Counts the work, and ends it.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
-    /// <exception cref="OperationCanceledException">It was ended.</exception>
-    public static KitMatches Match(
-        Build build, IEnumerable<Kit> kits, Ruleset ruleset, CancellationToken cancellation = default)
+    /// <exception cref="OperationCanceledException">The meter ended it.</exception>
+    public static KitMatches Match(Build build, IEnumerable<Kit> kits, Ruleset ruleset, WorkMeter meter)
     {
-        var checker = new KitChecker(build, ruleset, isBrief: true);
+        ArgumentNullException.ThrowIfNull(meter);
+        var checker = new KitChecker(build, ruleset, meter, isBrief: true);
         double mostTrials = ruleset["kits.trial-budget"].Value / checker.Baseline.Runs.Count;
         List<KitMatch> found = [];
         int untried = 0;
         foreach (Kit kit in Cheapest(kits, build.Sizing.Currency))
         {
-            cancellation.ThrowIfCancellationRequested();
+            meter.Count(1);
             if (checker.TrialsMade < mostTrials) found.Add(new KitMatch(kit, checker.Check(kit)));
             else untried++;
         }

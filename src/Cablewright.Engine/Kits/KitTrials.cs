@@ -1,6 +1,7 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Kits;
@@ -13,20 +14,22 @@ namespace Cablewright.Engine.Kits;
 internal sealed class KitTrials
 {
     private readonly Ruleset ruleset;
+    private readonly WorkMeter meter;
     private readonly bool advises;
     private readonly Build open;
     private readonly HashSet<(string, string)> failsAnyway;
     private readonly HashSet<(string, string)> cautionsAnyway;
     private readonly Dictionary<TrialFittings, KitTrial> known = [];
 
-    public KitTrials(Build build, Ruleset ruleset, bool isBrief)
+    public KitTrials(Build build, Ruleset ruleset, WorkMeter meter, bool isBrief)
     {
         this.ruleset = ruleset;
+        this.meter = meter;
         advises = !isBrief;
-        Assessment first = Assessor.Assess(Opened(build, null), ruleset, advises: false);
+        Assessment first = Assessor.Assess(Opened(build, null), ruleset, meter, advises: false);
         HashSet<string> vehicles = [.. first.Needs.Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
         open = Opened(WithAddedRuns(build, first), vehicles);
-        Baseline = Assessor.Assess(open, ruleset, advises: false);
+        Baseline = Assessor.Assess(open, ruleset, meter, advises: false);
         failsAnyway = Places(Baseline, Severity.Fail);
         cautionsAnyway = Places(Baseline, Severity.Caution);
     }
@@ -43,7 +46,7 @@ internal sealed class KitTrials
         var fittings = new TrialFittings([.. open.Runs.Select(run => FittingOf(run, wires, fuses))]);
         if (known.TryGetValue(fittings, out KitTrial? trial)) return trial;
         Build tried = open with { Runs = [.. open.Runs.Select((run, index) => fittings[index].In(run))] };
-        return known[fittings] = new KitTrial(tried, Assessor.Assess(tried, ruleset, advises));
+        return known[fittings] = new KitTrial(tried, Assessor.Assess(tried, ruleset, meter, advises));
     }
 
     /// <summary>What fails in a trial and not without the kit.</summary>

@@ -9,6 +9,12 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="IsComplete">Whether the search came to its end.</param>
 internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, bool IsComplete)
 {
+    /// <summary>A decision that nothing was searched for.</summary>
+    /// <param name="evaluator">What worked it out.</param>
+    /// <param name="evaluation">The decision and what it leads to.</param>
+    public static SizedBuild Given(Evaluator evaluator, Evaluation evaluation) =>
+        new(evaluation, evaluator.JudgeFaults(evaluation), true);
+
     /// <summary>Whether it is proven that nothing better reaches the goal that was reached.</summary>
     public bool IsOptimal { get; init; }
 

@@ -42,12 +42,7 @@ internal sealed class Sizer
     /// <param name="proves">Whether the best is looked for and proven; a good choice will else do.</param>
     public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget, bool proves = true)
     {
-        if (IsGiven(build))
-        {
-            Evaluation evaluation = evaluator.Evaluate(Given(build));
-            return new SizedBuild(evaluation, evaluator.JudgeFaults(evaluation), true);
-        }
-
+        if (IsGiven(build)) return SizedBuild.Given(evaluator, evaluator.Evaluate(Given(build)));
         var task = new SizingTask(build, evaluator, workBudget);
         return new Sizer(task, proves).Choose() with { SearchWork = task.SearchWork };
     }
@@ -57,7 +52,7 @@ internal sealed class Sizer
     {
         if (!IsGiven(build)) return Size(build, evaluator, workBudget);
         return evaluator.TryEvaluate(Given(build)) is { } evaluation
-            ? new SizedBuild(evaluation, evaluator.JudgeFaults(evaluation), true)
+            ? SizedBuild.Given(evaluator, evaluation)
             : null;
     }
 

@@ -48,7 +48,7 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
         var evaluator = new Evaluator(complete);
         Evaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Decision.Conductors));
         return new Variant(
-            complete, evaluator, new SizedBuild(evaluation, evaluator.JudgeFaults(evaluation), true),
+            complete, evaluator, SizedBuild.Given(evaluator, evaluation),
             SupplyJudgement.Of(complete, evaluator.Wiring, evaluation));
     }
 
@@ -60,6 +60,10 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
 
     /// <summary>The worst of them.</summary>
     public Verdict Verdict => (Verdict)Breaches.Select(breach => breach.Severity).DefaultIfEmpty(Severity.Info).Max();
+
+    /// <summary>Metal of all conductors, in grams.</summary>
+    public double ConductorGrams => Enumerable.Range(0, Build.Runs.Count)
+        .Sum(run => Sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * Build.Runs[run].LengthMetres * 1000);
 
     /// <summary>Whether no rule fails.</summary>
     public bool Stands => Verdict < Verdict.Fail;

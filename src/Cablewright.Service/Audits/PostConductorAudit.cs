@@ -18,8 +18,8 @@ internal static class PostConductorAudit
 
     private static IResult Answer(BenchReport report)
     {
-        Fault[] faults = [.. Validator.Validate(report).Errors.Select(ValidationFaults.ToFault)];
-        if (faults.Length > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
+        IReadOnlyList<Fault> faults = Validator.FaultsOf(report);
+        if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
         CableAudit audit = CableAuditor.Audit(BenchMapping.ToEngine(report), RulesetCheck.Named(report.Ruleset));
         return TaggedAnswer.Of(AuditMapping.ToContract(audit), AnswerJson.Shapes.ConductorAudit);
     }

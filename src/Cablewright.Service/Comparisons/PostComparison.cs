@@ -19,11 +19,11 @@ internal static class PostComparison
 
     private static IResult Answer(ComparisonRequest comparison)
     {
-        List<Fault> faults = [.. Validator.Validate(comparison).Errors.Select(ValidationFaults.ToFault)];
+        List<Fault> faults = [.. Validator.FaultsOf(comparison)];
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
         Answered[] answers = [.. comparison.Builds.Select(Answering.Work)];
         for (int i = 0; i < answers.Length; i++)
-            faults.AddRange(answers[i].Faults.Select(fault => fault with { Pointer = $"/builds/{i}{fault.Pointer}" }));
+            faults.AddRange(answers[i].Faults.Select(fault => fault.Below($"/builds/{i}")));
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
         Comparison result = ComparisonMapping.ToContract(comparison.Builds, answers);
         byte[] body = AnswerJson.Write(result, AnswerJson.Shapes.Comparison);

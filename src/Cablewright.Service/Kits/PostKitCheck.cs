@@ -1,4 +1,5 @@
 using Cablewright.Engine.Kits;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
@@ -29,14 +30,14 @@ internal static class PostKitCheck
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         Fault[] faults =
         [
-            .. BuildFaults.Of(asked.Build, build).Select(fault => fault with { Pointer = "/build" + fault.Pointer }),
+            .. BuildFaults.Of(asked.Build, build).Select(fault => fault.Below("/build")),
             .. KitCheckValidator.FaultsOf(asked, kept is not null),
         ];
         if (faults.Length > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
 
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
         if (catalogue is not null) KitAnswers.NameRevision(context, catalogue);
-        Engine.Kits.KitCheck check = new KitChecker(build, ruleset).Check(
+        Engine.Kits.KitCheck check = new KitChecker(build, ruleset, WorkMeter.For(build)).Check(
             kept is null ? KitMapping.ToEngine(asked.Kit!) : ShopKits.ToEngine(kept));
         return TaggedAnswer.Of(KitAnswerMapping.ToContract(check, ruleset, catalogue?.Revision), AnswerJson.Shapes.KitAnswer);
     }

@@ -1,6 +1,7 @@
 using Cablewright.Contract.Kits;
 using Cablewright.Engine;
 using Cablewright.Engine.Kits;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
@@ -35,8 +36,7 @@ internal static class PostKitMatch
         Catalogue catalogue = catalogues.Newest!;
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         string? after = asked.After is null ? null : Cursor.Read(asked.After);
-        List<Fault> faults = [.. BuildFaults.Of(asked.Build, build).Select(fault => fault with { Pointer = "/build" + fault.Pointer })];
-        faults.AddRange(Validator.Validate(asked).Errors.Select(ValidationFaults.ToFault));
+        List<Fault> faults = [.. BuildFaults.Of(asked.Build, build).Select(fault => fault.Below("/build")), .. Validator.FaultsOf(asked)];
         if (asked.After is not null && (after is null || !catalogue.KitsOf(asked.Shop).ContainsKey(after)))
             faults.Add(new Fault(
                 "/after", KitCodes.CursorUnknown, "no kit of the shop is meant by this: it may be gone; start again without it",
@@ -52,7 +52,7 @@ internal static class PostKitMatch
     {
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
         Engine.Kits.KitMatches all = KitMatcher.Match(
-            build, catalogue.KitsOf(asked.Shop).Values.Select(ShopKits.ToEngine), ruleset, cancellation);
+            build, catalogue.KitsOf(asked.Shop).Values.Select(ShopKits.ToEngine), ruleset, WorkMeter.For(build, cancellation));
         IEnumerable<KitMatch> rest = after is null ? all.Found : all.Found.SkipWhile(match => match.Kit.Sku != after).Skip(1);
         KitMatch[] page = [.. rest.Take((asked.Limit ?? UsualLimit) + 1)];
         KitMatch[] shown = [.. page.Take(asked.Limit ?? UsualLimit)];

@@ -8,4 +8,9 @@ namespace Cablewright.Service.Problems;
 /// <param name="Detail">The reason, for people: plain and short.</param>
 /// <param name="Value">What was sent, shortened where it is long; <c>null</c> where nothing was.</param>
 /// <param name="Accepted">What would be right, where that can be said.</param>
-public sealed record Fault(string Pointer, string Code, string Detail, JsonNode? Value = null, string? Accepted = null);
+public sealed record Fault(string Pointer, string Code, string Detail, JsonNode? Value = null, string? Accepted = null)
+{
+    /// <summary>The same where the document that it was found in stands at a place of a larger one.</summary>
+    /// <param name="place">JSON pointer of that place.</param>
+    public Fault Below(string place) => this with { Pointer = place + Pointer };
+}

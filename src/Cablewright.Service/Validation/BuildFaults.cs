@@ -4,7 +4,7 @@ using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Validation;
 
-/// <summary>Every fault of a build's content: the one place where validators are called.</summary>
+/// <summary>Every fault of a build's content.</summary>
 internal static class BuildFaults
 {
     private static readonly BuildValidator Validator = new();
@@ -17,12 +17,12 @@ internal static class BuildFaults
     /// <param name="mapped">The same for the engine, with placeholders where a value cannot be read.</param>
     public static IReadOnlyList<Fault> Of(Build stated, Engine.Builds.Build mapped)
     {
-        Fault[] content = [.. Validator.Validate(stated).Errors.Select(ValidationFaults.ToFault)];
+        IReadOnlyList<Fault> content = Validator.FaultsOf(stated);
         return
         [
             .. content,
             .. Assessor.FindFaults(mapped)
-                .Where(fault => !Array.Exists(content, known => known.Pointer == fault.Pointer))
+                .Where(fault => !content.Any(known => known.Pointer == fault.Pointer))
                 .Select(fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)),
         ];
     }

@@ -42,10 +42,13 @@ internal static class ValidationFaults
         this ValidationContext<T> context, string? member, string code, string detail, string accepted, JsonNode? value = null) =>
         context.AddFault(member, new Fault("", code, detail, value, accepted));
 
-    /// <summary>The fault that a failure carries, with its place in the document.</summary>
-    public static Fault ToFault(this ValidationFailure failure)
+    /// <summary>Everything that a validator finds wrong, each with its place in the document.</summary>
+    public static IReadOnlyList<Fault> FaultsOf<T>(this IValidator<T> validator, T instance) =>
+        [.. validator.Validate(instance).Errors.Select(ToFault)];
+
+    private static Fault ToFault(ValidationFailure failure)
     {
         var fault = (Fault)failure.CustomState;
-        return fault with { Pointer = MemberPath.ToPointer(failure.PropertyName) + fault.Pointer };
+        return fault.Below(MemberPath.ToPointer(failure.PropertyName));
     }
 }

@@ -17,10 +17,10 @@ internal static class KitCheckValidator
     /// <param name="isKept">Whether the shop keeps a kit of that number.</param>
     public static IEnumerable<Fault> FaultsOf(KitCheck asked, bool isKept)
     {
-        foreach (Fault fault in Members.Validate(asked).Errors.Select(ValidationFaults.ToFault)) yield return fault;
+        foreach (Fault fault in Members.FaultsOf(asked)) yield return fault;
         if (asked.Kit is { } kit)
         {
-            foreach (Fault fault in KitValidator.FaultsOf(kit)) yield return fault with { Pointer = "/kit" + fault.Pointer };
+            foreach (Fault fault in KitValidator.FaultsOf(kit)) yield return fault.Below("/kit");
             if (asked.Shop is not null || asked.Sku is not null)
                 yield return new Fault("/kit", KitCodes.Twice, "a kit is given, and a shop's number for one", null, Accepted);
         }

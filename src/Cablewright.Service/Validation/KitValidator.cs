@@ -16,8 +16,7 @@ internal sealed class KitValidator : ContractValidator<Kit>
     }
 
     /// <summary>Everything wrong with what a kit says.</summary>
-    public static IReadOnlyList<Fault> FaultsOf(Kit kit) =>
-        [.. Instance.Validate(kit).Errors.Select(ValidationFaults.ToFault)];
+    public static IReadOnlyList<Fault> FaultsOf(Kit kit) => ValidationFaults.FaultsOf(Instance, kit);
 
     private static void CheckCurrency(Kit kit, ValidationContext<Kit> context)
     {

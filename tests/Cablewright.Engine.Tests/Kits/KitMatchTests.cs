@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Kits;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 using CsCheck;
@@ -31,12 +32,12 @@ public class KitMatchTests(ITestOutputHelper output)
         var random = new Random(4);
         Kit[] kits = [.. Enumerable.Range(0, 10_000).Select(number => AnyKitOf(random) with { Sku = $"K{number}" })];
         Build job = JobThroughBulkhead();
-        KitMatcher.Match(job, kits[..50], RulesetLibrary.Newest);
+        Match(job, kits[..50]);
         long start = Stopwatch.GetTimestamp();
-        IReadOnlyList<KitMatch> matches = KitMatcher.Match(job, kits, RulesetLibrary.Newest).Found;
+        IReadOnlyList<KitMatch> matches = Match(job, kits).Found;
         output.WriteLine($"10,000 kits: {Stopwatch.GetElapsedTime(start).TotalMilliseconds:0} ms");
 
-        var checker = new KitChecker(job, RulesetLibrary.Newest, isBrief: true);
+        var checker = new KitChecker(job, RulesetLibrary.Newest, WorkMeter.For(job), isBrief: true);
         foreach (Kit kit in kits) checker.Check(kit);
         output.WriteLine($"{checker.TrialsMade} trials");
         start = Stopwatch.GetTimestamp();
@@ -53,7 +54,7 @@ public class KitMatchTests(ITestOutputHelper output)
     public void Those_that_serve_come_first_and_the_cheapest_of_them_before_the_others() =>
         AnyKit.Array[2, 30].Sample(kits =>
         {
-            IReadOnlyList<KitMatch> matches = KitMatcher.Match(JobThroughBulkhead(), kits, RulesetLibrary.Newest).Found;
+            IReadOnlyList<KitMatch> matches = Match(JobThroughBulkhead(), kits).Found;
             foreach ((KitMatch one, KitMatch next) in matches.Zip(matches.Skip(1)))
             {
                 Assert.True(one.Check.Verdict <= next.Check.Verdict);
@@ -73,7 +74,7 @@ public class KitMatchTests(ITestOutputHelper output)
             Full() with { Sku = "c", Price = null, Currency = null }, Full() with { Sku = "d", Price = 90, Currency = "SEK" },
         ];
         Assert.Equal(
-            ["d", "b", "a", "c"], KitMatcher.Match(job, kits, RulesetLibrary.Newest).Found.Select(match => match.Kit.Sku));
+            ["d", "b", "a", "c"], Match(job, kits).Found.Select(match => match.Kit.Sku));
     }
 
     /// <summary>The work is bounded: the cheapest are tried, the dearest are counted.</summary>
@@ -82,11 +83,11 @@ public class KitMatchTests(ITestOutputHelper output)
     {
         Kit[] kits = [.. Enumerable.Range(0, 40).Select(number => Full().With(
             KitPartKind.PowerWire, wire => wire with { InsulationCelsius = 90 + number }) with { Price = 40 - number })];
-        KitMatches matches = KitMatcher.Match(JobThroughBulkhead(), kits, SampleRulesets.With("kits.trial-budget", 60));
+        KitMatches matches = Match(JobThroughBulkhead(), kits, SampleRulesets.With("kits.trial-budget", 60));
         Assert.InRange(matches.Untried, 1, kits.Length - 1);
         Assert.Equal(kits.Length, matches.Untried + matches.Found.Count);
         Assert.Equal(matches.Found.Count, matches.Found.Max(match => match.Kit.Price));
-        Assert.Equal(0, KitMatcher.Match(JobThroughBulkhead(), kits, RulesetLibrary.Newest).Untried);
+        Assert.Equal(0, Match(JobThroughBulkhead(), kits).Untried);
     }
 
     [Fact]
@@ -95,14 +96,14 @@ public class KitMatchTests(ITestOutputHelper output)
         using var given = new CancellationTokenSource();
         given.Cancel();
         Assert.Throws<OperationCanceledException>(
-            () => KitMatcher.Match(JobThroughBulkhead(), [Full()], RulesetLibrary.Newest, given.Token));
+            () => Match(JobThroughBulkhead(), [Full()], cancellation: given.Token));
     }
 
     [Fact]
     public void A_kit_among_many_is_judged_as_it_is_alone() =>
         AnyKit.Array[2, 10].Sample(kits =>
         {
-            foreach (KitMatch match in KitMatcher.Match(JobThroughBulkhead(), kits, RulesetLibrary.Newest).Found)
+            foreach (KitMatch match in Match(JobThroughBulkhead(), kits).Found)
                 Assert.Equal(match.Kit.Check(JobThroughBulkhead()).Verdict, match.Check.Verdict);
         }, iter: 20);
 
@@ -164,4 +165,8 @@ public class KitMatchTests(ITestOutputHelper output)
             .With(KitPartKind.Fuse, fuse => fuse with { RatingAmps = fuseAmps, Family = FuseFamilyName.Anl });
         return hasGrommet ? kit : kit.Without(KitPartKind.Grommet);
     }
+
+    private static KitMatches Match(
+        Build build, IEnumerable<Kit> kits, Ruleset? ruleset = null, CancellationToken cancellation = default) =>
+        KitMatcher.Match(build, kits, ruleset ?? RulesetLibrary.Newest, WorkMeter.For(build, cancellation));
 }

@@ -32,18 +32,6 @@ public class CableAuditTests
         return rows;
     }
 
-    public static TheoryData<string, double, double, double> Copper()
-    {
-        var rows = new TheoryData<string, double, double, double>();
-        foreach (PublishedRow row in PublishedTable.Read("copper-wire-tables"))
-            rows.Add(
-                row["awg"] + " AWG",
-                row.Number("textbook_diameter_in"),
-                row.Number("textbook_cmil"),
-                row.Number("textbook_cu_lb_per_kft"));
-        return rows;
-    }
-
     public static TheoryData<string, double> Class5()
     {
         var rows = new TheoryData<string, double>();
@@ -79,7 +67,7 @@ public class CableAuditTests
 
     /// <summary>Source: Copper Wire Tables (bare solid copper).</summary>
     [Theory]
-    [MemberData(nameof(Copper))]
+    [MemberData(nameof(CopperWireTablesTests.Rows), MemberType = typeof(CopperWireTablesTests))]
     public void Solid_copper_of_the_tables_is_recognised_by_its_mass(
         string size, double inches, double circularMils, double poundsPerThousandFeet)
     {

@@ -71,10 +71,7 @@ public class OptimumPropertyTests
     /// <summary>How a choice was made that keeps every rule; <c>null</c> where none does.</summary>
     private static SizingResult? Sized(Build build, double? budget = null)
     {
-        Ruleset newest = RulesetLibrary.Newest;
-        Ruleset ruleset = budget is null ? newest : new Ruleset(
-            newest.Id, newest.Published, newest.Summary, newest.SafetyNotes,
-            [.. newest.Figures.Select(figure => figure.Id == "sizing.work-budget" ? figure with { Value = budget.Value } : figure)]);
+        Ruleset ruleset = budget is { } runs ? SampleRulesets.With("sizing.work-budget", runs) : RulesetLibrary.Newest;
         Assessment answer = Assessor.Assess(build, ruleset);
         bool keeps = !answer.Findings.Any(finding => finding.Severity is Severity.Fail || finding.Code == "amplifier.drop-over-target");
         if (keeps && budget is null) Assert.True(answer.Sizing!.Optimal);
