@@ -29,6 +29,7 @@ public static class Assessor
     /// <param name="meter">Counts the work, and ends it.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
     /// <exception cref="OperationCanceledException">The meter ended it.</exception>
+    /// <exception cref="WorkExceededException">It takes more work than the meter allows, all that is optional left out.</exception>
     public static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter) => Assess(build, ruleset, meter, advises: true);
 
     /// <summary>
@@ -41,13 +42,12 @@ public static class Assessor
     internal static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises)
     {
         ArgumentNullException.ThrowIfNull(meter);
-        meter.Count(build.Runs.Count);
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
-        var variant = Variant.Of(build, ruleset, ruleset["sizing.work-budget"].Value);
-        bool asksNothing = !advises
-            || variant.Sized.Evaluation.SolvableShare < 1
-            || variant.Evaluator.Work > ruleset["ask.work-limit"].Value;
-        Assessment answer = new AssessmentWriter(variant).Write(asksNothing ? [] : Questions.For(variant));
-        return Extras.Add(advises ? ChangeFinder.AddTo(answer, variant) : answer, variant);
+        var variant = Variant.Of(build, ruleset, meter.FairPart(ruleset["sizing.work-budget"].Value));
+        Asked asked = advises && variant.Sized.Evaluation.SolvableShare >= 1 ? Questions.For(variant, meter) : Asked.Nothing;
+        Assessment answer = new AssessmentWriter(variant).Write(asked.Questions);
+        if (advises) answer = ChangeFinder.AddTo(answer, variant, meter);
+        if (!asked.IsComplete) answer = answer with { LeftOut = [AnswerPart.AskNext] };
+        return Extras.Add(answer, variant, meter);
     }
 }

@@ -14,6 +14,9 @@ namespace Cablewright.Engine;
 /// <summary>Holds every rule against a decision and what the circuit does with it.</summary>
 internal sealed class Judgement
 {
+    /// <summary>Looking whether a run serves those that share a return, in runs solved.</summary>
+    private const double CostOfSharing = 0.3;
+
     private readonly CompleteBuild build;
     private readonly Wiring wiring;
     private readonly SupplyShape shape;
@@ -61,7 +64,7 @@ internal sealed class Judgement
 
     private void JudgeAmplifier(int amplifier)
     {
-        double drop = wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
+        double drop = wiring.LostVolts(amplifier, currents);
         double hard = build.Drop.HardVolts * wiring.SourceShareOf(amplifier);
         double target = build.Drop.TargetVolts * wiring.SourceShareOf(amplifier);
         if (Significant.Exceeds(drop, hard)) Add(BreachKind.DropOverLimit, Severity.Fail, amplifier, drop, hard);
@@ -167,6 +170,7 @@ internal sealed class Judgement
     {
         IReadOnlyList<int> sharing = wiring.SharedReturns.AmplifiersOver(run);
         if (sharing.Count < 2) return;
+        build.Meter.Count(CostOfSharing * build.Runs.Count);
         double supplies = sharing.Sum(amplifier => SiemensMetresAt(amplifier).Supply);
         double[] common = [.. Enumerable.Range(0, build.Runs.Count)
             .Where(other => !sharing.Except(wiring.SharedSupplies.AmplifiersOver(other)).Any())

@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using Cablewright.Engine.Tests.Shapes;
 using Cablewright.Engine;
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;

@@ -1,8 +1,10 @@
 using BenchmarkDotNet.Attributes;
+using Cablewright.Engine.Tests.Shapes;
 using Cablewright.Engine;
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published.Ngspice;
 
@@ -27,7 +29,7 @@ public class CircuitBenchmarks
     public CircuitBenchmarks()
     {
         Assessment answer = Assessor.Assess(StarBuild.Small, RulesetLibrary.Newest);
-        CompleteBuild build = BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest);
+        CompleteBuild build = BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest, WorkMeter.For(StarBuild.Small));
         wiring = new Wiring(build);
         branchOhms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms];
         heldVolts = wiring.HeldVoltsIn(OperatingCase.Running);

@@ -5,6 +5,7 @@ using Cablewright.Engine.Kits;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Shapes;
 
 namespace Cablewright.Benchmarks;
 

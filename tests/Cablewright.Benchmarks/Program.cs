@@ -4,7 +4,14 @@ using BenchmarkDotNet.Diagnosers;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Cablewright.Benchmarks;
 using Perfolizer.Horology;
+
+if (args is ["shapes", .. string[] named])
+{
+    ShapePanel.Print(named);
+    return;
+}
 
 // In this process and with few iterations: the machines that run this have other work to do, and what is looked for is factors.
 // The warm-up is long, since the runtime compiles an assessment's many methods again for some seconds.

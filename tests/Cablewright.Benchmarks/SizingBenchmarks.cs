@@ -1,8 +1,10 @@
 using BenchmarkDotNet.Attributes;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Tests.Shapes;
 using Cablewright.Engine.Tests.Sizing;
 
 namespace Cablewright.Benchmarks;
@@ -30,8 +32,8 @@ public class SizingBenchmarks
     [Benchmark(Baseline = true)]
     public int Choose()
     {
-        CompleteBuild build = BuildCompletion.Complete(open, RulesetLibrary.Newest);
-        SizedBuild sized = Sizer.Size(build, new Evaluator(build), build.Ruleset["sizing.work-budget"].Value);
+        CompleteBuild build = BuildCompletion.Complete(open, RulesetLibrary.Newest, WorkMeter.For(open));
+        SizedBuild sized = Sizer.Size(build, new Evaluator(build));
         return sized.Evaluation.Breaches.Count;
     }
 

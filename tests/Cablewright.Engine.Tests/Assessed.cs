@@ -3,6 +3,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Circuits;
@@ -37,7 +38,7 @@ internal static class Assessed
 
     private static void AgreesWithItsCircuit(Build build, Assessment answer)
     {
-        CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest);
+        CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         var wiring = new Wiring(complete);
         if (complete.Batteries.Count == 1 && complete.AlternatorPlace is null) AgreesWithItsRunningCircuit(complete, wiring, answer);
         else LiesBetweenItsCases(complete, wiring, answer);

@@ -62,6 +62,12 @@ public sealed record Assessment
     /// <summary>What becomes of the verdict when things are a little off; present where <c>include</c> asks.</summary>
     public Robustness? Robustness { get; init; }
 
+    /// <summary>
+    /// Parts of the answer that are missing or short because the computation reached its work limit first; absent where nothing is. The
+    /// limit is counted, not timed: the same build leaves out the same parts everywhere. What is there holds all the same.
+    /// </summary>
+    public IReadOnlyList<AnswerPart>? LeftOut { get; init; }
+
     /// <summary>What the job needs.</summary>
     public required IReadOnlyList<MaterialLine> Materials { get; init; }
 

@@ -48,6 +48,9 @@ public sealed record Assessment
     /// <summary>What becomes of the verdict when things are a little off, where the build asks.</summary>
     public RobustnessResult? Robustness { get; init; }
 
+    /// <summary>What was left out, wholly or in part, because the work budget ended first.</summary>
+    public IReadOnlyList<AnswerPart> LeftOut { get; init; } = [];
+
     /// <summary>What the job needs.</summary>
     public required IReadOnlyList<MaterialLine> Materials { get; init; }
 

@@ -55,16 +55,16 @@ internal sealed class AssessmentWriter(Variant variant)
     private AmplifierResult AmplifierOf(int amplifier)
     {
         double terminal = evaluation.Currents.TerminalVolts[amplifier];
-        double source = evaluator.Wiring.SourceVoltsOf(amplifier);
+        double lost = evaluator.Wiring.LostVolts(amplifier, evaluation.Currents);
         double amps = evaluation.Currents.LoadAmps[amplifier];
         return new AmplifierResult(
             build.Stated.Amplifiers[amplifier].Id,
             amps,
             evaluation.Currents.ThermalLoadAmps[amplifier],
             terminal,
-            source - terminal,
-            (source - terminal) / source * 100,
-            (source - terminal) * amps,
+            lost,
+            lost / evaluator.Wiring.SourceVoltsOf(amplifier) * 100,
+            lost * amps,
             build.Draws[amplifier].ShortfallWatts(terminal));
     }
 

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Variations;
 
@@ -17,16 +18,19 @@ internal static class Questions
     private const int MostAsked = 5;
     private const double MetalThatMatters = 0.05;
 
-    public static IReadOnlyList<Question> For(Variant present)
+    /// <summary>The questions to ask about a build.</summary>
+    /// <param name="present">The build, worked out.</param>
+    /// <param name="meter">Counts the work.</param>
+    public static Asked For(Variant present, WorkMeter meter)
     {
         WhatIf[] whatIfs = [.. WhatIfs.For(present.Build)];
-        if (whatIfs.Length == 0) return [];
+        if (whatIfs.Length == 0) return Asked.Nothing;
+        WorkMeter all = meter.Part(present.Build.Ruleset["ask.work-limit"].Value);
         Outcome now = OutcomeOf(present);
-        return [.. whatIfs
-            .Select((whatIf, order) => (
-                WhatIf: whatIf,
-                Order: order,
-                Outcomes: whatIf.Answers.Select(answer => OutcomeOf(whatIf, answer, present)).OfType<Outcome>().ToArray()))
+        Outcome?[][] outcomes = [.. whatIfs.Select(whatIf => whatIf.Answers
+            .Select(answer => OutcomeOf(whatIf, answer, present, all)).ToArray())];
+        Question[] questions = [.. whatIfs
+            .Select((whatIf, order) => (WhatIf: whatIf, Order: order, Outcomes: outcomes[order].OfType<Outcome>().ToArray()))
             .Where(asked => asked.Outcomes.Length > 0)
             .Select(asked => (asked.WhatIf, asked.Order, Swing: Swing.Between(now, asked.Outcomes)))
             .Where(asked => asked.Swing.Matters)
@@ -37,17 +41,19 @@ internal static class Questions
             .ThenBy(asked => asked.Order)
             .Take(MostAsked)
             .Select(asked => new Question(asked.WhatIf.Pointer, asked.WhatIf.Text, asked.Swing.Why()))];
+        return new Asked(questions, outcomes.All(of => of.All(outcome => outcome is not null)));
     }
 
     /// <summary>
     /// What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.
     /// </summary>
-    private static Outcome? OutcomeOf(WhatIf whatIf, Build answered, Variant present)
+    private static Outcome? OutcomeOf(WhatIf whatIf, Build answered, Variant present, WorkMeter meter)
     {
-        if (whatIf.IsOfSupply) return OutcomeOf(present.WithSupplyOf(answered));
         Ruleset ruleset = present.Build.Ruleset;
-        var variant = Variant.Of(answered, ruleset, ruleset["ask.work-budget"].Value, proves: false);
-        return variant.Sized.IsComplete ? OutcomeOf(variant) : null;
+        Variant? variant = meter.Within(ruleset["ask.work-budget"].Value, part => whatIf.IsOfSupply
+            ? present.WithSupplyOf(answered, part)
+            : Variant.Of(answered, ruleset, part, proves: false));
+        return variant is { Sized.IsComplete: true } ? OutcomeOf(variant) : null;
     }
 
     private static Outcome OutcomeOf(Variant variant)
@@ -63,6 +69,7 @@ internal static class Questions
                 : null);
     }
 
+    /// <summary>What a build comes to.</summary>
     /// <param name="Verdict">The verdict.</param>
     /// <param name="Fails">Rules that fail.</param>
     /// <param name="Metal">Grams of all conductors, where any is chosen.</param>
@@ -110,4 +117,13 @@ internal static class Questions
                 + (most >= 0 ? $", or have {Phrase.Amps(most)} to spare." : $", or {Phrase.Amps(-most)} all the same.");
         }
     }
+}
+
+/// <summary>Questions to ask next.</summary>
+/// <param name="Questions">The question that could change the most first.</param>
+/// <param name="IsComplete">Whether every expected answer was tried out; <c>false</c>: the work budget ended first.</param>
+internal sealed record Asked(IReadOnlyList<Question> Questions, bool IsComplete)
+{
+    /// <summary>No question.</summary>
+    public static Asked Nothing { get; } = new([], true);
 }

@@ -29,13 +29,11 @@ internal static class Summary
     {
         double peak = evaluation.Currents.LoadAmps.Sum();
         int worst = Enumerable.Range(0, build.Draws.Count)
-            .MaxBy(amplifier => Significant.Round(Drop(amplifier) / evaluator.Wiring.SourceVoltsOf(amplifier)));
+            .MaxBy(amplifier => Significant.Round(evaluator.Wiring.LostVolts(amplifier, evaluation.Currents) / evaluator.Wiring.SourceVoltsOf(amplifier)));
         string id = build.Stated.Amplifiers[worst].Id;
         return $"At full output the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "
             + $"{Phrase.Volts(evaluation.Currents.TerminalVolts[worst])} of "
             + $"{Phrase.Volts(evaluator.Wiring.SourceVoltsOf(worst))}.";
-
-        double Drop(int amplifier) => evaluator.Wiring.SourceVoltsOf(amplifier) - evaluation.Currents.TerminalVolts[amplifier];
     }
 
     private static string Reason(Verdict verdict, IReadOnlyList<Finding> findings) =>

@@ -19,6 +19,8 @@ internal static class IsolatorFaults
             if (FaultOf(build.Runs[run], sides[run], islands, steps, withBattery) is var (code, detail, accepted))
                 faults.Add(new BuildFault($"/runs/{run}/isolator", code, detail, accepted));
         }
+
+        if (faults.Count == 0) ChargerFaults.Find(build, sides, faults);
     }
 
     private static (string Code, string Detail, string Accepted)? FaultOf(

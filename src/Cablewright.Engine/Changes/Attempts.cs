@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Variations;
 
@@ -14,9 +15,6 @@ namespace Cablewright.Engine.Changes;
 /// </remarks>
 internal sealed class Attempts
 {
-    /// <summary>What an assessment takes besides solving: completion, short circuits, the supply; in runs solved, for each run.</summary>
-    private const double BesidesSolving = 10;
-
     /// <summary>A choice may take this part of all work: enough to find one, since none has to be proven.</summary>
     private const double AttemptsInBudget = 50;
 
@@ -24,17 +22,16 @@ internal sealed class Attempts
     private readonly Build stated;
     private readonly Build strongest;
     private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> failing;
-    private readonly WorkLeft work;
-    private readonly double budget;
+    private readonly WorkMeter work;
     private (Change Change, Attempt Attempt)? nearest;
 
     /// <summary>Prepares attempts at changes to a build.</summary>
     /// <param name="present">The build, assessed.</param>
-    public Attempts(Variant present)
+    /// <param name="meter">Counts the work.</param>
+    public Attempts(Variant present, WorkMeter meter)
     {
         this.present = present;
-        budget = present.Build.Ruleset["changes.work-budget"].Value;
-        work = new WorkLeft(budget);
+        work = meter.Part(present.Build.Ruleset["changes.work-budget"].Value);
         stated = present.Build.Stated with { Include = [] };
         HasOpen = present.Build.Runs.Any(run => run.Given is null);
         strongest = HasOpen ? Strongest(present) : stated;
@@ -63,16 +60,14 @@ internal sealed class Attempts
         return attempt;
     }
 
-    private Attempt? Assess(Build build)
+    private Attempt? Assess(Build build) => work.Within(work.Budget, all =>
     {
-        if (IsOutOfWork) return null;
-        var variant = Variant.TryOf(build, present.Build.Ruleset, budget / AttemptsInBudget);
-        work.Take((variant?.Work ?? 0) + BesidesSolving * present.Build.Runs.Count);
+        var variant = Variant.TryOf(build, present.Build.Ruleset, all.Part(work.Budget / AttemptsInBudget));
         return new Attempt(
             variant,
             variant is not null
                 && variant.Breaches.Any(breach => breach.Severity is Severity.Fail && !failing.Contains(Key(breach))));
-    }
+    });
 
     /// <summary>Whether no choice of open conductors can stand where the strongest leave this.</summary>
     public static bool IsBeyondChoice(Attempt quick) =>

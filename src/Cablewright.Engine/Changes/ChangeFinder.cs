@@ -2,6 +2,7 @@ using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Variations;
 
 namespace Cablewright.Engine.Changes;
@@ -24,12 +25,12 @@ internal sealed class ChangeFinder
     private readonly Breach[] fails;
     private readonly List<(Change Change, Variant After)> found = [];
 
-    private ChangeFinder(Variant present)
+    private ChangeFinder(Variant present, WorkMeter meter)
     {
         this.present = present;
         build = present.Build;
         stated = build.Stated;
-        attempts = new Attempts(present);
+        attempts = new Attempts(present, meter);
         search = new LadderSearch(attempts);
         fuses = new FuseChanges(build);
         conductors = new ConductorChanges(build);
@@ -38,10 +39,10 @@ internal sealed class ChangeFinder
     }
 
     /// <summary>Adds to the answer to a failing build what would make it feasible.</summary>
-    public static Assessment AddTo(Assessment answer, Variant present)
+    public static Assessment AddTo(Assessment answer, Variant present, WorkMeter meter)
     {
         if (answer.Verdict is not Verdict.Fail) return answer;
-        var finder = new ChangeFinder(present);
+        var finder = new ChangeFinder(present, meter);
         finder.Search();
         FeasibilityResult feasibility =
             new ChangeWriter(present).Write(finder.found, finder.attempts.Nearest, !finder.attempts.IsOutOfWork);

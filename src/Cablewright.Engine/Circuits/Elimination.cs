@@ -52,6 +52,12 @@ internal sealed class Elimination
     /// <summary>The step in which an unknown is eliminated.</summary>
     public int StepOf(int unknown) => order.StepOf(unknown);
 
+    /// <summary>How many entries are touched when the matrix is factored, each as often as it is.</summary>
+    public int EntriesEliminated => pairEntry.Length + neighbour.Length;
+
+    /// <summary>How many neighbours are left beside the unknown that is eliminated in a step.</summary>
+    public int NeighboursOf(int step) => firstNeighbour[step + 1] - firstNeighbour[step];
+
     /// <summary>The unknown that is eliminated in a step.</summary>
     public int UnknownAt(int step) => pivots[step];
 

@@ -34,7 +34,7 @@ internal sealed class FaultCircuit
 
         if (!equations.Factor()) throw new InvalidOperationException("A node reaches no held node.");
         equations.Solve(before);
-        responses = equations.Responses();
+        responses = network.Responses(equations);
     }
 
     /// <summary>A short circuit between two nodes.</summary>

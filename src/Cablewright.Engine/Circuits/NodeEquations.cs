@@ -1,3 +1,5 @@
+using Cablewright.Engine.Numerics;
+
 namespace Cablewright.Engine.Circuits;
 
 /// <summary>The node equations of a circuit: which node is which unknown, and where an element's conductance goes.</summary>
@@ -44,6 +46,9 @@ internal sealed class NodeEquations
         return new Link(from, to, a, b, a >= 0 && b >= 0 && a != b ? matrix.EntryOf(a, b) : -1);
     }
 
+    /// <summary>How many entries off the diagonal are touched when they are eliminated, each as often as it is.</summary>
+    public int EntriesEliminated => matrix.EntriesEliminated;
+
     /// <summary>Empty equations of the same shape.</summary>
     public NodeEquations Another() => new(Count, unknownOf, matrix.Another());
 
@@ -72,7 +77,7 @@ internal sealed class NodeEquations
     public void Solve(Span<double> rightSide) => matrix.Solve(rightSide);
 
     /// <summary>The responses to single currents, once the matrix is factored.</summary>
-    public UnitResponse Responses() => new(matrix, Count);
+    public UnitResponse Responses(WorkMeter meter) => new(matrix, Count, meter);
 
     /// <summary>An element's place in the equations.</summary>
     internal readonly record struct Link(int From, int To, int FromUnknown, int ToUnknown, int Entry);

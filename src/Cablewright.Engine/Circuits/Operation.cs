@@ -20,6 +20,9 @@ internal sealed class Operation
     private const double TemperatureTolerance = 0.001;
     private const int MostRounds = 40;
 
+    /// <summary>The heat balance of a run, in runs solved.</summary>
+    private const double CostOfHeat = 0.7;
+
     private readonly CompleteBuild build;
     private readonly Wiring wiring;
     private readonly double[] branchOhms;
@@ -51,18 +54,15 @@ internal sealed class Operation
     /// <summary>Forgets the temperatures of what was solved before, so that what comes depends on nothing else.</summary>
     public void StartCold() => lastCelsius = surroundings;
 
-    /// <summary>How many runs were solved so far, over all rounds: the work that was done.</summary>
-    public long Work { get; private set; }
-
     /// <summary>The operating point in one case.</summary>
     /// <param name="decision">What the runs are made of.</param>
     /// <param name="operatingCase">The case.</param>
-    /// <param name="outputShare">Every draw over its full draw.</param>
+    /// <param name="outputShare">Every draw over its full draw; at 0 there is always a solution.</param>
     /// <returns>The operating point, or <c>null</c> where the voltage collapses.</returns>
     public OperatingPoint? Find(Decision decision, OperatingCase operatingCase, double outputShare)
     {
         for (int load = 0; load < full.Length; load++) full[load] = Scaled(FullDraw(load, operatingCase), outputShare);
-        return Find(decision, operatingCase) is { } point && point.LoadVolts.All(volts => volts > 0) ? point : null;
+        return Find(decision, operatingCase) is { } point && (outputShare == 0 || point.LoadVolts.All(volts => volts > 0)) ? point : null;
     }
 
     /// <summary>
@@ -128,7 +128,7 @@ internal sealed class Operation
         Array.Clear(lastChange);
         for (int round = 0; round < MostRounds; round++)
         {
-            Work += runs;
+            build.Meter.Count(CostOfHeat * runs);
             for (int run = 0; run < runs; run++) branchOhms[run] = Ohms(decision, run, celsius[run]);
             if (!wiring.Solver.Solve(branchOhms, sources, full, held, NearVolts(fullVolts, round))) return null;
             wiring.Solver.NodeVolts.CopyTo(fullVolts);

@@ -6,6 +6,9 @@ namespace Cablewright.Engine.Circuits;
 /// <summary>Which amplifiers have no other way than over a run: a supply run, or a return between junctions.</summary>
 internal sealed class SharedRuns
 {
+    /// <summary>Joining two nodes, in runs solved.</summary>
+    private const double CostOfJoin = 0.05;
+
     private readonly int[][] over;
 
     /// <summary>Takes each run of a side away in turn and looks who is cut off.</summary>
@@ -25,6 +28,7 @@ internal sealed class SharedRuns
 
         int[] Cut(int without)
         {
+            build.Meter.Count(CostOfJoin * (nodes + runs.Length));
             var sets = new DisjointSets(nodes);
             foreach (int run in runs.Where(run => run != without)) sets.Join(ends[run].From, ends[run].To);
             HashSet<int> led = [.. roots.Select(sets.SetOf)];

@@ -46,7 +46,7 @@ internal sealed class SupplyCircuit
                 wiring.ChargingPort, new LoadPort(charging.Positive, charging.Negative),
             ],
             wiring.HeldReturnNodes);
-        solver = new CircuitSolver(network);
+        solver = new CircuitSolver(network, build.Meter);
         draws = new LoadDraw[network.Loads.Count];
         held = new double[network.HeldNodes.Count];
         diodes = [.. Enumerable.Range(0, build.Runs.Count)

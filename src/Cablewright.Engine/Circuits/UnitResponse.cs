@@ -1,3 +1,5 @@
+using Cablewright.Engine.Numerics;
+
 namespace Cablewright.Engine.Circuits;
 
 /// <summary>
@@ -12,7 +14,11 @@ namespace Cablewright.Engine.Circuits;
 /// </remarks>
 internal sealed class UnitResponse
 {
+    /// <summary>A step of a sweep, and each neighbour that it looks at, in runs solved.</summary>
+    private const double CostOfStep = 0.03, CostOfNeighbour = 0.005;
+
     private readonly Elimination matrix;
+    private readonly WorkMeter meter;
     private readonly double[] x;
     private readonly int[] isEntered;
     private readonly int[] isSolved;
@@ -20,10 +26,11 @@ internal sealed class UnitResponse
     private (int From, int To) ends = (-1, -1);
     private int number;
 
-    /// <summary>Prepares the responses of a factored matrix of a number of unknowns.</summary>
-    public UnitResponse(Elimination matrix, int count)
+    /// <summary>Prepares the responses of a factored matrix of a number of unknowns; the meter counts what is asked for.</summary>
+    public UnitResponse(Elimination matrix, int count, WorkMeter meter)
     {
         this.matrix = matrix;
+        this.meter = meter;
         x = new double[count];
         isEntered = new int[count];
         isSolved = new int[count];
@@ -39,6 +46,7 @@ internal sealed class UnitResponse
         if (unknown < 0) return 0;
         if (ends != (from, to)) Enter(from, to);
         int length = 0;
+        double cost = CostOfStep;
         for (int step = matrix.StepOf(unknown); step >= 0 && isSolved[step] != number; step = matrix.ParentOf(step))
             way[length++] = step;
         while (length > 0)
@@ -46,9 +54,11 @@ internal sealed class UnitResponse
             int step = way[--length];
             if (isEntered[step] != number) x[matrix.UnknownAt(step)] = 0;
             matrix.Back(step, x);
+            cost += CostOfStep + CostOfNeighbour * matrix.NeighboursOf(step);
             isSolved[step] = number;
         }
 
+        meter.Count(cost);
         return x[unknown];
     }
 
@@ -62,6 +72,7 @@ internal sealed class UnitResponse
             bool isOnes = other < 0 || (one >= 0 && one <= other), isOthers = one < 0 || (other >= 0 && other <= one);
             int step = isOnes ? one : other, next = matrix.ParentOf(step);
             matrix.Forward(step, x);
+            meter.Count(CostOfStep + CostOfNeighbour * matrix.NeighboursOf(step));
             if (isOnes) one = next;
             if (isOthers) other = next;
         }

@@ -81,7 +81,7 @@ internal sealed class Wiring
             [.. sourceBattery.Select(battery => batteries[battery])],
             loads,
             [charging.Positive, charging.Negative, .. References(batteries)]);
-        Solver = new CircuitSolver(Network);
+        Solver = new CircuitSolver(Network, build.Meter);
         SharedReturns = new SharedRuns(
             build, ends, nodeOf.Count, Side.Return, [.. loads.Take(build.Draws.Count).Select(load => load.Negative)],
             [.. batteries.Select(battery => battery.Negative), .. build.Body.Feet.Select(Foot), .. BodyNodes]);
@@ -197,10 +197,18 @@ internal sealed class Wiring
     /// <summary>The voltage that an amplifier's drop is counted from.</summary>
     public double SourceVoltsOf(int amplifier) => FeedsAlone(amplifier) ? build.LowestSupplyVolts : build.ChargingVolts;
 
+    /// <summary>What an amplifier loses on the way to it and back, engine running, in volts.</summary>
+    /// <remarks>
+    /// Where the returns of others lift the negative terminal of its own battery above the one that its return leads to, it may get more
+    /// than its source's voltage: then it loses nothing.
+    /// </remarks>
+    public double LostVolts(int amplifier, WorstCurrents currents) =>
+        Math.Max(0, SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier]);
+
     /// <summary>A battery behind a diode cannot give back what passes it, so it counts as no higher than what arrives.</summary>
     private double LargestFall => branches.Sum(branch => branch.FallVolts);
 
-    private FaultNetwork InFault(IReadOnlyList<int> held) => new(Network.NodeCount, branches, Batteries, held);
+    private FaultNetwork InFault(IReadOnlyList<int> held) => new(Network.NodeCount, branches, Batteries, held, build.Meter);
 
     private SupplyParts Parts(bool isEngineOff) =>
         new(build.Runs, branches, nodeOf.Count, Batteries[build.ChargingBattery].Positive, isEngineOff);

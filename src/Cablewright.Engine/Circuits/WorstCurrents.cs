@@ -41,13 +41,13 @@ internal sealed class WorstCurrents
         {
             OperatingPoint worst = WorstFor(i, running);
             worstPoint[i] = worst;
-            TerminalVolts[i] = worst.LoadVolts[i];
+            TerminalVolts[i] = Math.Max(0, worst.LoadVolts[i]);
             LoadAmps[i] = worst.LoadAmps[i];
             foreach (OperatingPoint point in points) ThermalLoadAmps[i] = Math.Max(ThermalLoadAmps[i], point.ThermalLoadAmps[i]);
         }
 
         BodyVolts = running.Max(point => point.BodyVolts);
-        LowestVolts = points.Min(point => point.LoadVolts.Min());
+        LowestVolts = Math.Max(0, points.Min(point => point.LoadVolts.Min()));
     }
 
     private static OperatingPoint WorstFor(int amplifier, OperatingPoint[] running) =>
@@ -68,7 +68,7 @@ internal sealed class WorstCurrents
     /// <summary>Highest temperature of each run's conductor.</summary>
     public double[] Celsius { get; }
 
-    /// <summary>Lowest voltage at each amplifier at full output, engine running.</summary>
+    /// <summary>Lowest voltage at each amplifier at full output, engine running; 0 where diodes take all of it.</summary>
     public double[] TerminalVolts { get; }
 
     /// <summary>Its current then.</summary>

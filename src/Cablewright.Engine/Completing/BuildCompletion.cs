@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Loads;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Completing;
@@ -11,11 +12,15 @@ internal static class BuildCompletion
     /// <summary>A body stated as without resistance counts as nearly so: the node equations divide by it.</summary>
     private const double LeastOhms = 1e-7;
 
+    /// <summary>Completing, connecting and putting a run into words, in runs solved.</summary>
+    private const double CostOfRun = 10;
+
     /// <summary>An alternator that has nothing left still keeps a battery from giving.</summary>
     private const double SmallestSpareAmps = 1;
 
-    public static CompleteBuild Complete(Build build, Ruleset ruleset)
+    public static CompleteBuild Complete(Build build, Ruleset ruleset, WorkMeter meter)
     {
+        meter.Count(CostOfRun * build.Runs.Count);
         var phrase = new Phrase(build.Units);
         var assumptions = new AssumptionList(ruleset, phrase);
         var names = new PlaceNames(build);
@@ -51,6 +56,7 @@ internal static class BuildCompletion
         {
             Stated = build,
             Ruleset = ruleset,
+            Meter = meter,
             Phrase = phrase,
             Names = names,
             NominalFactor = nominalFactor,

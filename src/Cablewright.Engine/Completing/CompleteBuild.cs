@@ -3,6 +3,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
 using Cablewright.Engine.Loads;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
@@ -15,6 +16,9 @@ internal sealed record CompleteBuild
     public required Build Stated { get; init; }
 
     public required Ruleset Ruleset { get; init; }
+
+    /// <summary>Counts the work on this build.</summary>
+    public required WorkMeter Meter { get; init; }
 
     public required Phrase Phrase { get; init; }
 

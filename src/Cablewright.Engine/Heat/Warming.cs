@@ -28,6 +28,9 @@ internal sealed class Warming
     private static readonly double AluminiumHeat = Figures.Named("aluminium-heat");
     private static readonly double InsulationHeat = Figures.Named("insulation-heat");
 
+    /// <summary>More than any way takes that means something; beyond, the end of the way stands for where it comes to.</summary>
+    private const int MostSteps = 10_000;
+
     private readonly Conductor conductor;
     private readonly HeatBalance balance;
     private readonly double squaredAmps;
@@ -54,7 +57,7 @@ internal sealed class Warming
         if (first <= 0 || last <= 0) return double.PositiveInfinity;
         var chord = new Chord(fromCelsius, first, (last - first) / (toCelsius - fromCelsius));
         double whole = chord.SecondsTo(toCelsius);
-        int panels = 2 * (int)Math.Ceiling(whole / (2 * StepFor(chord, toCelsius, whole)));
+        int panels = 2 * (int)Math.Min(MostSteps, Math.Ceiling(whole / (2 * StepFor(chord, toCelsius, whole))));
         double sum = 2;
         for (int i = 1; i < panels; i++) sum += ((i & 1) == 1 ? 4 : 2) / Pace(chord, whole * i / panels);
         return whole * sum / (3 * panels);
@@ -71,8 +74,9 @@ internal sealed class Warming
         var chord = new Chord(startCelsius, first, (Math.Max(0, Rate(hottestCelsius)) - first) / way);
         double settled = chord.SecondsTo(hottestCelsius - SettledKelvin), u = 0;
         double shortest = StepFor(chord, hottestCelsius, settled);
-        while (u < settled && seconds > 0)
+        for (int taken = 0; u < settled && seconds > 0; taken++)
         {
+            if (taken == MostSteps) return hottestCelsius;
             double step = Math.Min(seconds, shortest * (1 + StepGrowth * Math.Abs(chord.Slope) * u));
             double k1 = Pace(chord, u), k2 = Pace(chord, u + k1 * step / 2);
             double k3 = Pace(chord, u + k2 * step / 2), k4 = Pace(chord, u + k3 * step);

@@ -39,7 +39,7 @@ public static class KitMatcher
         foreach (Kit kit in Cheapest(kits, build.Sizing.Currency))
         {
             meter.Count(1);
-            if (checker.TrialsMade < mostTrials) found.Add(new KitMatch(kit, checker.Check(kit)));
+            if (checker.TrialsMade < mostTrials && !meter.IsUsedUp) found.Add(new KitMatch(kit, checker.Check(kit)));
             else untried++;
         }
 

@@ -15,6 +15,9 @@ internal sealed class Clearings
     /// <summary>A fuse or run with less than this share of a fault has no part in it.</summary>
     public const double PartInFault = 0.01;
 
+    /// <summary>How long a conductor withstands a current, in runs solved.</summary>
+    private const double CostOfWithstand = 2;
+
     private readonly CompleteBuild build;
     private readonly SupplyShape shape;
     private readonly Evaluation evaluation;
@@ -77,6 +80,7 @@ internal sealed class Clearings
 
     private double WithstandSeconds(int run, double amps)
     {
+        build.Meter.Count(CostOfWithstand);
         CompleteRun described = build.Runs[run];
         return ShortCircuit.WithstandSeconds(
             evaluation.Decision.Conductors[run].Conductor,

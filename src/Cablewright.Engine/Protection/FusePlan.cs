@@ -18,9 +18,6 @@ namespace Cablewright.Engine.Protection;
 /// </remarks>
 internal sealed class FusePlan
 {
-    /// <summary>Looking at a run on the way to a battery costs about this much less than solving it.</summary>
-    public const int VisitsForASolvedRun = 10;
-
     private readonly CompleteBuild build;
     private readonly SupplyShape shape;
     private readonly Ampacities ampacities;
@@ -29,7 +26,6 @@ internal sealed class FusePlan
     private readonly Decision? least;
     private readonly FittedFuse?[] near;
     private readonly FittedFuse?[] far;
-    private long work;
 
     private FusePlan(
         CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, Decision? least)
@@ -44,14 +40,14 @@ internal sealed class FusePlan
         this.decision = decision.With(near, far);
     }
 
-    /// <summary>The given fuses and the needed ones, and the work that it took, in runs.</summary>
+    /// <summary>The given fuses and the needed ones.</summary>
     /// <param name="build">The build.</param>
     /// <param name="shape">Its supply side.</param>
     /// <param name="ampacities">What its conductors may carry.</param>
     /// <param name="decision">Its conductors.</param>
     /// <param name="currents">The current of each run.</param>
     /// <param name="least">Chosen fuses that must stand again, with at least their ratings; <c>null</c>: none.</param>
-    public static (Decision Decision, long Work) Place(
+    public static Decision Place(
         CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, Decision? least)
     {
         var plan = new FusePlan(build, shape, ampacities, decision, currents, least);
@@ -65,7 +61,7 @@ internal sealed class FusePlan
         {
         }
 
-        return (plan.decision, plan.work);
+        return plan.decision;
     }
 
     private void PlaceStatedOrAtBattery(int run, bool far)
@@ -79,7 +75,7 @@ internal sealed class FusePlan
     private bool PlaceAtReductions()
     {
         var guards = new GuardMap(shape, decision);
-        work += shape.Outwards.Count;
+        build.Meter.Count(shape.Outwards.Count);
         var closed = new HashSet<int>();
         bool placed = false;
         foreach (int run in shape.Outwards)
@@ -95,7 +91,6 @@ internal sealed class FusePlan
             closed.Add(shape.NodeAt(run, !fed));
         }
 
-        work += guards.Visits / VisitsForASolvedRun;
         return placed;
     }
 

@@ -10,6 +10,9 @@ namespace Cablewright.Engine.Protection;
 /// </remarks>
 internal sealed class FuseZones
 {
+    /// <summary>Looking beyond a fuse, in runs solved.</summary>
+    private const double CostOfEdge = 0.1;
+
     private readonly SupplyShape shape;
     private readonly DisjointSets zones;
     private readonly bool[] hasBattery;
@@ -73,6 +76,7 @@ internal sealed class FuseZones
         {
             if (!seen.Add(zone)) continue;
             if (hasBattery[zone]) return true;
+            shape.Meter.Count(CostOfEdge * edges[zone]!.Count);
             foreach (Edge edge in edges[zone]!) waiting.Push(edge.Beyond(zone));
         }
 

@@ -15,7 +15,7 @@ internal sealed class GuardMap
     private readonly Decision decision;
     private readonly double[] entering;
     private FuseZones? zones;
-    private long visits;
+    private SupplyFlow? flow;
 
     public GuardMap(SupplyShape shape, Decision decision)
     {
@@ -25,9 +25,6 @@ internal sealed class GuardMap
         Array.Fill(entering, double.NaN);
         if (shape.IsRadial) ReadOffOutwards();
     }
-
-    /// <summary>How many runs were looked at to find what enters where.</summary>
-    public long Visits => visits;
 
     private FuseZones Zones => zones ??= new FuseZones(shape, decision);
 
@@ -48,14 +45,20 @@ internal sealed class GuardMap
     /// </summary>
     public double EnteringAmps(int run, bool far)
     {
-        ref double amps = ref Entering(run, far);
-        if (double.IsNaN(amps))
-        {
-            double before = SupplyFlow.Into(shape, decision, run, shape.NodeAt(run, far), ref visits);
-            amps = Math.Min(before, Passing(run, far));
-        }
+        if (double.IsNaN(Entering(run, far))) EnterAt(shape.NodeAt(run, far));
+        return Entering(run, far);
+    }
 
-        return amps;
+    /// <summary>Finds what can pass into every run at one of its nodes.</summary>
+    private void EnterAt(int node)
+    {
+        double[] into = (flow ??= new SupplyFlow(shape, decision)).IntoWithoutEach(node);
+        ReadOnlySpan<int> runs = shape.RunsAt(node);
+        for (int i = 0; i < runs.Length; i++)
+        {
+            bool far = shape.NodeAt(runs[i], far: true) == node;
+            Entering(runs[i], far) = Math.Min(into[i], Passing(runs[i], far));
+        }
     }
 
     /// <summary>Whether what enters a run at an end passes a fuse there for each of its parallel conductors.</summary>

@@ -15,6 +15,9 @@ namespace Cablewright.Engine.Protection;
 /// </remarks>
 internal sealed class Overload(CompleteBuild build, Evaluation evaluation)
 {
+    /// <summary>How far a conductor warms in a time, in runs solved.</summary>
+    private const double CostOfWarming = 10;
+
     private static readonly double[] Shares = [1.10, 1.35, 2.00];
 
     private const double ScanStep = 0.05;
@@ -70,6 +73,7 @@ internal sealed class Overload(CompleteBuild build, Evaluation evaluation)
 
     private double CelsiusAt(int run, Guard guard, double share)
     {
+        build.Meter.Count(CostOfWarming);
         double amps = ConductorAmps(run, guard, share), air = build.Runs[run].AirCelsius;
         double lasting = HeatBalance.Of(Conductor(run)).TemperatureAt(amps, air);
         if (guard.Fuse.Family.OpeningBand.SlowestSeconds(share) is not { } seconds) return lasting;

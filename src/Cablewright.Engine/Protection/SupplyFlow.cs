@@ -4,84 +4,183 @@ namespace Cablewright.Engine.Protection;
 
 /// <summary>The most current that fuses let through from the batteries to a node.</summary>
 /// <remarks>
-/// Method: maximum flow by augmenting along shortest ways (Edmonds and Karp) from the node to the batteries. A run lets through
+/// <para>Method: maximum flow by augmenting along shortest ways (Edmonds and Karp) from the node to the batteries. A run lets through
 /// the smallest of its own fuses, without limit where it has none. Currents have no direction to keep to, so a run's capacity
-/// serves both ways. Since every augmentation fills a fuse, there are no more of them than fuses on the ways.
+/// serves both ways. Since every augmentation fills a fuse, there are no more of them than fuses on the ways.</para>
+/// <para>What is asked for is the flow with one of the node's own runs taken away. All of them start from the flow with every run
+/// there: what passed the run that is taken away is left at its other end, and led to the node on what room the others have.</para>
 /// </remarks>
-internal static class SupplyFlow
+internal sealed class SupplyFlow
 {
+    /// <summary>Looking at a run on the way to a battery, in runs solved.</summary>
+    private const double CostOfRun = 0.02;
+
     /// <summary>Room that is left by rounding only.</summary>
     private const double Smallest = 1e-6;
 
-    /// <summary>
-    /// The flow into a node with one run taken away, in amperes; infinite where some way has no fuse, 0 where there is none.
-    /// </summary>
+    private readonly SupplyShape shape;
+    private readonly double[] capacity;
+    private readonly bool[] isFused;
+    private readonly double[] used;
+    private readonly double[] before;
+    private readonly (int Run, int From)[] cameBy;
+    private readonly int[] searchOf;
+    private readonly int[] waiting;
+    private int search;
+    private int without;
+    private int lastSource;
+
+    /// <summary>Prepares the flows of a decision.</summary>
     /// <param name="shape">The supply side.</param>
     /// <param name="decision">Where the fuses stand.</param>
-    /// <param name="without">The run that is taken away, and the fused ones parallel to it.</param>
-    /// <param name="node">The node.</param>
-    /// <param name="visits">Counts the runs that were looked at.</param>
-    public static double Into(SupplyShape shape, Decision decision, int without, int node, ref long visits)
+    public SupplyFlow(SupplyShape shape, Decision decision)
     {
-        var used = new Dictionary<int, double>();
-        bool isFused = decision.Near[without] is not null || decision.Far[without] is not null;
-        if (shape.BatteryNodes.Contains(node)) return double.PositiveInfinity;
-        double flow = 0;
-        while (WayToBattery(shape, node, Left, ref visits) is { } way)
-        {
-            double most = way.Min(step => Left(step.Run, step.From));
-            if (double.IsInfinity(most)) return most;
-            foreach ((int run, int from) in way)
-                used[run] = used.GetValueOrDefault(run) + (from == shape.EndsOf(run).From ? most : -most);
-            flow += most;
-        }
-
-        return flow;
-
-        double Left(int run, int from)
-        {
-            if (run == without || (isFused && shape.AreParallel(run, without))) return 0;
-            double capacity = Math.Min(Passing(decision.Near[run], run), Passing(decision.Far[run], run));
-            double forward = used.GetValueOrDefault(run);
-            return from == shape.EndsOf(run).From ? capacity - forward : capacity + forward;
-        }
-
-        double Passing(FittedFuse? fuse, int run) => fuse?.PassingAmps(decision.Conductors[run].Count) ?? double.PositiveInfinity;
+        this.shape = shape;
+        int runs = decision.Conductors.Length;
+        capacity = [.. Enumerable.Range(0, runs).Select(run => Math.Min(
+            Passing(decision.Near[run], decision.Conductors[run].Count), Passing(decision.Far[run], decision.Conductors[run].Count)))];
+        isFused = [.. capacity.Select(double.IsFinite)];
+        used = new double[runs];
+        before = new double[runs];
+        cameBy = new (int, int)[shape.NodeCount];
+        searchOf = new int[shape.NodeCount];
+        waiting = new int[shape.NodeCount];
     }
 
     /// <summary>
-    /// The shortest way with room left from a node to a battery, as runs with the node at which each is entered.
+    /// The flow into a node with each of its runs taken away, in amperes; infinite where some way has no fuse, 0 where there is none.
     /// </summary>
-    private static List<(int Run, int From)>? WayToBattery(
-        SupplyShape shape, int start, Func<int, int, double> left, ref long visits)
+    /// <param name="node">The node.</param>
+    /// <returns>
+    /// In the order of the node's runs; with a fused run those parallel to it are taken away too.
+    /// </returns>
+    public double[] IntoWithoutEach(int node)
     {
-        var cameBy = new Dictionary<int, (int Run, int From)> { [start] = (-1, -1) };
-        var waiting = new Queue<int>([start]);
-        while (waiting.TryDequeue(out int node))
+        ReadOnlySpan<int> runs = shape.RunsAt(node);
+        var into = new double[runs.Length];
+        Array.Fill(into, double.PositiveInfinity);
+        if (shape.IsBattery(node)) return into;
+        Start(-1);
+        double whole = Augment(node, 0, 0);
+        if (double.IsInfinity(whole))
         {
+            int first = FirstOfWay(node);
+            for (int i = 0; i < runs.Length; i++)
+            {
+                Start(runs[i]);
+                if (IsTakenAway(first)) into[i] = Augment(node, 0, 0);
+            }
+
+            return into;
+        }
+
+        used.CopyTo(before, 0);
+        for (int i = 0; i < runs.Length; i++)
+        {
+            Start(runs[i]);
+            before.CopyTo(used, 0);
+            double passed = TakeAway(node);
+            into[i] = passed > 0 ? Augment(node, whole - passed, passed) : whole;
+        }
+
+        return into;
+    }
+
+    /// <summary>Begins with nothing flowing and a run taken away.</summary>
+    private void Start(int run)
+    {
+        without = run;
+        Array.Clear(used);
+    }
+
+    /// <summary>Takes what flows over the run that is taken away, and those that go with it, out of the flow.</summary>
+    private double TakeAway(int node)
+    {
+        double passed = 0;
+        foreach (int run in shape.RunsAt(node))
+        {
+            if (!IsTakenAway(run)) continue;
+            passed += shape.EndsOf(run).From == node ? used[run] : -used[run];
+            used[run] = 0;
+        }
+
+        return passed;
+    }
+
+    /// <summary>Adds to a flow until nothing more reaches the node.</summary>
+    /// <param name="node">The node.</param>
+    /// <param name="sum">What flows already.</param>
+    /// <param name="left">What waits at the other end of the run that is taken away.</param>
+    private double Augment(int node, double sum, double left)
+    {
+        int beyond = without < 0 ? -1 : Other(without, node);
+        while (FindWay(node, left > Smallest ? beyond : -1) is >= 0 and int source)
+        {
+            double most = source == beyond && !shape.IsBattery(source) ? left : double.PositiveInfinity;
+            for (int at = source; at != node; at = cameBy[at].From) most = Math.Min(most, Left(cameBy[at].Run, cameBy[at].From));
+            if (double.IsInfinity(most))
+            {
+                lastSource = source;
+                return most;
+            }
+
+            for (int at = source; at != node; at = cameBy[at].From)
+                used[cameBy[at].Run] += cameBy[at].From == shape.EndsOf(cameBy[at].Run).From ? most : -most;
+            if (source == beyond) left -= most;
+            sum += most;
+        }
+
+        return sum;
+    }
+
+    private int FirstOfWay(int node)
+    {
+        int at = lastSource;
+        while (cameBy[at].From != node) at = cameBy[at].From;
+        return cameBy[at].Run;
+    }
+
+    private int Other(int run, int node) => shape.EndsOf(run).From == node ? shape.EndsOf(run).To : shape.EndsOf(run).From;
+
+    private static double Passing(FittedFuse? fuse, int conductors) => fuse?.PassingAmps(conductors) ?? double.PositiveInfinity;
+
+    private bool IsTakenAway(int run) =>
+        run == without || (without >= 0 && isFused[without] && shape.AreParallel(run, without));
+
+    private double Left(int run, int from)
+    {
+        if (IsTakenAway(run)) return 0;
+        return from == shape.EndsOf(run).From ? capacity[run] - used[run] : capacity[run] + used[run];
+    }
+
+    /// <summary>Looks for the shortest way with room left from a node to a battery or to one more place; where it ends, or -1.</summary>
+    private int FindWay(int start, int besides)
+    {
+        search++;
+        int first = 0, last = 0, looked = 0, found = -1;
+        searchOf[start] = search;
+        waiting[last++] = start;
+        while (first < last && found < 0)
+        {
+            int node = waiting[first++];
             foreach (int run in shape.RunsAt(node))
             {
-                visits++;
-                int next = shape.EndsOf(run).From == node ? shape.EndsOf(run).To : shape.EndsOf(run).From;
-                if (cameBy.ContainsKey(next) || !(left(run, node) > Smallest)) continue;
-                cameBy.Add(next, (run, node));
-                if (shape.BatteryNodes.Contains(next)) return Back(next, cameBy);
-                waiting.Enqueue(next);
+                looked++;
+                int next = Other(run, node);
+                if (searchOf[next] == search || !(Left(run, node) > Smallest)) continue;
+                searchOf[next] = search;
+                cameBy[next] = (run, node);
+                if (next == besides || shape.IsBattery(next))
+                {
+                    found = next;
+                    break;
+                }
+
+                waiting[last++] = next;
             }
         }
 
-        return null;
-    }
-
-    private static List<(int Run, int From)> Back(int node, Dictionary<int, (int Run, int From)> cameBy)
-    {
-        var way = new List<(int Run, int From)>();
-        while (cameBy[node].Run >= 0)
-        {
-            way.Add(cameBy[node]);
-            node = cameBy[node].From;
-        }
-
-        return way;
+        shape.Meter.Count(CostOfRun * looked);
+        return found;
     }
 }

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
+using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Protection;
 
@@ -9,33 +10,37 @@ namespace Cablewright.Engine.Protection;
 /// </summary>
 internal sealed class SupplyShape
 {
+    /// <summary>Joining two nodes, in runs solved.</summary>
+    private const double CostOfJoin = 0.05;
+
     private readonly (int From, int To)[] ends;
-    private readonly List<int>[] runsAt;
+    private readonly int[][] runsAt;
     private readonly int[] distance;
-    private readonly HashSet<int> batteryNodes;
+    private readonly int[] batteryNodes;
+    private readonly bool[] isBattery;
     private readonly Dictionary<int, bool> fedFromBothEnds = [];
 
     public SupplyShape(CompleteBuild build, Wiring wiring)
     {
         NodeCount = wiring.Network.NodeCount;
+        Meter = build.Meter;
         ends = [.. Enumerable.Range(0, build.Runs.Count).Select(wiring.EndsOf)];
         int[] batteries = [.. Enumerable.Range(0, build.Batteries.Count).Select(wiring.PositiveOf)];
-        batteryNodes = [.. batteries];
+        batteryNodes = [.. batteries.Distinct()];
+        isBattery = new bool[NodeCount];
+        foreach (int node in batteryNodes) isBattery[node] = true;
         ChargingNode = batteries[build.ChargingBattery];
         int[] supply = [.. Enumerable.Range(0, ends.Length).Where(run => build.Runs[run].Side is Side.Supply)];
-        runsAt = [.. Enumerable.Range(0, NodeCount).Select(_ => new List<int>())];
-        foreach (int run in supply)
-        {
-            runsAt[ends[run].From].Add(run);
-            runsAt[ends[run].To].Add(run);
-        }
-
+        runsAt = RunsAtNodes(supply);
         distance = DistanceFrom(batteries);
         IsRadial = FindRadial(batteries, supply);
         Outwards = [.. supply.OrderBy(run => Math.Min(distance[ends[run].From], distance[ends[run].To])).ThenBy(run => run)];
     }
 
     public int NodeCount { get; }
+
+    /// <summary>Counts the work on the build.</summary>
+    public WorkMeter Meter { get; }
 
     /// <summary>The positive terminal of the battery at the alternator.</summary>
     public int ChargingNode { get; }
@@ -45,6 +50,9 @@ internal sealed class SupplyShape
 
     public IReadOnlyCollection<int> BatteryNodes => batteryNodes;
 
+    /// <summary>Whether a battery's positive terminal is at a node.</summary>
+    public bool IsBattery(int node) => isBattery[node];
+
     public (int From, int To) EndsOf(int run) => ends[run];
 
     /// <summary>
@@ -53,13 +61,13 @@ internal sealed class SupplyShape
     public bool IsRadial { get; }
 
     /// <summary>The supply runs that end at a node.</summary>
-    public IReadOnlyList<int> RunsAt(int node) => runsAt[node];
+    public ReadOnlySpan<int> RunsAt(int node) => runsAt[node];
 
     /// <summary>The node at one end of a run.</summary>
     public int NodeAt(int run, bool far) => far ? ends[run].To : ends[run].From;
 
     /// <summary>Whether an end of a run stands at a battery.</summary>
-    public bool IsAtBattery(int run, bool far) => batteryNodes.Contains(NodeAt(run, far));
+    public bool IsAtBattery(int run, bool far) => isBattery[NodeAt(run, far)];
 
     /// <summary>Whether a run is fed at its end rather than at its start.</summary>
     public bool IsFedAtFarEnd(int run) => distance[ends[run].To] < distance[ends[run].From];
@@ -72,6 +80,7 @@ internal sealed class SupplyShape
     {
         if (!fedFromBothEnds.TryGetValue(run, out bool both))
         {
+            Meter.Count(CostOfJoin * Outwards.Count);
             var without = new DisjointSets(NodeCount);
             foreach (int other in Outwards.Where(other => other != run)) without.Join(ends[other].From, ends[other].To);
             HashSet<int> fed = [.. batteryNodes.Select(without.SetOf)];
@@ -80,6 +89,18 @@ internal sealed class SupplyShape
         }
 
         return both;
+    }
+
+    private int[][] RunsAtNodes(int[] supply)
+    {
+        List<int>[] at = [.. Enumerable.Range(0, NodeCount).Select(_ => new List<int>())];
+        foreach (int run in supply)
+        {
+            at[ends[run].From].Add(run);
+            at[ends[run].To].Add(run);
+        }
+
+        return [.. at.Select(runs => runs.ToArray())];
     }
 
     private bool FindRadial(int[] batteries, int[] supply)

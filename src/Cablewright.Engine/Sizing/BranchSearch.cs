@@ -242,7 +242,7 @@ internal sealed class BranchSearch
     /// <summary>The least weight of the amplifiers that are not yet decided; infinite where some amplifier has nothing left.</summary>
     private double LeastRest(int depth, double[] running)
     {
-        task.SearchWork += Relaxation.VisitCost * order.Length;
+        task.Count(Relaxation.VisitCost * order.Length);
         double[] branchAmps = BranchAmps(running);
         double weight = 0;
         for (int i = 0; i < order.Length; i++)

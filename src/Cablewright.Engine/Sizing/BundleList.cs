@@ -125,7 +125,7 @@ internal sealed class BundleList
         if (task.IsOutOfWork) return;
         if (index == options.Length)
         {
-            task.SearchWork += Relaxation.BranchCost;
+            task.Count(Relaxation.BranchCost);
             if (relaxation.Returns[way.Load].MayHold(siemens)) bundles.Add(new Bundle([.. picked], weight, ohms, double.PositiveInfinity));
             return;
         }
@@ -135,7 +135,7 @@ internal sealed class BundleList
             RunOption option = options[index][i];
             if (weight + option.Weight + leastWeight[index + 1] > most.Weight) break;
             if (ohms + option.Ohms + leastOhms[index + 1] > most.Ohms) continue;
-            task.SearchWork += Relaxation.VisitCost;
+            task.Count(Relaxation.VisitCost);
             picked[index] = i;
             siemens[way.Private[index]] = option.SiemensMetres;
             Collect(index + 1, weight + option.Weight, ohms + option.Ohms, most);

@@ -205,7 +205,7 @@ internal sealed class Draft
         bool isAny = false;
         foreach (int load in goal.Over(evaluation.Currents, task.Evaluator.Wiring))
         {
-            shares[load] *= goal.Volts[load] / Goal.DropOf(load, evaluation.Currents, task.Evaluator.Wiring) - Margin;
+            shares[load] *= goal.Volts[load] / task.Evaluator.Wiring.LostVolts(load, evaluation.Currents) - Margin;
             isAny = true;
         }
 

@@ -65,7 +65,7 @@ internal sealed class DraftNumbers
     /// <summary>What may be lost in the open runs on an amplifier's way where it keeps a loss in all.</summary>
     public double LimitOf(int load, int[] way, double volts)
     {
-        double other = Goal.DropOf(load, currents, task.Evaluator.Wiring);
+        double other = task.Evaluator.Wiring.LostVolts(load, currents);
         foreach (int branch in way)
         {
             if (branch >= full.Length) continue;

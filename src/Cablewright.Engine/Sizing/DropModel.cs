@@ -29,7 +29,7 @@ internal sealed class DropModel(SizingTask task, WorstCurrents currents)
 
     private double[] Division(int amplifier, OperatingPoint point)
     {
-        task.SearchWork += task.Build.Runs.Count;
+        task.Count(task.Build.Runs.Count);
         return task.Evaluator.Division(amplifier, point);
     }
 }

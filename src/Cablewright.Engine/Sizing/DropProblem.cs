@@ -17,10 +17,10 @@ namespace Cablewright.Engine.Sizing;
 internal sealed class DropProblem
 {
     /// <summary>What a point of a frontier costs, in runs solved.</summary>
-    private const double PointCost = 0.05;
+    private const double PointCost = 0.25;
 
     /// <summary>What passing over one costs.</summary>
-    private const double PassCost = 0.005;
+    private const double PassCost = 0.015;
 
     private readonly SizingTask task;
     private readonly RunTree tree;
@@ -51,7 +51,7 @@ internal sealed class DropProblem
         behindLimit = [.. limits.Select(volts => limit - volts)];
         own = [.. tree.Own.Select((runs, load) => new OwnRuns(runs, options, (one, other) => mayPair(load, one, other), limits[load], thinning))];
         leaves = [.. own.Select((runs, load) => runs.Frontier.Shifted(behindLimit[load]))];
-        foreach (OwnRuns runs in own) task.SearchWork += PointCost * runs.Considered;
+        foreach (OwnRuns runs in own) task.Count(PointCost * runs.Considered);
     }
 
     /// <summary>The least weight; infinite where there is no choice.</summary>
@@ -155,7 +155,7 @@ internal sealed class DropProblem
             }
         }
 
-        task.SearchWork += PassCost * options[run].Length * (outside.Count + behind.Count);
+        task.Count(PassCost * options[run].Length * (outside.Count + behind.Count));
     }
 
     private void SurveyLeaf(int load, Frontier outside, double below, double[] volts, bool[][] isLeft)
@@ -183,5 +183,5 @@ internal sealed class DropProblem
         return behind;
     }
 
-    private void Count(Frontier made) => task.SearchWork += PointCost * made.Considered;
+    private void Count(Frontier made) => task.Count(PointCost * made.Considered);
 }

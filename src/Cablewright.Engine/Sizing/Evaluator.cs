@@ -21,9 +21,13 @@ internal sealed class Evaluator
     /// <summary>How much less is tried where the fuses that have still to be placed take their part.</summary>
     private const double StepDown = 0.7;
 
+    /// <summary>
+    /// After so many rounds the fuses stand as they are: each round moves the currents less, and what is off by then is judged.
+    /// </summary>
+    private const int MostRounds = 30;
+
     private readonly CompleteBuild build;
     private readonly Operation operation;
-    private long placingWork;
 
     public Evaluator(CompleteBuild build)
     {
@@ -40,9 +44,6 @@ internal sealed class Evaluator
 
     public Ampacities Ampacities { get; }
 
-    /// <summary>Work done so far: runs solved and runs gone over for fuses, over all rounds of all decisions.</summary>
-    public long Work => operation.Work + placingWork;
-
     /// <summary>How a current drawn by one amplifier alone divides among the runs at an operating point.</summary>
     public double[] Division(int amplifier, OperatingPoint point) => operation.Division(amplifier, point);
 
@@ -57,18 +58,20 @@ internal sealed class Evaluator
         if (TryEvaluate(decision) is { } full) return full;
         double share = LargestShare(decision) * StandOff;
         (Decision Decision, WorstCurrents Currents)? settled = Settle(decision, share);
-        while (settled is null) settled = Settle(decision, share *= StepDown);
+        while (settled is null) settled = Settle(decision, share = share > SmallestShare ? share * StepDown : 0);
         return Judged(settled.Value.Decision, settled.Value.Currents, share);
     }
 
-    /// <summary>The largest share of the output that has a solution with the fuses as they stand, by halving.</summary>
+    /// <summary>
+    /// The largest share of the output that has a solution with the fuses as they stand, by halving; 0 where none has, since diodes in a
+    /// row take the whole voltage.
+    /// </summary>
     private double LargestShare(Decision decision)
     {
         double low = 1;
         do
         {
-            if (low < SmallestShare)
-                throw new InvalidOperationException("The circuit has no solution even when next to nothing is drawn.");
+            if (low < SmallestShare) return 0;
             low /= FirstStep;
         }
         while (CurrentsOf(decision, low) is null);
@@ -96,7 +99,6 @@ internal sealed class Evaluator
     {
         var guards = new GuardMap(Shape, decision);
         List<Breach> breaches = [.. Judgement.Of(build, Wiring, Shape, Ampacities, decision, currents, guards)];
-        placingWork += guards.Visits / FusePlan.VisitsForASolvedRun;
         if (share < 1) breaches.Insert(0, new Breach(BreachKind.VoltageCollapse, Severity.Fail, 0, false, 1, share));
         return new Evaluation(decision, currents, guards, breaches, share);
     }
@@ -109,11 +111,11 @@ internal sealed class Evaluator
     {
         Decision? grown = null;
         operation.StartCold();
-        while (true)
+        for (int round = 0; ; round++)
         {
             if (CurrentsOf(decision, share) is not { } currents) return null;
-            (Decision placed, long work) = FusePlan.Place(build, Shape, Ampacities, decision, currents, grown);
-            placingWork += work;
+            if (round == MostRounds) return (decision, currents);
+            Decision placed = FusePlan.Place(build, Shape, Ampacities, decision, currents, grown);
             if (placed.HasFusesOf(decision)) return (placed, currents);
             decision = grown = placed;
         }

@@ -17,9 +17,5 @@ internal sealed record Goal(double[] Volts, int MostParallel)
 
     /// <summary>The amplifiers whose drop is above the goal.</summary>
     public IEnumerable<int> Over(WorstCurrents currents, Wiring wiring) =>
-        Enumerable.Range(0, Volts.Length).Where(amplifier => Significant.Exceeds(DropOf(amplifier, currents, wiring), Volts[amplifier]));
-
-    /// <summary>What is lost on the way to an amplifier and back.</summary>
-    public static double DropOf(int amplifier, WorstCurrents currents, Wiring wiring) =>
-        wiring.SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier];
+        Enumerable.Range(0, Volts.Length).Where(amplifier => Significant.Exceeds(wiring.LostVolts(amplifier, currents), Volts[amplifier]));
 }

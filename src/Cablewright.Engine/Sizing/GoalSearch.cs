@@ -117,7 +117,7 @@ internal sealed class GoalSearch
 
         void Enqueue(Relaxation branch, double bound)
         {
-            task.SearchWork += Relaxation.BranchCost;
+            task.Count(Relaxation.BranchCost);
             if (branch.Undecided < 0) DrawUp(branch);
             if (bound < trials.Below) waiting.Enqueue((branch, bound), (Significant.Round(bound), queued++));
         }

@@ -32,10 +32,13 @@ internal sealed class Relaxation
     public const double Tolerance = 2e-5;
 
     /// <summary>Looking at one amplifier or bundle in a bound costs about this much of solving a run.</summary>
-    public const double VisitCost = 0.2;
+    public const double VisitCost = 0.6;
 
     /// <summary>A branch that waits takes memory; it is charged as so many runs solved.</summary>
-    public const double BranchCost = 4;
+    public const double BranchCost = 12;
+
+    /// <summary>Going over a candidate of a run for the floors and the problem that they lead to, in runs solved.</summary>
+    private const double OptionCost = 0.4;
 
     private const int FirstPasses = 2;
     private const int MostPasses = 8;
@@ -230,6 +233,7 @@ internal sealed class Relaxation
     /// <summary>Sets the floors, which the branches of a search share, to what is known here.</summary>
     public void TakeFloors()
     {
+        foreach (RunOption[] options in Options) task.Count(OptionCost * options.Length);
         for (int run = 0; run < Options.Length; run++) Floors.WeakestAmps[run] = Options[run].Min(option => BearingOf(run, option));
         Floors.Take(Amps);
     }

@@ -81,7 +81,7 @@ internal sealed class RunFloors(SizingTask task, FuseFloors fuses, ChoiceRules r
 
     private double Celsius(int run, ConductorChoice choice, double amps)
     {
-        task.SearchWork++;
+        task.Count(1);
         CompleteRun described = build.Runs[run];
         return HeatBalance.Of(choice.Conductor).TemperatureAt(amps / choice.Count / described.Bundling, described.AirCelsius);
     }

@@ -26,9 +26,6 @@ internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, boo
     /// <summary>What the chosen conductors cost, in the currency of the prices or in kilograms of copper.</summary>
     public double Cost { get; init; }
 
-    /// <summary>Work of the search besides that of its trials, in runs solved.</summary>
-    public double SearchWork { get; init; }
-
     /// <summary>Every rule that does not hold.</summary>
     public IEnumerable<Breach> Breaches => Evaluation.Breaches.Concat(Faults.Breaches);
 }

@@ -35,22 +35,20 @@ internal sealed class Sizer
         this.proves = proves && (boundsHold || build.Stated.Sizing.Prefer is Prefer.FewestSizes);
     }
 
-    /// <summary>Decides what is open.</summary>
+    /// <summary>Decides what is open; the search stops where it is once the build's meter is used up.</summary>
     /// <param name="build">The build.</param>
     /// <param name="evaluator">Works out each trial.</param>
-    /// <param name="workBudget">Runs solved, over all rounds of all trials, before the search stops where it is.</param>
     /// <param name="proves">Whether the best is looked for and proven; a good choice will else do.</param>
-    public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, double workBudget, bool proves = true)
+    public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, bool proves = true)
     {
         if (IsGiven(build)) return SizedBuild.Given(evaluator, evaluator.Evaluate(Given(build)));
-        var task = new SizingTask(build, evaluator, workBudget);
-        return new Sizer(task, proves).Choose() with { SearchWork = task.SearchWork };
+        return new Sizer(new SizingTask(build, evaluator), proves).Choose();
     }
 
     /// <summary>The same; <c>null</c> where everything is given and the voltage collapses.</summary>
-    public static SizedBuild? TrySize(CompleteBuild build, Evaluator evaluator, double workBudget)
+    public static SizedBuild? TrySize(CompleteBuild build, Evaluator evaluator)
     {
-        if (!IsGiven(build)) return Size(build, evaluator, workBudget);
+        if (!IsGiven(build)) return Size(build, evaluator);
         return evaluator.TryEvaluate(Given(build)) is { } evaluation
             ? SizedBuild.Given(evaluator, evaluation)
             : null;
@@ -123,7 +121,7 @@ internal sealed class Sizer
         return Reached(hard with
         {
             Volts = [.. hard.Volts.Select((volts, amplifier) =>
-                Math.Max(volts, Goal.DropOf(amplifier, strongest.Currents, task.Evaluator.Wiring) + margin))],
+                Math.Max(volts, task.Evaluator.Wiring.LostVolts(amplifier, strongest.Currents) + margin))],
         }) ?? Unproven(strongest);
     }
 

@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 
 namespace Cablewright.Engine.Sizing;
@@ -14,14 +15,12 @@ internal sealed class SizingTask
 
     private readonly Prefer prefer;
     private readonly Dictionary<int, IReadOnlyList<Breach>?> broken = [];
-    private double workLimit;
+    private double workLimit = double.PositiveInfinity;
 
-    public SizingTask(CompleteBuild build, Evaluator evaluator, double workBudget)
+    public SizingTask(CompleteBuild build, Evaluator evaluator)
     {
         Build = build;
-        workLimit = workBudget;
         Evaluator = evaluator;
-        WorkBudget = workBudget;
         Costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         prefer = build.Stated.Sizing.Prefer;
         Open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
@@ -54,20 +53,19 @@ internal sealed class SizingTask
     /// <summary>The runs whose conductor is to be chosen.</summary>
     public int[] Open { get; }
 
-    /// <summary>The most work that may be done in all.</summary>
-    public double WorkBudget { get; }
-
-    /// <summary>Work of the search itself, in runs solved.</summary>
-    public double SearchWork { get; set; }
-
     /// <summary>Whether as much work was done as is allowed at present.</summary>
-    public bool IsOutOfWork => Work > workLimit;
+    public bool IsOutOfWork => Build.Meter.Used > workLimit || Build.Meter.IsUsedUp;
 
-    /// <summary>The work done so far, in runs solved.</summary>
-    public double Work => Evaluator.Work + SearchWork;
+    /// <summary>Counts work of the search itself.</summary>
+    /// <param name="units">How much, in runs solved.</param>
+    public void Count(double units) => Build.Meter.Count(units);
 
     /// <summary>Allows a share of the work that is left; nothing where none is.</summary>
-    public void Allow(double share) => workLimit = Math.Min(WorkBudget, Work + share * Math.Max(0, WorkBudget - Work));
+    public void Allow(double share)
+    {
+        WorkMeter meter = Build.Meter;
+        workLimit = Math.Min(meter.Budget, meter.Used + share * Math.Max(0, meter.Budget - meter.Used));
+    }
 
     /// <summary>The candidates of each run: the given conductor, or those to choose from, the weakest first.</summary>
     public IReadOnlyList<ConductorChoice>[] Candidates(int mostParallel) => [.. Build.Runs.Select(run => run.Given is { } given

@@ -17,9 +17,6 @@ internal readonly record struct Tried(Evaluation? Evaluation, IReadOnlyList<Brea
 /// <param name="lighterThan">A choice counts only where it weighs less.</param>
 internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, double lighterThan)
 {
-    /// <summary>Judging the faults of a run costs about as much as solving it so many times.</summary>
-    private const double FaultCost = 50;
-
     /// <summary>The best that was found; <c>null</c>: none.</summary>
     public Trial? Best { get; private set; }
 
@@ -32,7 +29,6 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
         List<Breach> broken = [.. evaluation.Breaches.Where(rules.IsBroken)];
         if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Currents, task.Evaluator.Wiring)) return new Tried(evaluation, broken, false);
-        task.SearchWork += FaultCost * task.Build.Runs.Count;
         FaultReport faults = task.Evaluator.JudgeFaults(evaluation);
         broken.AddRange(faults.Breaches.Where(rules.IsBroken));
         if (broken.Count > 0) return new Tried(evaluation, broken, false);

@@ -54,11 +54,11 @@ internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<Conduc
     {
         if (Significant.Exceeds(present.Currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
         if (model is null || !model.IsOf(present.Currents)) model = new DropModel(task, present.Currents);
-        task.SearchWork += Relaxation.VisitCost * goal.Volts.Length;
+        task.Count(Relaxation.VisitCost * goal.Volts.Length);
         ConductorChoice now = present.Decision.Conductors[run];
         for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
         {
-            double drop = Goal.DropOf(amplifier, present.Currents, evaluator.Wiring);
+            double drop = evaluator.Wiring.LostVolts(amplifier, present.Currents);
             if (drop - Doubt * model.Gain(amplifier, run, now, then) > goal.Volts[amplifier]) return false;
         }
 

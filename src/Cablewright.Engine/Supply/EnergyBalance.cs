@@ -14,6 +14,9 @@ internal sealed class EnergyBalance
     private readonly CompleteBuild build;
     private readonly WorstCurrents currents;
 
+    /// <summary>What was worked out already: chargers in parallel would else ask for the same many times over.</summary>
+    private readonly Dictionary<SupplyGroup, double> averages = new(ReferenceEqualityComparer.Instance);
+
     public EnergyBalance(CompleteBuild build, Wiring wiring, WorstCurrents currents)
     {
         this.build = build;
@@ -47,7 +50,11 @@ internal sealed class EnergyBalance
     public double AverageAmps { get; }
 
     /// <summary>What a group is asked for on average, what it passes on to chargers included.</summary>
-    public double AverageOf(SupplyGroup group)
+    /// <remarks>Chargers form no ring, so this ends: no deeper than there are batteries.</remarks>
+    public double AverageOf(SupplyGroup group) =>
+        averages.TryGetValue(group, out double known) ? known : averages[group] = WorkOutAverage(group);
+
+    private double WorkOutAverage(SupplyGroup group)
     {
         double volts = group == Main ? build.ChargingVolts : build.LowestSupplyVolts;
         return group.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier] * build.Draws[amplifier].AverageShare)

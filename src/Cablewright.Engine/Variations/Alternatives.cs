@@ -2,14 +2,15 @@ using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Variations;
 
 /// <summary>Each run with its neighbours in size, metal and count, everything else left as it is.</summary>
 /// <remarks>
-/// The other conductors stay; fuses that were chosen are chosen anew, since they follow from the conductors. Work is counted: once
-/// the budget is used up no further run is looked at.
+/// The other conductors stay; fuses that were chosen are chosen anew, since they follow from the conductors. Once the work budget is
+/// used up no further run is looked at.
 /// </remarks>
 internal sealed class Alternatives
 {
@@ -18,28 +19,25 @@ internal sealed class Alternatives
     private readonly Variant present;
     private readonly Build settled;
     private readonly ConductorCosts costs;
-    private double workLeft;
+    private readonly WorkMeter meter;
 
-    private Alternatives(Variant present)
+    private Alternatives(Variant present, WorkMeter meter)
     {
+        this.meter = meter;
         this.present = present;
         settled = SettledBuild.WithFusesOpen(present.Build, present.Sized.Evaluation.Decision);
         costs = new ConductorCosts(present.Build.Stated.Sizing, present.Build.Ruleset);
-        workLeft = present.Build.Ruleset["variations.work-budget"].Value;
     }
 
     /// <summary>The alternatives of each run; <c>null</c> for a run that the budget did not reach.</summary>
-    public static IReadOnlyList<IReadOnlyList<AlternativeResult>?> Of(Variant present)
+    public static IReadOnlyList<IReadOnlyList<AlternativeResult>?> Of(Variant present, WorkMeter meter)
     {
-        var alternatives = new Alternatives(present);
+        var alternatives = new Alternatives(present, meter);
         return [.. Enumerable.Range(0, present.Build.Runs.Count).Select(alternatives.OfRun)];
     }
 
-    private IReadOnlyList<AlternativeResult>? OfRun(int run)
-    {
-        if (workLeft <= 0) return null;
-        return [.. Neighbours(run).Select(choice => Of(run, choice))];
-    }
+    private AlternativeResult[]? OfRun(int run) => meter.Within(
+        meter.Budget, part => Neighbours(run).Select(choice => Of(run, choice, part)).ToArray());
 
     private IEnumerable<ConductorChoice> Neighbours(int run)
     {
@@ -59,7 +57,7 @@ internal sealed class Alternatives
         if (now.Count < MostInParallel) yield return now with { Count = now.Count + 1 };
     }
 
-    private AlternativeResult Of(int run, ConductorChoice choice)
+    private AlternativeResult Of(int run, ConductorChoice choice, WorkMeter part)
     {
         Run[] runs = [.. settled.Runs];
         runs[run] = runs[run] with
@@ -71,8 +69,7 @@ internal sealed class Alternatives
                 Count = choice.Count,
             },
         };
-        var variant = Variant.Of(settled with { Runs = runs }, present.Build.Ruleset, double.PositiveInfinity);
-        workLeft -= variant.Evaluator.Work;
+        var variant = Variant.Of(settled with { Runs = runs }, present.Build.Ruleset, part);
         Evaluation evaluation = variant.Sized.Evaluation;
         CompleteRun described = variant.Build.Runs[run];
         double amps = evaluation.Currents.PeakAmps[run], ohms = evaluation.Currents.Ohms[run];

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Variations;
@@ -15,8 +16,11 @@ internal static class Headroom
     private const double LeastFactor = 1.0 / 64;
     private const double Precision = 1e-3;
 
-    /// <summary>The headroom of a build whose every choice is stated.</summary>
-    public static HeadroomResult Of(Build settled, Ruleset ruleset)
+    /// <summary>The headroom of a build.</summary>
+    /// <param name="settled">The build with every choice stated.</param>
+    /// <param name="ruleset">The limits to apply.</param>
+    /// <param name="meter">Counts the work.</param>
+    public static HeadroomResult Of(Build settled, Ruleset ruleset, WorkMeter meter)
     {
         Variant? failing = null;
         double passes = Stands(1) ? 1 : 0, fails = passes == 1 ? 2 : 1;
@@ -50,7 +54,7 @@ internal static class Headroom
 
         bool Stands(double factor)
         {
-            var variant = Variant.Of(Scaled(settled, factor), ruleset, double.PositiveInfinity);
+            var variant = Variant.Of(Scaled(settled, factor), ruleset, meter);
             if (!variant.Stands) failing = variant;
             return variant.Stands;
         }

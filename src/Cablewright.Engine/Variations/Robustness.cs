@@ -2,6 +2,7 @@ using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Variations;
@@ -19,10 +20,12 @@ internal sealed class Robustness
     private readonly Variant present;
     private readonly Build settled;
     private readonly Ruleset ruleset;
+    private readonly WorkMeter meter;
     private readonly CompleteTolerances tolerances;
 
-    private Robustness(Variant present, Build settled)
+    private Robustness(Variant present, Build settled, WorkMeter meter)
     {
+        this.meter = meter;
         this.present = present;
         this.settled = settled;
         ruleset = present.Build.Ruleset;
@@ -32,7 +35,9 @@ internal sealed class Robustness
     /// <summary>The robustness of a build.</summary>
     /// <param name="present">The build as it is.</param>
     /// <param name="settled">The same with every choice stated.</param>
-    public static RobustnessResult Of(Variant present, Build settled) => new Robustness(present, settled).Find();
+    /// <param name="meter">Counts the work.</param>
+    public static RobustnessResult Of(Variant present, Build settled, WorkMeter meter) =>
+        new Robustness(present, settled, meter).Find();
 
     private RobustnessResult Find()
     {
@@ -69,7 +74,7 @@ internal sealed class Robustness
     {
         Build moved = settled;
         foreach ((Tolerance what, int way) in corner) moved = Move(moved, what, way);
-        return Variant.Of(moved, ruleset, double.PositiveInfinity);
+        return Variant.Of(moved, ruleset, meter);
     }
 
     private Build Move(Build build, Tolerance what, int way) => what switch

@@ -3,6 +3,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
 
 namespace Cablewright.Engine.Variations;
@@ -17,13 +18,13 @@ internal static class TradeOff
     private const int MostPoints = 12;
 
     /// <summary>The frontier, the cheapest point first; empty where nothing is open.</summary>
-    public static IReadOnlyList<TradeOffPoint> Of(Variant present)
+    public static IReadOnlyList<TradeOffPoint> Of(Variant present, WorkMeter meter)
     {
         CompleteBuild build = present.Build;
         if (build.Runs.All(run => run.Given is not null)) return [];
         TradeOffPoint[] points =
             [.. Enumerable.Range(1, MostPoints)
-                .Select(step => PointAt(build, build.Drop.HardVolts * step / MostPoints))
+                .Select(step => PointAt(build, build.Drop.HardVolts * step / MostPoints, meter))
                 .OfType<TradeOffPoint>()
                 .OrderBy(point => Significant.Round(point.Cost)).ThenBy(point => Significant.Round(point.WorstDropPercent))];
         var frontier = new List<TradeOffPoint>();
@@ -37,19 +38,19 @@ internal static class TradeOff
     }
 
     /// <summary>The choice under one permitted drop, or <c>null</c> where none keeps every rule.</summary>
-    private static TradeOffPoint? PointAt(CompleteBuild build, double volts)
+    private static TradeOffPoint? PointAt(CompleteBuild build, double volts, WorkMeter meter)
     {
         Build limited = build.Stated with
         {
             Include = [],
             Limits = build.Stated.Limits with { MaxDropVolts = volts, MaxDropFraction = null },
         };
-        var variant = Variant.Of(limited, build.Ruleset, build.Ruleset["ask.work-budget"].Value);
+        var variant = Variant.Of(limited, build.Ruleset, meter.Part(build.Ruleset["ask.work-budget"].Value));
         if (!variant.Sized.IsComplete || !variant.Stands) return null;
         Evaluation evaluation = variant.Sized.Evaluation;
         Wiring wiring = variant.Evaluator.Wiring;
         double worst = Enumerable.Range(0, build.Draws.Count).Max(amplifier =>
-            Goal.DropOf(amplifier, evaluation.Currents, wiring) / wiring.SourceVoltsOf(amplifier) * 100);
+            wiring.LostVolts(amplifier, evaluation.Currents) / wiring.SourceVoltsOf(amplifier) * 100);
         IEnumerable<int> open = Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null);
         return new TradeOffPoint(
             variant.Sized.Cost,

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Supply;
@@ -17,13 +18,13 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
     /// <summary>Works a build out.</summary>
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
-    /// <param name="workBudget">How much work a choice may take.</param>
+    /// <param name="meter">Counts the work; a choice ends where it is used up.</param>
     /// <param name="proves">Whether the best choice is looked for and proven; a good one will else do.</param>
-    public static Variant Of(Build build, Ruleset ruleset, double workBudget, bool proves = true)
+    public static Variant Of(Build build, Ruleset ruleset, WorkMeter meter, bool proves = true)
     {
-        CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
+        CompleteBuild complete = BuildCompletion.Complete(build, ruleset, meter);
         var evaluator = new Evaluator(complete);
-        SizedBuild sized = Sizer.Size(complete, evaluator, workBudget, proves);
+        SizedBuild sized = Sizer.Size(complete, evaluator, proves);
         return new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation));
     }
 
@@ -31,29 +32,27 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
     /// The same; <c>null</c> where everything is given and the voltage collapses, since how far it is from a solution takes long to
     /// find out.
     /// </summary>
-    public static Variant? TryOf(Build build, Ruleset ruleset, double workBudget)
+    public static Variant? TryOf(Build build, Ruleset ruleset, WorkMeter meter)
     {
-        CompleteBuild complete = BuildCompletion.Complete(build, ruleset);
+        CompleteBuild complete = BuildCompletion.Complete(build, ruleset, meter);
         var evaluator = new Evaluator(complete);
-        return Sizer.TrySize(complete, evaluator, workBudget) is { } sized
+        return Sizer.TrySize(complete, evaluator) is { } sized
             ? new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation))
             : null;
     }
 
     /// <summary>The conductors as they were chosen, in the same build with another supply.</summary>
     /// <param name="build">The build with what it says of the supply changed, and nothing else.</param>
-    public Variant WithSupplyOf(Build build)
+    /// <param name="meter">Counts the work.</param>
+    public Variant WithSupplyOf(Build build, WorkMeter meter)
     {
-        CompleteBuild complete = BuildCompletion.Complete(build, Build.Ruleset);
+        CompleteBuild complete = BuildCompletion.Complete(build, Build.Ruleset, meter);
         var evaluator = new Evaluator(complete);
         Evaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Decision.Conductors));
         return new Variant(
             complete, evaluator, SizedBuild.Given(evaluator, evaluation),
             SupplyJudgement.Of(complete, evaluator.Wiring, evaluation));
     }
-
-    /// <summary>Work that its choice took, in runs solved.</summary>
-    public double Work => Evaluator.Work + Sized.SearchWork;
 
     /// <summary>Every rule that does not hold.</summary>
     public IEnumerable<Breach> Breaches => Sized.Breaches.Concat(Supply.Breaches);

@@ -30,6 +30,7 @@ internal static class AssessmentMapping
         Feasibility = FeasibilityMapping.ToContract(assessment.Feasibility),
         Headroom = VariationMapping.HeadroomOf(assessment.Headroom),
         Robustness = VariationMapping.RobustnessOf(assessment.Robustness),
+        LeftOut = assessment.LeftOut.Count == 0 ? null : [.. assessment.LeftOut.Select(part => (AnswerPart)part)],
         Materials = [.. assessment.Materials.Select(MaterialOf)],
         MaterialCost = assessment.MaterialCost is not { } cost ? null : new MaterialCost
         {

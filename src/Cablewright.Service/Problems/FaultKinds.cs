@@ -108,6 +108,7 @@ internal static class FaultKinds
         new("capacitor.place-unknown", "A capacitor at a place to which no supply run leads."),
         new("isolator.in-return", "An isolator on a return run."),
         new("isolator.bypassed", "An isolator past which another way leads."),
+        new("isolator.ring", "Chargers that feed each other in a ring."),
         new("isolator.no-battery", "An isolator with no battery on one of its sides."),
         new("isolator.points-back", "A diode or a charger that points towards the battery that the alternator charges."),
         new("battery.not-connected", "A battery that no run touches."),

@@ -97,6 +97,9 @@ public class FaultTests
         ("isolator.bypassed", "/runs/0/isolator",
             Behind(Relay(), 30).With(Run("past", "starter", "rear", 2, "4 AWG") with { Side = Side.Supply, Fuse = Anl(100), FarFuse = Anl(100) }),
             Behind(Relay(), 30)),
+        ("isolator.bypassed", "/runs/0/isolator", Joined(Charger(30), Relay()), Joined(Charger(30), Charger(20))),
+        ("isolator.bypassed", "/runs/0/isolator", Joined(Charger(30), Diode()), Joined(Relay(), Diode())),
+        ("isolator.ring", "/runs/6/isolator", Ring("third", "rear"), Ring("rear", "third")),
         ("isolator.no-battery", "/runs/1/isolator",
             Behind(Relay(), 30).WithRun("feed", run => run with { Isolator = Relay() }), Behind(Relay(), 30)),
         ("isolator.rating-missing", "/runs/0/isolator",
@@ -148,6 +151,24 @@ public class FaultTests
     {
         Vehicle = OneAmplifier().Vehicle with { Capacitors = [new Capacitor { At = place, Farads = 1 }] },
     };
+
+    /// <summary>The starter and the rear battery joined over two isolators side by side.</summary>
+    private static Build Joined(Isolator one, Isolator other) => Behind(one, 30).With(
+        Run("beside", "starter", "rear", 2, "4 AWG") with { Side = Side.Supply, Fuse = Anl(100), FarFuse = Anl(100), Isolator = other });
+
+    /// <summary>Three batteries with chargers from the first to the others, from the second to the third, and one more.</summary>
+    private static Build Ring(string from, string to)
+    {
+        Build two = Behind(Charger(30), 30);
+        Run link = two.Runs.Single(run => run.Id == "link");
+        return (two with
+        {
+            Vehicle = two.Vehicle with { Batteries = [.. two.Vehicle.Batteries, two.Vehicle.Batteries[1] with { Id = "third" }] },
+        }).With(
+            link with { Id = "second", To = "third" },
+            link with { Id = "onward", From = "rear", To = "third" },
+            link with { Id = "closing", From = from, To = to });
+    }
 
     /// <summary>The isolator on a run from the rear battery to the one that the alternator charges.</summary>
     private static Build Turned(Isolator isolator) =>

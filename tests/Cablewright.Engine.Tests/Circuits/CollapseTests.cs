@@ -1,5 +1,9 @@
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Engine.Tests.Shapes;
 
 namespace Cablewright.Engine.Tests.Circuits;
 
@@ -89,4 +93,23 @@ public class CollapseTests
 
     private static Circuit Loaded(double volts, double ohms, double watts) =>
         new(SupplyAndReturn, [0.6 * ohms, 0.4 * ohms], [], [new LoadDraw(LoadKind.ConstantPower, watts)], [volts, 0]);
+
+    /// <summary>Fifteen diodes of 1.2 V in a row leave nothing of any car's voltage, however little is drawn.</summary>
+    [Fact]
+    public void Diodes_that_take_the_whole_voltage_leave_nothing()
+    {
+        Build row = SlowShapes.Isolated(16, IsolatorKind.Diode);
+        Assessment answer = Assessor.Assess(
+            row with
+            {
+                Amplifiers = [row.Amplifiers[15]],
+                Runs = [.. row.Runs.Where(run => run.Isolator is not null).Select(run => run with
+                {
+                    Isolator = run.Isolator! with { ForwardVolts = 1.2 },
+                }), row.Runs[^1]],
+            },
+            RulesetLibrary.Newest);
+        Assert.Equal(0, answer.Findings.Single(finding => finding.Code == "circuit.voltage-collapse").Limit);
+        Assert.Equal(0, answer.Amplifiers[0].TerminalVolts);
+    }
 }

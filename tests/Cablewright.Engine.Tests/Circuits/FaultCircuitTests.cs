@@ -1,4 +1,5 @@
 using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Tests.Published;
 
 namespace Cablewright.Engine.Tests.Circuits;
@@ -29,7 +30,7 @@ public class FaultCircuitTests
     public void Two_batteries_add_up()
     {
         var circuit = new FaultCircuit(
-            new FaultNetwork(4, [new Branch(1, 2), new Branch(3, 2)], [new SourcePort(1, 0), new SourcePort(3, 0)], [Ground]),
+            new FaultNetwork(4, [new Branch(1, 2), new Branch(3, 2)], [new SourcePort(1, 0), new SourcePort(3, 0)], [Ground], new WorkMeter(double.PositiveInfinity)),
             [0.004, 0.004], [new SourceState(12.6, 0.006), new SourceState(12.6, 0.006)], [0, 0]);
         FaultCircuit.Fault fault = circuit.Between(2, Ground, 0);
         Near.Relative(2520, fault.Amps, 1e-12, "both, A");
@@ -39,6 +40,6 @@ public class FaultCircuitTests
 
     private static FaultCircuit OneBattery(double alternatorAmps) =>
         new(
-            new FaultNetwork(3, [new Branch(Positive, Far)], [new SourcePort(Positive, Ground)], [Ground]),
+            new FaultNetwork(3, [new Branch(Positive, Far)], [new SourcePort(Positive, Ground)], [Ground], new WorkMeter(double.PositiveInfinity)),
             [0.010], [new SourceState(12, 0.005)], [alternatorAmps]);
 }

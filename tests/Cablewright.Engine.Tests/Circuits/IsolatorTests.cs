@@ -2,6 +2,7 @@ using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Published;
@@ -95,7 +96,7 @@ public class IsolatorTests
     [InlineData(IsolatorKind.DcDcCharger, 2, 2)]
     public void Batteries_stand_together_or_apart(IsolatorKind? kind, int running, int engineOff)
     {
-        CompleteBuild build = BuildCompletion.Complete(PartedBuilds.Behind(Of(kind), 20), RulesetLibrary.Newest);
+        CompleteBuild build = BuildCompletion.Complete(PartedBuilds.Behind(Of(kind), 20), RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         var wiring = new Wiring(build);
         IReadOnlyList<SupplyGroup> groups = SupplyGroup.Of(build, wiring, wiring.PartsRunning);
         IReadOnlyList<SupplyGroup> off = SupplyGroup.Of(build, wiring, wiring.PartsWithEngineOff);

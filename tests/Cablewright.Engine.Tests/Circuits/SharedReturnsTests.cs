@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using CsCheck;
 using static Cablewright.Engine.Tests.SampleBuilds;
@@ -22,7 +23,7 @@ public class SharedReturnsTests
     public void They_share_what_none_of_them_gets_back_without() => AnyReturns.Sample(build =>
     {
         Assert.Empty(Assessor.FindFaults(build));
-        var wiring = new Wiring(BuildCompletion.Complete(build, RulesetLibrary.Newest));
+        var wiring = new Wiring(BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity)));
         for (int run = 0; run < build.Runs.Count; run++)
             Assert.Equal(CutOffWithout(build, run), wiring.SharedReturns.AmplifiersOver(run));
     }, iter: 2000);

@@ -3,6 +3,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
@@ -45,7 +46,7 @@ internal static class TwoBatteryBuilds
     /// <summary>The fault currents of a build in which everything is given.</summary>
     public static (FaultCurrents Faults, Wiring Wiring) FaultsOf(Build build)
     {
-        CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest);
+        CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         var wiring = new Wiring(complete);
         return (new FaultCurrents(complete, wiring, DecisionOf(complete)), wiring);
     }

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
 
@@ -54,7 +55,7 @@ public class PeukertTests
         {
             Vehicle = new Vehicle { Batteries = [new Battery { Id = "starter", ReserveMinutes = minutes, PeukertExponent = 1.2 }] },
         };
-        Peukert.Cell energy = BuildCompletion.Complete(build, RulesetLibrary.Newest).Batteries[0].Energy;
+        Peukert.Cell energy = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity)).Batteries[0].Energy;
         Near.Absolute(ampHours, energy.AmpHours, 0.051, "Ah");
         Near.Relative(minutes, 60 * Peukert.Hours([energy with { Share = 1 }], 25), 1e-9, "min");
     }

@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 
@@ -12,11 +13,14 @@ internal sealed class ChoiceProblem
 {
     private readonly Evaluator evaluator;
 
-    public ChoiceProblem(Build build)
+    /// <summary>Completes a build.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="budget">The most that a search may count, in runs solved.</param>
+    public ChoiceProblem(Build build, double budget = double.PositiveInfinity)
     {
-        Build = BuildCompletion.Complete(build, RulesetLibrary.Newest);
+        Build = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(budget));
         evaluator = new Evaluator(Build);
-        Task = new SizingTask(Build, evaluator, double.PositiveInfinity);
+        Task = new SizingTask(Build, evaluator);
     }
 
     public CompleteBuild Build { get; }

@@ -1,6 +1,8 @@
 using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
+using Cablewright.Engine.Tests.Shapes;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Supply;
@@ -63,6 +65,15 @@ public class SupplyPropertyTests
             Assert.True(Volts(more) >= Volts(less) * (1 - Rounding), $"{any}: {more.LowestVolts} V against {less.LowestVolts} V");
             Assert.True(Minutes(more) >= Minutes(less) * (1 - Rounding), $"{any}: {more.MinutesToLimit} min against {less.MinutesToLimit} min");
         }, iter: Builds);
+
+    /// <summary>Each charger asks for what all behind it need: fifteen rows of six would ask 6^15 times if each asked anew.</summary>
+    [Fact]
+    public void Chargers_side_by_side_one_behind_another_are_balanced_at_once()
+    {
+        Build build = SlowShapes.Isolated(16, IsolatorKind.DcDcCharger, beside: 6);
+        Assert.Contains(
+            Assessor.Assess(build, RulesetLibrary.Newest, advises: false).Supply.Cases, result => result.Name is SupplyCaseName.AtSpeed);
+    }
 
     /// <summary>
     /// A rear battery beside the amplifier at the end of a long run: as the alternator grows until it holds the charging voltage,

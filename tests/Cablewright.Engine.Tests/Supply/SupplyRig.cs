@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
 using Cablewright.Engine.Loads;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Properties;
@@ -15,7 +16,7 @@ internal sealed class SupplyRig
     {
         Assert.Empty(Assessor.FindFaults(build));
         Build = build;
-        Complete = BuildCompletion.Complete(build, RulesetLibrary.Newest);
+        Complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         Wiring = new Wiring(Complete);
         Currents = new Operation(Complete, Wiring).Estimate(TwoBatteryBuilds.DecisionOf(Complete), []);
         Circuit = new SupplyCircuit(Complete, Wiring, Currents);

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Numerics;
 using System.Globalization;
 using System.Text;
 using Cablewright.Engine.Circuits;
@@ -42,7 +43,7 @@ public class FaultTests
         int node = number % 4 == 0 ? Charging : port.Positive;
 
         var circuit = new FaultCircuit(
-            new FaultNetwork(any.Network.NodeCount, any.Network.Branches, sources, [Ground]), any.BranchOhms, states, injections);
+            new FaultNetwork(any.Network.NodeCount, any.Network.Branches, sources, [Ground], new WorkMeter(double.PositiveInfinity)), any.BranchOhms, states, injections);
         FaultCircuit.Fault fault = circuit.Between(node, Body, faultOhms);
 
         string netlist = Netlist(any, sources, states, injections, node, faultOhms);

@@ -2,7 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Protection;
 
-namespace Cablewright.Benchmarks;
+namespace Cablewright.Engine.Tests.Shapes;
 
 /// <summary>Amplifiers behind one block at the end of a main run, each fed over any number of runs in line.</summary>
 internal static class StarBuild

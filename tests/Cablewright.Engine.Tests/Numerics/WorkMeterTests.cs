@@ -1,0 +1,98 @@
+using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rulesets;
+
+namespace Cablewright.Engine.Tests.Numerics;
+
+/// <summary>The work of a request: counted whole, bounded, the same everywhere, ended where the caller is gone.</summary>
+public class WorkMeterTests
+{
+    private static readonly (string Name, Build Build)[] Shapes = [.. SlowShapes.All(
+        BuildSizes.UsualAmplifiers, BuildSizes.UsualRuns, BuildSizes.UsualBatteries)];
+
+    public static TheoryData<string> Names() => [.. Shapes.Select(shape => shape.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_slowest_shapes_that_need_no_key_are_answered_within_the_budget(string name)
+    {
+        Build build = Shapes.Single(shape => shape.Name == name).Build;
+        Assert.False(build.IsLarge);
+        Assert.Empty(Assessor.FindFaults(build));
+        WorkMeter meter = WorkMeter.For(build), again = WorkMeter.For(build);
+        Assessment answer = Assessor.Assess(build, RulesetLibrary.Newest, meter);
+        Assert.InRange(meter.Used, build.Runs.Count, 1.1 * meter.Budget);
+        Assert.All(answer.Amplifiers, amplifier => Assert.InRange(amplifier.DropVolts, 0, 100));
+        Assessor.Assess(build, RulesetLibrary.Newest, again);
+        Assert.Equal(meter.Used, again.Used);
+    }
+
+    [Fact]
+    public void A_larger_build_may_take_more()
+    {
+        Build usual = SampleBuilds.OneAmplifier();
+        Build large = usual with { Runs = [.. Enumerable.Repeat(usual.Runs[0], BuildSizes.UsualRuns + 1)] };
+        Assert.Equal(4 * WorkMeter.For(usual).Budget, WorkMeter.For(large).Budget);
+        Assert.Equal(WorkMeter.For(large).Budget, WorkMeter.For(default, usual, large).Budget);
+    }
+
+    [Fact]
+    public void A_computation_ends_where_its_caller_is_gone()
+    {
+        using var gone = new CancellationTokenSource();
+        gone.Cancel();
+        Assert.Throws<OperationCanceledException>(() => Assessor.Assess(
+            SampleBuilds.OneAmplifier(), RulesetLibrary.Newest, WorkMeter.For(SampleBuilds.OneAmplifier(), gone.Token)));
+    }
+
+    [Fact]
+    public void What_takes_far_more_than_its_budget_is_ended() => Assert.Throws<WorkExceededException>(
+        () => Assessor.Assess(SampleBuilds.OneAmplifier(), RulesetLibrary.Newest, new WorkMeter(20)));
+
+    [Fact]
+    public void What_is_optional_is_left_out_and_named_where_the_budget_ends()
+    {
+        Build build = SampleBuilds.OneAmplifier() with { Include = Enum.GetValues<Extra>() };
+        Assessment whole = Assessor.Assess(build, RulesetLibrary.Newest);
+        Assert.Empty(whole.LeftOut);
+        Assert.NotEmpty(whole.AskNext);
+        Assert.NotNull(whole.Headroom);
+
+        WorkMeter bare = new(double.PositiveInfinity);
+        Assessor.Assess(build with { Include = [] }, RulesetLibrary.Newest, bare, advises: false);
+        Assessment brief = Assessor.Assess(build, RulesetLibrary.Newest, new WorkMeter(bare.Used));
+        Assert.Equal([AnswerPart.AskNext, AnswerPart.Headroom, AnswerPart.Robustness, AnswerPart.Alternatives], brief.LeftOut);
+        Assert.Empty(brief.AskNext);
+        Assert.Null(brief.Headroom);
+        Assert.Null(brief.Robustness);
+        Assert.All(brief.Runs, run => Assert.Null(run.Alternatives));
+        Assert.Equal(whole.Verdict, brief.Verdict);
+    }
+
+    [Fact]
+    public void A_part_counts_for_the_whole_and_ends_by_itself()
+    {
+        var whole = new WorkMeter(100);
+        WorkMeter part = whole.Part(10);
+        part.Count(12);
+        Assert.True(part.IsUsedUp);
+        Assert.False(whole.IsUsedUp);
+        Assert.Equal(12, whole.Used);
+        Assert.Equal(44, whole.FairPart(80).Budget);
+        Assert.Equal("done", whole.Within(20, inner => Done(inner, 20)));
+        Assert.Null(whole.Within(20, inner => Done(inner, 21)));
+        Assert.Equal(53, whole.Used);
+        whole.Count(47);
+        Assert.Null(whole.Within(1, inner => Done(inner, 0)));
+        Assert.True(part.IsUsedUp);
+        Assert.Same(whole, Assert.Throws<WorkExceededException>(() => part.Count(51)).Meter);
+
+        static string Done(WorkMeter meter, double units)
+        {
+            meter.Count(units);
+            return "done";
+        }
+    }
+}
