@@ -1,20 +1,13 @@
 using System.Text.Json.Nodes;
 using Cablewright.Service.Kits;
 using Cablewright.Service.Tests.Support;
-using Microsoft.AspNetCore.Hosting;
-using Microsoft.AspNetCore.TestHost;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace Cablewright.Service.Tests.Computing;
 
 /// <summary>A service by whose clock the time of every computation is up at once.</summary>
 public sealed class HastyService : ServiceFixture
 {
-    protected override void ConfigureWebHost(IWebHostBuilder builder)
-    {
-        base.ConfigureWebHost(builder);
-        builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(new HastyClock()));
-    }
+    public HastyService() => Clock = new HastyClock();
 }
 
 /// <summary>The deadline reaches the engine from every call that computes.</summary>

@@ -47,7 +47,7 @@ public class BrokenBodyTests(ServiceProcess process) : IClassFixture<ServiceProc
         foreach ((string header, string rest) in new[] { ("Content-Length: 100", "[{"), (Chunked, "2\r\n[{\r\n"), (Chunked, "F\r\n[{") })
         {
             string name = $"ends-{Guid.NewGuid():n}";
-            await Send(process.Address, Post(path, $"X-Correlation-Id: {name}\r\n{header}", rest, contentType), hangsUp: true);
+            await SendAndHangUp(process.Address, Post(path, $"X-Correlation-Id: {name}\r\n{header}", rest, contentType));
             Assert.Single(await process.LogOf(name));
         }
 

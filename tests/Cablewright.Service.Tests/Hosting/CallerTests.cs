@@ -1,4 +1,5 @@
 using Cablewright.Service.Computing;
+using Cablewright.Service.Tests.Computing;
 using Cablewright.Service.Tests.Support;
 
 namespace Cablewright.Service.Tests.Hosting;
@@ -24,9 +25,9 @@ public class CallerTests
     [Fact]
     public async Task Computing_costs_more_than_reading()
     {
-        await using ServiceFixture reading = await Start(WorkFor(2));
+        await using ServiceFixture reading = await StartStanding(WorkFor(2));
         Assert.Equal((200, 200), ((await reading.Get(Table)).Status, (await reading.Get(Table)).Status));
-        await using ServiceFixture computing = await Start(WorkFor(2));
+        await using ServiceFixture computing = await StartStanding(WorkFor(2));
         Assert.Equal((200, 429), ((await computing.Get(Quick)).Status, (await computing.Get(Table)).Status));
     }
 
@@ -75,9 +76,15 @@ public class CallerTests
     private static (string, string) WorkFor(int requests) =>
         ("Cablewright:AnonymousWorkPerMinute", $"{requests * WorkBuckets.EachRequest}");
 
-    private static async Task<ServiceFixture> Start(params (string Name, string Value)[] settings)
+    private static Task<ServiceFixture> Start(params (string Name, string Value)[] settings) =>
+        Start(new ServiceFixture(), settings);
+
+    /// <summary>By whose clock nothing comes into the buckets.</summary>
+    private static Task<ServiceFixture> StartStanding((string Name, string Value) setting) =>
+        Start(new ServiceFixture { Clock = new ManualClock() }, setting);
+
+    private static async Task<ServiceFixture> Start(ServiceFixture service, params (string Name, string Value)[] settings)
     {
-        var service = new ServiceFixture();
         foreach ((string name, string value) in settings) service.Settings[name] = value;
         await service.InitializeAsync();
         return service;

@@ -6,6 +6,7 @@ using Cablewright.Storage.Kits;
 using Cablewright.Storage.Shops;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Cablewright.Service.Tests.Support;
@@ -23,6 +24,9 @@ public class ServiceFixture : WebApplicationFactory<Program>, IAsyncLifetime
         ["Cablewright:AnonymousWorkPerMinute"] = "0",
         ["Cablewright:DrainSeconds"] = "0",
     };
+
+    /// <summary>The clock that it goes by, where it is not the usual one.</summary>
+    public TimeProvider? Clock { get; init; }
 
     /// <summary>Where its database is, if nothing else is set.</summary>
     public string SqliteFile => Path.Combine(folder, "data", "cablewright.db");
@@ -44,6 +48,7 @@ public class ServiceFixture : WebApplicationFactory<Program>, IAsyncLifetime
     {
         builder.UseSetting("Cablewright:Storage:SqliteFile", SqliteFile);
         foreach ((string name, string value) in Settings) builder.UseSetting(name, value);
+        if (Clock is not null) builder.ConfigureTestServices(services => services.AddSingleton(Clock));
     }
 
     /// <summary>A key of a shop, which is made where it is not there yet.</summary>
