@@ -18,11 +18,20 @@ public static class ContractLimits
     /// <summary>Most amplifiers in one build.</summary>
     public const int Amplifiers = 64;
 
+    /// <summary>Most amplifiers in one build whose sender shows no key; no car has more.</summary>
+    public const int AmplifiersWithoutKey = 16;
+
     /// <summary>Most runs in one build.</summary>
     public const int Runs = 512;
 
+    /// <summary>Most runs in one build whose sender shows no key.</summary>
+    public const int RunsWithoutKey = 96;
+
     /// <summary>Most batteries in one build.</summary>
     public const int Batteries = 16;
+
+    /// <summary>Most batteries in one build whose sender shows no key.</summary>
+    public const int BatteriesWithoutKey = 8;
 
     /// <summary>Fewest points that make an alternator's output curve.</summary>
     public const int FewestOutputPoints = 2;

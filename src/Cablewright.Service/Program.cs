@@ -22,7 +22,7 @@ using Cablewright.Service.Rulesets;
 if (ServiceCommands.Knows(args)) return await ServiceCommands.Run(args);
 WebApplication app = ServiceHost.Build(args);
 
-RouteGroupBuilder v1 = app.MapGroup("/v1").RequireRateLimiting(RateLimits.ByAddress);
+RouteGroupBuilder v1 = app.MapGroup("/v1");
 v1.MapPost("/assessments", PostAssessment.Answer).DescribedAs<Assessment>(Operations.Assess);
 v1.MapPost("/assessments/comparisons", PostComparison.Answer).DescribedAs<Comparison>(Operations.Compare);
 v1.MapPost("/assessments/batch", PostBatch.Answer).DescribedAs<IReadOnlyList<BatchAnswer>>(Operations.AssessBatch);
@@ -43,7 +43,7 @@ v1.MapGet("/reference/sources", SourceTables.Answer).DescribedAs<SourceReference
 v1.MapGet("/rulesets", RulesetAnswers.All).DescribedAs<RulesetList>(Operations.ListRulesets);
 v1.MapGet("/rulesets/{id}", RulesetAnswers.One).DescribedAs<RulesetDetail>(Operations.ReadRuleset);
 
-app.MapGet("/health/live", HealthAnswers.Live).DescribedAs<HealthReport>(Operations.AskLive);
+app.MapGet("/health/live", HealthAnswers.Live).DescribedAs<HealthReport>(Operations.AskLive).ShortCircuit();
 app.MapGet("/health/ready", HealthAnswers.Ready).DescribedAs<HealthReport>(Operations.AskReady);
 app.MapGet(ProblemPages.Path + "{code}", ProblemPages.Answer).ExcludeFromDescription();
 app.MapContract();

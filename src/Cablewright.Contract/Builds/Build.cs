@@ -25,7 +25,7 @@ public sealed record Build
     /// <summary>The vehicle's electrical supply.</summary>
     public Vehicle? Vehicle { get; init; }
 
-    /// <summary>The amplifiers, 1 to 64.</summary>
+    /// <summary>The amplifiers, 1 to 64; without a shop's key at most 16.</summary>
     [Items(1, ContractLimits.Amplifiers)]
     public required IReadOnlyList<Amplifier> Amplifiers { get; init; }
 
@@ -36,7 +36,7 @@ public sealed record Build
     [Items(0, ContractLimits.Junctions)]
     public IReadOnlyList<Junction>? Junctions { get; init; }
 
-    /// <summary>The conductors between places, 1 to 512.</summary>
+    /// <summary>The conductors between places, 1 to 512; without a shop's key at most 96.</summary>
     [Items(1, ContractLimits.Runs)]
     public required IReadOnlyList<Run> Runs { get; init; }
 

@@ -27,8 +27,8 @@ public sealed record Vehicle
     public string? StandbyLoad { get; init; }
 
     /// <summary>
-    /// The batteries, at most 16. The first stands at the alternator unless the alternator says otherwise; left out, one is
-    /// assumed.
+    /// The batteries, at most 16; without a shop's key at most 8. The first stands at the alternator unless the alternator says
+    /// otherwise; left out, one is assumed.
     /// </summary>
     [Items(0, ContractLimits.Batteries)]
     public IReadOnlyList<Battery>? Batteries { get; init; }

@@ -8,7 +8,7 @@ namespace Cablewright.Contract.Comparisons;
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record ComparisonRequest
 {
-    /// <summary>Two to six builds; their runs and amplifiers are matched by id.</summary>
+    /// <summary>Two to six builds, without <c>include</c>; their runs and amplifiers are matched by id.</summary>
     [Items(ContractLimits.FewestCompared, ContractLimits.MostCompared)]
     public required IReadOnlyList<Build> Builds { get; init; }
 }

@@ -2,7 +2,7 @@ using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
 using Cablewright.Engine;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Service.Json;
+using Cablewright.Service.Computing;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
 
@@ -11,30 +11,28 @@ namespace Cablewright.Service.Assessments;
 /// <summary>The straight line from a body to its answer.</summary>
 internal static class Answering
 {
-    /// <summary>The assessment of a body that was read, or the problem with it.</summary>
-    public static (Assessment? Assessment, ProblemAnswer? Problem) Answer(Shaped<Build> body)
+    /// <summary>The assessment as the contract has it, or the problem with the build.</summary>
+    /// <param name="build">The build as sent.</param>
+    /// <param name="computation">Counts the work.</param>
+    /// <param name="place">Names the place of a fault in the request, where the build is not the request itself.</param>
+    public static (Assessment? Assessment, ProblemAnswer? Problem) Answer(
+        Build build, Computation computation, Func<Fault, Fault>? place = null)
     {
-        if (body.Outcome != ShapeOutcome.Read) return (null, FaultyRequest.Of(body));
-        (Assessment? assessment, IReadOnlyList<Fault> faults) = Answer(body.Value!);
-        return (assessment, assessment is null ? FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults) : null);
-    }
-
-    /// <summary>The assessment as the contract has it, or every fault that makes one impossible.</summary>
-    public static (Assessment? Assessment, IReadOnlyList<Fault> Faults) Answer(Build build)
-    {
-        Answered answered = Work(build);
-        return (
-            answered.Assessment is null ? null : AssessmentMapping.ToContract(answered.Assessment, answered.Id!), answered.Faults);
+        Answered answered = Work(build, computation);
+        return answered.Assessment is { } assessment
+            ? (AssessmentMapping.ToContract(assessment, answered.Id!), null)
+            : (null, FaultyRequest.Answer(ProblemKinds.FaultyBuild, [.. answered.Faults.Select(place ?? (fault => fault))]));
     }
 
     /// <summary>The engine's assessment and its id, or every fault that makes one impossible.</summary>
-    public static Answered Work(Build build)
+    public static Answered Work(Build build, Computation computation)
     {
         Engine.Builds.Build mapped = BuildMapping.ToEngine(build);
-        IReadOnlyList<Fault> faults = BuildFaults.Of(build, mapped);
+        IReadOnlyList<Fault> faults = BuildFaults.Of(build, mapped, computation.HasKey);
         if (faults.Count > 0) return new Answered(null, null, faults);
-        Ruleset ruleset = build.Ruleset is { } id ? RulesetLibrary.Find(id)! : RulesetLibrary.Newest;
-        return new Answered(Assessor.Assess(mapped, ruleset), AssessmentIdentity.Of(mapped, ruleset), faults);
+        Ruleset ruleset = RulesetCheck.Named(build.Ruleset);
+        return new Answered(
+            Assessor.Assess(mapped, ruleset, computation.MeterFor(mapped)), AssessmentIdentity.Of(mapped, ruleset), faults);
     }
 }
 

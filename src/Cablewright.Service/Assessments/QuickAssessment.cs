@@ -1,6 +1,7 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Computing;
 using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Assessments;
@@ -11,15 +12,16 @@ internal static class QuickAssessment
     private const string KeepForAnHour = "public, max-age=3600";
 
     /// <summary>Reads the query, makes the build it stands for and assesses that.</summary>
-    public static IResult Answer(HttpRequest request)
+    public static async Task<IResult> Answer(HttpContext context, Computations computations, CancellationToken cancellation)
     {
-        (IReadOnlyDictionary<string, string> values, IReadOnlyList<Fault> unread) = QuickQuery.Read(request.QueryString);
+        (IReadOnlyDictionary<string, string> values, IReadOnlyList<Fault> unread) = QuickQuery.Read(context.Request.QueryString);
         if (unread.Count > 0) return FaultyRequest.Answer(ProblemKinds.NotUnderstood, unread);
 
         Build build = QuickBuild.Of(values);
-        (Assessment? assessment, IReadOnlyList<Fault> faults) = Answering.Answer(build);
+        (Assessment? assessment, ProblemAnswer? problem) = await computations.Run(
+            context, computation => Answering.Answer(build, computation, AtItsParameter), cancellation);
         return assessment is null
-            ? FaultyRequest.Answer(ProblemKinds.FaultyBuild, [.. faults.Select(AtItsParameter)])
+            ? problem!
             : new JsonAnswer(
                 AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment), assessment.Id, KeepForAnHour);
     }

@@ -11,12 +11,15 @@ namespace Cablewright.Service.Batches;
 /// <param name="traceId">Names the request.</param>
 /// <param name="log">Where a failure of the service goes.</param>
 internal sealed class BatchAnswering(
-    Func<Shaped<Build>, (Assessment? Assessment, ProblemAnswer? Problem)> answer, string traceId, Serilog.ILogger log)
+    Func<Build, CancellationToken, Task<(Assessment? Assessment, ProblemAnswer? Problem)>> answer,
+    string traceId,
+    Serilog.ILogger log)
 {
     /// <summary>The answer as UTF-8. Nothing that goes wrong with one build concerns the others.</summary>
-    public byte[] Answer(BuildText text)
+    /// <exception cref="OperationCanceledException">The caller is gone.</exception>
+    public async Task<byte[]> Answer(BuildText text, CancellationToken cancellation)
     {
-        (Assessment? assessment, ProblemAnswer? refusal) = Guarded(text);
+        (Assessment? assessment, ProblemAnswer? refusal) = await Guarded(text, cancellation).ConfigureAwait(false);
         Contract.Problems.Problem? problem = refusal?.Of(traceId);
         return AnswerJson.Write(
             new BatchAnswer
@@ -29,13 +32,16 @@ internal sealed class BatchAnswering(
             AnswerJson.Shapes.BatchAnswer);
     }
 
-    private (Assessment?, ProblemAnswer?) Guarded(BuildText text)
+    private async Task<(Assessment?, ProblemAnswer?)> Guarded(BuildText text, CancellationToken cancellation)
     {
         try
         {
-            return answer(Read(text));
+            Shaped<Build> body = Read(text);
+            return body.Outcome == ShapeOutcome.Read
+                ? await answer(body.Value!, cancellation).ConfigureAwait(false)
+                : (null, FaultyRequest.Of(body));
         }
-        catch (Exception failure)
+        catch (Exception failure) when (!cancellation.IsCancellationRequested)
         {
             log.Error(failure, "Line {Line} of a batch failed", text.Line);
             return (null, new ProblemAnswer(ProblemKinds.Failed));

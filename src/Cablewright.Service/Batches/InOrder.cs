@@ -17,7 +17,7 @@ internal static class InOrder
     /// <returns>Once nothing is under way any more, however it ended.</returns>
     public static async Task Run<TItem, TResult>(
         IAsyncEnumerable<TItem> row,
-        Func<TItem, TResult> work,
+        Func<TItem, CancellationToken, Task<TResult>> work,
         Func<TResult, CancellationToken, Task> take,
         int ahead,
         CancellationToken cancellation)
@@ -45,14 +45,17 @@ internal static class InOrder
 
     /// <summary>Never fails itself: a failure of the row comes out of the channel, after the results before it.</summary>
     private static async Task Feed<TItem, TResult>(
-        IAsyncEnumerable<TItem> row, Func<TItem, TResult> work, ChannelWriter<Task<TResult>> underWay, CancellationToken stop)
+        IAsyncEnumerable<TItem> row,
+        Func<TItem, CancellationToken, Task<TResult>> work,
+        ChannelWriter<Task<TResult>> underWay,
+        CancellationToken stop)
     {
         try
         {
             await foreach (TItem item in row.WithCancellation(stop).ConfigureAwait(false))
             {
                 await underWay.WaitToWriteAsync(stop).ConfigureAwait(false);
-                await underWay.WriteAsync(Task.Run(() => work(item), stop), stop).ConfigureAwait(false);
+                await underWay.WriteAsync(Task.Run(() => work(item, stop), stop), stop).ConfigureAwait(false);
             }
 
             underWay.Complete();

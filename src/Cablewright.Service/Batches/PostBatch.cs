@@ -1,5 +1,6 @@
 using Cablewright.Contract;
 using Cablewright.Service.Assessments;
+using Cablewright.Service.Computing;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 
@@ -24,19 +25,32 @@ internal static class PostBatch
     {
         StreamLimits.Set(context);
         var lines = new BuildLines(context.Request.BodyReader);
-        return await AnswerAll(lines.Read(cancellation), context, wanted, log, cancellation);
+        try
+        {
+            return await AnswerAll(lines.Read(cancellation), context, wanted, log, cancellation);
+        }
+        catch (IOException broken) when (!cancellation.IsCancellationRequested)
+        {
+            if (!context.Response.HasStarted) return RequestBodies.Refuse(context.Request, broken);
+            // The answers so far stand, and the end that is missing after them says that they are not all.
+            context.Abort();
+            return Results.Empty;
+        }
     }
 
     private static async Task<IResult> AnswerArray(
         HttpContext context, BatchForm wanted, Serilog.ILogger log, CancellationToken cancellation)
     {
-        if (context.Request.ContentLength > ContractLimits.BatchBytes) return BuildArray.TooLarge();
-        using WholeBody? body = await WholeBody.ReadAsync(context.Request.Body, ContractLimits.BatchBytes, cancellation);
-        if (body is null) return BuildArray.TooLarge();
-        (IReadOnlyList<BuildText> builds, ProblemAnswer? problem) = BuildArray.Read(body.Bytes);
-        return problem is null
-            ? await AnswerAll(builds.ToAsyncEnumerable(), context, wanted, log, cancellation)
-            : problem;
+        RequestBodies bodies = context.RequestServices.GetRequiredService<RequestBodies>();
+        (WholeBody? body, ProblemAnswer? refusal) = await bodies.Read(context.Request, ContractLimits.BatchBytes, cancellation);
+        using (body)
+        {
+            if (body is null) return refusal ?? BuildArray.TooLarge();
+            (IReadOnlyList<BuildText> builds, ProblemAnswer? problem) = BuildArray.Read(body.Bytes);
+            return problem is null
+                ? await AnswerAll(builds.ToAsyncEnumerable(), context, wanted, log, cancellation)
+                : problem;
+        }
     }
 
     private static async Task<IResult> AnswerAll(
@@ -46,9 +60,14 @@ internal static class PostBatch
         Serilog.ILogger log,
         CancellationToken cancellation)
     {
-        var answering = new BatchAnswering(Answering.Answer, context.TraceIdentifier, log);
+        Computations computations = context.RequestServices.GetRequiredService<Computations>();
+        WorkCharges charges = context.RequestServices.GetRequiredService<WorkCharges>();
+        var answering = new BatchAnswering(
+            (build, stop) => computations.RunLine(context, computation => Answering.Answer(build, computation), stop),
+            context.TraceIdentifier,
+            log);
         var writer = new BatchWriter(context.Response, wanted);
-        IAsyncEnumerable<BuildText> paced = context.RequestServices.GetRequiredService<BatchPace>().Of(builds, context, cancellation);
+        IAsyncEnumerable<BuildText> paced = BatchPace.Of(builds, charges, context, cancellation);
         await InOrder.Run(paced, answering.Answer, writer.Write, Environment.ProcessorCount, cancellation);
         await writer.End(cancellation);
         return Results.Empty;

@@ -1,7 +1,9 @@
 using System.Security.Cryptography;
+using Cablewright.Contract.Builds;
 using Cablewright.Contract.Comparisons;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
+using Cablewright.Service.Computing;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
@@ -14,19 +16,35 @@ internal static class PostComparison
     private static readonly ContractValidator<ComparisonRequest> Validator = new();
 
     /// <summary>Reads, checks and compares the builds.</summary>
-    public static Task<IResult> Answer(HttpRequest request, CancellationToken cancellation) =>
-        JsonBody.Answer(request, AnswerJson.Shapes.ComparisonRequest, Answer, cancellation);
+    public static Task<IResult> Answer(HttpContext context, Computations computations, CancellationToken cancellation) =>
+        JsonBody.Answer(
+            context.Request,
+            AnswerJson.Shapes.ComparisonRequest,
+            comparison => computations.Run(context, computation => Answer(comparison, computation), cancellation),
+            cancellation);
 
-    private static IResult Answer(ComparisonRequest comparison)
+    private static IResult Answer(ComparisonRequest comparison, Computation computation)
     {
-        List<Fault> faults = [.. Validator.FaultsOf(comparison)];
+        List<Fault> faults = [.. Validator.FaultsOf(comparison), .. comparison.Builds.SelectMany(IncludeFaults)];
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
-        Answered[] answers = [.. comparison.Builds.Select(Answering.Work)];
+        Answered[] answers = [.. comparison.Builds.Select(build => Answering.Work(build, computation))];
         for (int i = 0; i < answers.Length; i++)
             faults.AddRange(answers[i].Faults.Select(fault => fault.Below($"/builds/{i}")));
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
         Comparison result = ComparisonMapping.ToContract(comparison.Builds, answers);
         byte[] body = AnswerJson.Write(result, AnswerJson.Shapes.Comparison);
         return new JsonAnswer(body, "cmp_" + Convert.ToHexStringLower(SHA256.HashData(body)), "no-cache");
+    }
+
+    /// <summary>What is asked for would be worked out at length and shown nowhere.</summary>
+    private static IEnumerable<Fault> IncludeFaults(Build build, int index)
+    {
+        if (build.Include is not null)
+            yield return new Fault(
+                $"/builds/{index}/include",
+                ContentCodes.IncludeInComparison,
+                "a comparison has no place for what a build includes",
+                null,
+                "no include; ask for it with POST /v1/assessments");
     }
 }

@@ -34,6 +34,10 @@ internal sealed record Operation(string Id, string Tag, string Summary, string D
 
     /// <summary>Whether it takes <c>If-Match</c> and <c>If-None-Match</c>.</summary>
     public bool IsConditional { get; init; }
+
+    /// <summary>Whether it computes, which only so many may do at once and for so long.</summary>
+    public bool Computes { get; init; }
+
     /// <summary>Whether body and answer are lists, which can also come one item a line.</summary>
     public bool IsBatch { get; init; }
 
@@ -57,7 +61,7 @@ internal static class OperationMetadata
         [ProblemKinds.KeyMissing, ProblemKinds.KeyRefused, ProblemKinds.KeyWithoutRight, ProblemKinds.CatalogueUnavailable];
 
     /// <summary>Describes a route as this operation with this answer.</summary>
-    public static void DescribedAs<TAnswer>(this RouteHandlerBuilder route, Operation operation)
+    public static RouteHandlerBuilder DescribedAs<TAnswer>(this RouteHandlerBuilder route, Operation operation)
     {
         string[] lines = operation.IsBatch ? [JsonMediaType.Lines] : [];
         route.WithMetadata(operation)
@@ -75,10 +79,13 @@ internal static class OperationMetadata
         if (operation.IsCacheable) route.Produces(StatusCodes.Status304NotModified);
         foreach (int status in operation.AllProblems().Select(kind => kind.Status).Distinct().Order())
             route.Produces<Problem>(status, ProblemAnswer.ContentType);
+        return route;
     }
 
     /// <summary>Every kind of problem that an operation can be answered with.</summary>
     public static IEnumerable<ProblemKind> AllProblems(this Operation operation) => operation.Problems
+        .Concat(operation.Computes ? [ProblemKinds.ComputationTooLong] : [])
+        .Concat(operation.Computes || operation.Body is not null ? [ProblemKinds.Busy] : [])
         .Concat(operation.Scope == KeyScopes.None ? [] : OfEveryKey)
         .Concat(operation.Tag == Operations.Health ? [] : [ProblemKinds.NotUnderstood, ProblemKinds.TooManyRequests])
         .Concat(OfEveryOperation);

@@ -47,6 +47,7 @@ internal static class Operations
         + "With record=true and a shop's key that may write records the answer, and the build with it, is kept unchanged until the "
         + "shop deletes it: 201 where it is new, 200 where the shop has it already.")
     {
+        Computes = true,
         Statuses = [StatusCodes.Status200OK, StatusCodes.Status201Created],
         Scope = KeyScopes.RecordsWrite,
         IsKeyOptional = true,
@@ -63,8 +64,10 @@ internal static class Operations
 
     public static readonly Operation Compare = new(
         "compareBuilds", Assessments, "Put builds side by side",
-        "Assesses two to six builds and says where they differ, run by run and amplifier by amplifier, matched by id.")
+        "Assesses two to six builds and says where they differ, run by run and amplifier by amplifier, matched by id. What a build "
+        + "could `include` by itself has no place here and is refused.")
     {
+        Computes = true,
         Body = typeof(ComparisonRequest),
         Example = () => JsonSerializer.SerializeToNode(
             new ComparisonRequest { Builds = [QuickBuild.Example, QuickBuild.Example with { Name = "another" }] },
@@ -81,8 +84,10 @@ internal static class Operations
         + $"answer. Lines of builds (`{JsonMediaType.Lines}`, at most {ContractLimits.BodyBytes / 1024} KB a line, any number of "
         + "lines, blank ones left out) are read as they come and no faster than they are answered: read answers "
         + "while you still send, or, where a client cannot, send arrays. Give up the connection and the work stops. "
+        + "A build that the service has no place for yet waits; one that takes too long is answered with 503 by itself. "
         + "The answer has the form of the request, unless `Accept` prefers the other. Pointers and columns count from the start of the build.")
     {
+        Computes = true,
         Body = typeof(IReadOnlyList<Build>),
         IsBatch = true,
         Example = () => JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build),
@@ -94,6 +99,7 @@ internal static class Operations
         "The same computation for one amplifier, fed from one battery over one run. The answer also carries the full build "
         + "that it stood for, ready to edit and post.")
     {
+        Computes = true,
         IsCacheable = true,
         Query = QuickQuery.Parameters,
         Problems = [ProblemKinds.FaultyBuild],
@@ -119,6 +125,7 @@ internal static class Operations
         + "a cable is too thin where the build fails with it. Each part that is missing, short, thin or wrongly fused is a finding "
         + "with its remedy. The kit stands in the request, or is one that a shop keeps here, which its key must be sent for.")
     {
+        Computes = true,
         Scope = KeyScopes.KitsRead,
         IsKeyOptional = true,
         Body = typeof(KitCheck),
@@ -132,6 +139,7 @@ internal static class Operations
         "Every kit of the shop held against the build: those that serve first, the cheapest of them before the others, and what each "
         + "of the others lacks.")
     {
+        Computes = true,
         Scope = KeyScopes.KitsRead,
         Body = typeof(KitMatchRequest),
         Example = ExampleKit.MatchJson,
@@ -240,12 +248,12 @@ internal static class Operations
     };
 
     public static readonly Operation AskLive = new(
-        "askLive", Health, "Ask whether the process answers", "Answers as long as the process runs.");
+        "askLive", Health, "Ask whether the process answers", "Answers as long as the process runs, whatever else it does. It is not logged.");
 
     public static readonly Operation AskReady = new(
         "askReady", Health, "Ask whether the service computes correctly",
         "Answers 200 if a built-in reference build gave its known answer when the process started, and the catalogue was read "
-        + "once. The database is not asked again for it.")
+        + "once. The database is not asked again for it. 503 as soon as the service was told to stop.")
     {
         Problems = [ProblemKinds.NotReady],
     };

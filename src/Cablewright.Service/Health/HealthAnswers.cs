@@ -9,12 +9,18 @@ namespace Cablewright.Service.Health;
 /// <summary><c>GET /health/live</c> and <c>GET /health/ready</c>.</summary>
 internal static class HealthAnswers
 {
-    /// <summary>The process answers.</summary>
+    /// <summary>The process answers. Asked for nothing else: it must answer where everything else is held up.</summary>
     public static IResult Live() => Report("live");
 
-    /// <summary>The process computes what it should, found out once, and it has read the catalogue once.</summary>
-    public static IResult Ready(Catalogues catalogues) =>
-        ReferenceBuild.GivesItsKnownAnswer.Value && catalogues.Newest is not null ? Report("ready") : new ProblemAnswer(ProblemKinds.NotReady);
+    /// <summary>
+    /// The process computes what it should, found out once, it has read the catalogue once, and it was not told to stop.
+    /// </summary>
+    public static IResult Ready(Catalogues catalogues, IHostApplicationLifetime lifetime) =>
+        ReferenceBuild.GivesItsKnownAnswer.Value
+            && catalogues.Newest is not null
+            && !lifetime.ApplicationStopping.IsCancellationRequested
+                ? Report("ready")
+                : new ProblemAnswer(ProblemKinds.NotReady);
 
     private static JsonAnswer Report(string status) => new JsonAnswer(
         AnswerJson.Write(

@@ -28,6 +28,7 @@ internal static class RequestLog
         options.Logger = logger;
         options.MessageTemplate = Line;
         options.IncludeQueryInRequestPath = false;
+        options.GetLevel = (context, _, failure) => LevelOf(context.Response.StatusCode, failure);
         options.GetMessageTemplateProperties = (context, _, elapsed, status) =>
         [
             new LogEventProperty("Method", new ScalarValue(KnownMethod(context.Request.Method))),
@@ -43,6 +44,11 @@ internal static class RequestLog
         public void Enrich(LogEvent logEvent, ILogEventPropertyFactory propertyFactory) =>
             logEvent.RemovePropertyIfPresent("RequestPath");
     }
+
+    /// <summary>A service that is too busy or not ready says so on purpose: only a failure is an error.</summary>
+    private static LogEventLevel LevelOf(int status, Exception? failure) => failure is not null || status == 500
+        ? LogEventLevel.Error
+        : status > 500 ? LogEventLevel.Warning : LogEventLevel.Information;
 
     private static string RouteOf(HttpContext context) =>
         (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText ?? "(no route)";

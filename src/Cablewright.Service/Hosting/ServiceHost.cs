@@ -1,5 +1,6 @@
 using System.Reflection;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Computing;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Health;
 using Cablewright.Service.Json;
@@ -30,33 +31,48 @@ internal static class ServiceHost
         builder.Host.UseSerilog(RequestLog.Configure, preserveStaticLogger: true);
         builder.Services.AddContract();
         AddCatalogue(builder);
-        RateLimits.Add(builder);
+        builder.Services.AddSingleton(services => LoadSettings.Of(services.GetRequiredService<IConfiguration>()));
+        builder.Services.AddSingleton<RequestBodies>();
+        Computations.Add(builder.Services);
+        Draining.Add(builder.Services);
         BrowserCallers.Add(builder);
 
         WebApplication app = builder.Build();
+        KeepThreadsFree(app.Services.GetRequiredService<LoadSettings>());
         Proxies.Use(app);
         app.Use(Correlation.Apply);
         app.Use(SecurityHeaders.Apply);
         app.Use(HeadRequests.Apply);
+        // Before everything that a liveness check does without.
+        app.UseRouting();
         app.UseSerilogRequestLogging(log => RequestLog.Configure(log, app.Services.GetRequiredService<Serilog.ILogger>()));
         app.UseExceptionHandler(new ExceptionHandlerOptions
         {
             ExceptionHandler = UnansweredRequests.OnException,
             AllowStatusCode404Response = true,
-            SuppressDiagnosticsCallback = context => context.Exception is StorageUnavailableException,
+            SuppressDiagnosticsCallback = context => context.Exception is StorageUnavailableException or BadHttpRequestException,
         });
         app.UseStatusCodePages(UnansweredRequests.OnEmptyAnswer);
         app.UseContractPages();
-        app.UseRouting();
         BrowserCallers.Use(app);
         app.Use(KeyGate.Identify);
-        app.UseRateLimiter();
+        app.Use(WorkCharges.Admit);
         app.Use(KeyGate.Admit);
         app.Use(AcceptGate.Apply);
         app.Use(QueryGate.Apply);
         Addresses.AnnounceWhenStarted(app);
         app.Lifetime.ApplicationStarted.Register(() => _ = ReferenceBuild.GivesItsKnownAnswer.Value);
         return app;
+    }
+
+    /// <summary>
+    /// Computations run on threads of the pool. With as many more, reading and answering never waits for the pool to notice that
+    /// all of them are busy, which takes it half a second.
+    /// </summary>
+    private static void KeepThreadsFree(LoadSettings settings)
+    {
+        ThreadPool.GetMinThreads(out int workers, out int completions);
+        ThreadPool.SetMinThreads(Math.Max(workers, Environment.ProcessorCount + settings.ComputationsAtOnce), completions);
     }
 
     /// <summary>The tool that writes the contract at build time starts a host too, and must leave no database behind.</summary>

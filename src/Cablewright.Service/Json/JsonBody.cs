@@ -18,8 +18,17 @@ internal static class JsonBody
         where T : class
     {
         if (!IsPlainJson(request)) return new ProblemAnswer(ProblemKinds.UnsupportedMediaType);
-        Shaped<T> body = await ShapeReader.ReadAsync(request, shape, cancellation: cancellation);
+        RequestBodies bodies = request.HttpContext.RequestServices.GetRequiredService<RequestBodies>();
+        (WholeBody? whole, ProblemAnswer? refusal) = await bodies.Read(request, ShapeReader.MostBytes, cancellation);
+        if (refusal is not null) return refusal;
+        Shaped<T> body = Read(whole, shape);
         return body.Outcome == ShapeOutcome.Read ? await answer(body.Value!) : FaultyRequest.Of(body);
+    }
+
+    /// <summary>The memory goes back before anything is computed.</summary>
+    private static Shaped<T> Read<T>(WholeBody? whole, JsonTypeInfo<T> shape) where T : class
+    {
+        using (whole) return whole is null ? ShapeReader.TooLarge<T>(ShapeReader.MostBytes) : ShapeReader.Read(whole.Bytes, shape);
     }
 
     private static bool IsPlainJson(HttpRequest request) =>

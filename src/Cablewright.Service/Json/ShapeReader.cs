@@ -24,21 +24,7 @@ public static class ShapeReader
     /// <exception cref="NotSupportedException">The type holds something that no request may hold.</exception>
     public static void Prepare(JsonTypeInfo type) => Shapes.Of(type);
 
-    /// <summary>Reads a request's body. Its <c>Content-Type</c> is for the endpoint: see <see cref="JsonMediaType"/>.</summary>
-    public static ValueTask<Shaped<T>> ReadAsync<T>(
-        HttpRequest request, JsonTypeInfo<T> type, int mostBytes = MostBytes, CancellationToken cancellation = default)
-        where T : class =>
-        request.ContentLength > mostBytes ? new(TooLarge<T>(mostBytes)) : ReadAsync(request.Body, type, mostBytes, cancellation);
-
-    /// <summary>Reads a stream to its end, or to one byte more than allowed.</summary>
-    public static async ValueTask<Shaped<T>> ReadAsync<T>(
-        Stream body, JsonTypeInfo<T> type, int mostBytes = MostBytes, CancellationToken cancellation = default) where T : class
-    {
-        using WholeBody? whole = await WholeBody.ReadAsync(body, mostBytes, cancellation).ConfigureAwait(false);
-        return whole is null ? TooLarge<T>(mostBytes) : Read(whole.Bytes, type);
-    }
-
-    /// <summary>Reads a body that is in memory, such as one line of a batch.</summary>
+    /// <summary>Reads a body that is in memory, or one line of a batch.</summary>
     /// <param name="utf8">The body.</param>
     /// <param name="type">The contract's type.</param>
     /// <param name="firstLine">The number of its first line, for the places that faults name.</param>

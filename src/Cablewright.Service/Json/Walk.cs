@@ -20,7 +20,7 @@ internal sealed class Walk(int most, bool readsQuantities)
 
     /// <summary>Everything found, in order; at the end a word on what is not listed.</summary>
     public IReadOnlyList<Fault> Faults =>
-        IsOver ? [.. _listed, new Fault("", ShapeCodes.More, $"there are more faults than the {most} listed")] : _listed;
+        IsOver ? [.. _listed, Fault.More(most)] : _listed;
 
     public void Enter(string member) => _path.Add((member, 0));
 

@@ -7,21 +7,25 @@ internal sealed class WholeBody : IDisposable
 {
     private const int FirstBuffer = 16_384;
 
-    private byte[] buffer;
+    private readonly int mostBytes;
+    private readonly BodyBudget budget;
+    private byte[] buffer = [];
     private int length;
 
-    private WholeBody(int mostBytes) => buffer = ArrayPool<byte>.Shared.Rent(Math.Min(FirstBuffer, mostBytes + 1));
+    private WholeBody(int mostBytes, BodyBudget budget) => (this.mostBytes, this.budget) = (mostBytes, budget);
 
     /// <summary>What was read; not to be used once this is disposed of.</summary>
     public ReadOnlyMemory<byte> Bytes => buffer.AsMemory(0, length);
 
     /// <summary>Reads a stream to its end, or to little more than allowed and then gives <c>null</c>.</summary>
-    public static async ValueTask<WholeBody?> ReadAsync(Stream body, int mostBytes, CancellationToken cancellation)
+    /// <exception cref="BudgetSpentException">The memory for bodies is taken up.</exception>
+    public static async ValueTask<WholeBody?> ReadAsync(
+        Stream body, int mostBytes, BodyBudget budget, CancellationToken cancellation)
     {
-        var whole = new WholeBody(mostBytes);
+        var whole = new WholeBody(mostBytes, budget);
         try
         {
-            if (await whole.Fill(body, mostBytes, cancellation).ConfigureAwait(false)) return whole;
+            if (await whole.Fill(body, cancellation).ConfigureAwait(false)) return whole;
         }
         catch
         {
@@ -34,30 +38,44 @@ internal sealed class WholeBody : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        if (buffer.Length > 0) ArrayPool<byte>.Shared.Return(buffer);
-        (buffer, length) = ([], 0);
-    }
+    public void Dispose() => Swap([]);
 
-    private async ValueTask<bool> Fill(Stream body, int mostBytes, CancellationToken cancellation)
+    private async ValueTask<bool> Fill(Stream body, CancellationToken cancellation)
     {
+        Grow(Math.Min(FirstBuffer, mostBytes + 1));
         int got;
         while ((got = await body.ReadAsync(buffer.AsMemory(length), cancellation).ConfigureAwait(false)) > 0)
         {
             length += got;
             if (length > mostBytes) return false;
-            if (length == buffer.Length) Grow();
+            if (length == buffer.Length) Grow(2 * buffer.Length);
         }
 
         return true;
     }
 
-    private void Grow()
+    private void Grow(int bytes)
     {
-        byte[] larger = ArrayPool<byte>.Shared.Rent(2 * buffer.Length);
+        byte[] larger = ArrayPool<byte>.Shared.Rent(bytes);
+        try
+        {
+            budget.Take(larger.Length, mostBytes);
+        }
+        catch
+        {
+            ArrayPool<byte>.Shared.Return(larger);
+            throw;
+        }
+
         buffer.CopyTo(larger, 0);
-        ArrayPool<byte>.Shared.Return(buffer);
-        buffer = larger;
+        Swap(larger);
+    }
+
+    private void Swap(byte[] other)
+    {
+        if (buffer.Length > 0) ArrayPool<byte>.Shared.Return(buffer);
+        budget.Give(buffer.Length);
+        buffer = other;
+        if (other.Length == 0) length = 0;
     }
 }

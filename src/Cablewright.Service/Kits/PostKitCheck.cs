@@ -1,8 +1,8 @@
 using Cablewright.Engine.Kits;
-using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
+using Cablewright.Service.Computing;
 using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
@@ -17,11 +17,15 @@ namespace Cablewright.Service.Kits;
 internal static class PostKitCheck
 {
     /// <summary>Reads, checks and holds the kit against the build.</summary>
-    public static Task<IResult> Answer(HttpContext context, Catalogues catalogues, CancellationToken cancellation) =>
+    public static Task<IResult> Answer(
+        HttpContext context, Catalogues catalogues, Computations computations, CancellationToken cancellation) =>
         JsonBody.Answer(
-            context.Request, AnswerJson.Shapes.KitCheck, asked => Answer(asked, context, catalogues), cancellation);
+            context.Request,
+            AnswerJson.Shapes.KitCheck,
+            asked => computations.Run(context, computation => Answer(asked, context, catalogues, computation), cancellation),
+            cancellation);
 
-    private static IResult Answer(KitCheck asked, HttpContext context, Catalogues catalogues)
+    private static IResult Answer(KitCheck asked, HttpContext context, Catalogues catalogues, Computation computation)
     {
         if (asked.Shop is not null && KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal)
             return new ProblemAnswer(refusal);
@@ -30,14 +34,14 @@ internal static class PostKitCheck
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         Fault[] faults =
         [
-            .. BuildFaults.Of(asked.Build, build).Select(fault => fault.Below("/build")),
+            .. BuildFaults.Of(asked.Build, build, computation.HasKey).Select(fault => fault.Below("/build")),
             .. KitCheckValidator.FaultsOf(asked, kept is not null),
         ];
         if (faults.Length > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
 
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
         if (catalogue is not null) KitAnswers.NameRevision(context, catalogue);
-        Engine.Kits.KitCheck check = new KitChecker(build, ruleset, WorkMeter.For(build)).Check(
+        Engine.Kits.KitCheck check = new KitChecker(build, ruleset, computation.MeterFor(build)).Check(
             kept is null ? KitMapping.ToEngine(asked.Kit!) : ShopKits.ToEngine(kept));
         return TaggedAnswer.Of(KitAnswerMapping.ToContract(check, ruleset, catalogue?.Revision), AnswerJson.Shapes.KitAnswer);
     }

@@ -1,10 +1,10 @@
 using Cablewright.Contract.Kits;
 using Cablewright.Engine;
 using Cablewright.Engine.Kits;
-using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
+using Cablewright.Service.Computing;
 using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
@@ -25,18 +25,25 @@ internal static class PostKitMatch
     private static readonly ContractValidator<KitMatchRequest> Validator = new();
 
     /// <summary>Reads, checks and holds the shop's kits against the build.</summary>
-    public static Task<IResult> Answer(HttpContext context, Catalogues catalogues, CancellationToken cancellation) =>
+    public static Task<IResult> Answer(
+        HttpContext context, Catalogues catalogues, Computations computations, CancellationToken cancellation) =>
         JsonBody.Answer(
-            context.Request, AnswerJson.Shapes.KitMatchRequest, asked => Answer(asked, context, catalogues, cancellation), cancellation);
+            context.Request,
+            AnswerJson.Shapes.KitMatchRequest,
+            asked => computations.Run(context, computation => Answer(asked, context, catalogues, computation), cancellation),
+            cancellation);
 
-    private static IResult Answer(
-        KitMatchRequest asked, HttpContext context, Catalogues catalogues, CancellationToken cancellation)
+    private static IResult Answer(KitMatchRequest asked, HttpContext context, Catalogues catalogues, Computation computation)
     {
         if (KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal) return new ProblemAnswer(refusal);
         Catalogue catalogue = catalogues.Newest!;
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         string? after = asked.After is null ? null : Cursor.Read(asked.After);
-        List<Fault> faults = [.. BuildFaults.Of(asked.Build, build).Select(fault => fault.Below("/build")), .. Validator.FaultsOf(asked)];
+        List<Fault> faults =
+        [
+            .. BuildFaults.Of(asked.Build, build, computation.HasKey).Select(fault => fault.Below("/build")),
+            .. Validator.FaultsOf(asked),
+        ];
         if (asked.After is not null && (after is null || !catalogue.KitsOf(asked.Shop).ContainsKey(after)))
             faults.Add(new Fault(
                 "/after", KitCodes.CursorUnknown, "no kit of the shop is meant by this: it may be gone; start again without it",
@@ -44,15 +51,15 @@ internal static class PostKitMatch
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
 
         KitAnswers.NameRevision(context, catalogue);
-        return TaggedAnswer.Of(Match(asked, build, catalogue, after, cancellation), AnswerJson.Shapes.KitMatches);
+        return TaggedAnswer.Of(Match(asked, build, catalogue, after, computation), AnswerJson.Shapes.KitMatches);
     }
 
     private static KitMatches Match(
-        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, CancellationToken cancellation)
+        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, Computation computation)
     {
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
         Engine.Kits.KitMatches all = KitMatcher.Match(
-            build, catalogue.KitsOf(asked.Shop).Values.Select(ShopKits.ToEngine), ruleset, WorkMeter.For(build, cancellation));
+            build, catalogue.KitsOf(asked.Shop).Values.Select(ShopKits.ToEngine), ruleset, computation.MeterFor(build));
         IEnumerable<KitMatch> rest = after is null ? all.Found : all.Found.SkipWhile(match => match.Kit.Sku != after).Skip(1);
         KitMatch[] page = [.. rest.Take((asked.Limit ?? UsualLimit) + 1)];
         KitMatch[] shown = [.. page.Take(asked.Limit ?? UsualLimit)];

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Cablewright.Service.Json;
 
 namespace Cablewright.Service.Problems;
 
@@ -13,4 +14,8 @@ public sealed record Fault(string Pointer, string Code, string Detail, JsonNode?
     /// <summary>The same where the document that it was found in stands at a place of a larger one.</summary>
     /// <param name="place">JSON pointer of that place.</param>
     public Fault Below(string place) => this with { Pointer = place + Pointer };
+
+    /// <summary>Stands for those beyond the ones that are listed.</summary>
+    /// <param name="most">How many are listed.</param>
+    public static Fault More(int most) => new("", ShapeCodes.More, $"there are more faults than the {most} listed");
 }

@@ -74,6 +74,8 @@ internal static class FaultKinds
         new(ContentCodes.IdReserved, "The id body, which the vehicle's body has."),
         new(ContentCodes.TooFewItems, "Too few items in a list."),
         new(ContentCodes.TooManyItems, "Too many items in a list."),
+        new(ContentCodes.TooManyWithoutKey, "More items in a list than a caller without a shop's key may send."),
+        new(ContentCodes.IncludeInComparison, "An include in a build of a comparison, which has no place to answer it."),
         new(ContentCodes.TextTooLong, "Too long a text."),
         new(ContentCodes.OutOfRange, "A number outside its range."),
         new(ContentCodes.CurrencyMalformed, "Text that is no currency code."),

@@ -13,6 +13,9 @@ internal sealed class ProblemAnswer(ProblemKind kind, string detail, IReadOnlyLi
     {
     }
 
+    /// <summary>After how long it is worth trying again, where more is known than the kind says.</summary>
+    public TimeSpan? RetryAfter { get; init; }
+
     /// <summary>The problem itself.</summary>
     /// <param name="traceId">Names the request.</param>
     public Problem Of(string traceId) => new()
@@ -33,7 +36,7 @@ internal sealed class ProblemAnswer(ProblemKind kind, string detail, IReadOnlyLi
         response.StatusCode = kind.Status;
         response.ContentType = ContentType;
         response.Headers.CacheControl = "no-store";
-        if (kind.RetryAfterSeconds is { } seconds)
+        if ((RetryAfter is { } wait ? (int)Math.Ceiling(wait.TotalSeconds) : kind.RetryAfterSeconds) is { } seconds)
             response.Headers.RetryAfter = seconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
         if (kind.Status == StatusCodes.Status401Unauthorized) response.Headers.WWWAuthenticate = "Bearer";
         byte[] body = AnswerJson.Write(Of(httpContext.TraceIdentifier), AnswerJson.Shapes.Problem);

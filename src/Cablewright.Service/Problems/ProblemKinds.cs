@@ -69,8 +69,8 @@ internal static class ProblemKinds
         "The request has the right shape, but what it says cannot be worked with. All faults are listed at once.");
 
     public static readonly ProblemKind TooManyRequests = new(
-        "requests.too-many", Status429TooManyRequests, "Too many requests without a key",
-        "Callers without a key may ask only so often. Wait, or send a shop's key.")
+        "requests.too-many", Status429TooManyRequests, "Too much work without a key",
+        "Callers without a key may ask only for so much work a minute. Wait as long as Retry-After says, or send a shop's key.")
     {
         RetryAfterSeconds = 2,
     };
@@ -81,8 +81,24 @@ internal static class ProblemKinds
 
     public static readonly ProblemKind NotReady = new(
         "service.not-ready", Status503ServiceUnavailable, "The service is not ready",
-        "The built-in reference build does not give its known answer, or the catalogue was not read yet. Do not use this "
-        + "instance.");
+        "The built-in reference build does not give its known answer, the catalogue was not read yet, or the service is about "
+        + "to stop. Do not use this instance.");
+
+    public static readonly ProblemKind Busy = new(
+        "service.busy", Status503ServiceUnavailable, "The service is busy",
+        "Every place for a computation is taken and enough calls wait for one, or the request bodies that arrive take up all the "
+        + "memory set aside for them. Nothing was computed: send it again after Retry-After.")
+    {
+        RetryAfterSeconds = 2,
+    };
+
+    public static readonly ProblemKind ComputationTooLong = new(
+        "computation.too-long", Status503ServiceUnavailable, "The computation took too long",
+        "It was ended at the limit that the operator set, so as not to hold up others. Ask again when the service is less busy, "
+        + "or ask less at once: state what is known, leave out what is not needed of \"include\".")
+    {
+        RetryAfterSeconds = 10,
+    };
 
     public static readonly ProblemKind CatalogueUnavailable = new(
         "catalogue.unavailable", Status503ServiceUnavailable, "The catalogue cannot be used now",
@@ -101,7 +117,7 @@ internal static class ProblemKinds
     [
         NotUnderstood, Refused, KeyMissing, KeyRefused, KeyWithoutRight, NotFound, MethodNotAllowed, NotAcceptable, TimedOut,
         CatalogueFull, ConditionFailed, TooLarge, UnsupportedMediaType, FaultyBuild, Faulty, ConditionMissing, TooManyRequests,
-        Failed, NotReady, CatalogueUnavailable,
+        Failed, NotReady, Busy, ComputationTooLong, CatalogueUnavailable,
     ];
 
     /// <summary>The kind that an answer without a body stands for.</summary>

@@ -15,9 +15,10 @@ internal static class BuildFaults
     /// </summary>
     /// <param name="stated">The build as sent.</param>
     /// <param name="mapped">The same for the engine, with placeholders where a value cannot be read.</param>
-    public static IReadOnlyList<Fault> Of(Build stated, Engine.Builds.Build mapped)
+    /// <param name="hasKey">Whether the caller showed a shop's valid key.</param>
+    public static IReadOnlyList<Fault> Of(Build stated, Engine.Builds.Build mapped, bool hasKey)
     {
-        IReadOnlyList<Fault> content = Validator.FaultsOf(stated);
+        Fault[] content = [.. Validator.FaultsOf(stated), .. hasKey ? [] : KeylessLimits.FaultsOf(stated)];
         return
         [
             .. content,

@@ -20,6 +20,12 @@ public static class ContentCodes
     /// <summary>Too many items in a list.</summary>
     public const string TooManyItems = "items.too-many";
 
+    /// <summary>More items in a list than a caller without a key may send.</summary>
+    public const string TooManyWithoutKey = "items.too-many-without-key";
+
+    /// <summary>An include in a build of a comparison.</summary>
+    public const string IncludeInComparison = "comparison.include";
+
     /// <summary>Too long a text.</summary>
     public const string TextTooLong = "text.too-long";
 

@@ -33,6 +33,9 @@ public sealed class Conversation : IDisposable
         await stream.WriteAsync("\r\n"u8.ToArray());
     }
 
+    /// <summary>Sends what may be no chunk at all.</summary>
+    public async Task SayRaw(string text) => await stream.WriteAsync(Encoding.ASCII.GetBytes(text));
+
     public async Task Finish() => await stream.WriteAsync("0\r\n\r\n"u8.ToArray());
 
     /// <summary>The next line of the answer; <c>null</c> at its end.</summary>

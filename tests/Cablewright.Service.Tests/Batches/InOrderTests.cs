@@ -19,7 +19,7 @@ public class InOrderTests
         var taken = new List<int>();
         await InOrder.Run(
             Row(pauses.Length),
-            item => { Thread.Sleep(pauses[item]); return item; },
+            (item, _) => { Thread.Sleep(pauses[item]); return Task.FromResult(item); },
             (item, _) => { taken.Add(item); return Task.CompletedTask; },
             Ahead,
             CancellationToken.None);
@@ -83,14 +83,14 @@ public class InOrderTests
         Assert.Equal(Enumerable.Range(0, 10), taken);
     }
 
-    private int Work(int item)
+    private Task<int> Work(int item, CancellationToken cancellation)
     {
         Interlocked.Increment(ref begun);
         int now = Interlocked.Increment(ref atOnce);
         lock (this) most = Math.Max(most, now);
         Thread.Sleep(1);
         Interlocked.Decrement(ref atOnce);
-        return item;
+        return Task.FromResult(item);
     }
 
     /// <summary>Work that ran on would be seen to begin while this waits.</summary>

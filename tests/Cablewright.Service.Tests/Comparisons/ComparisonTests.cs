@@ -45,6 +45,16 @@ public class ComparisonTests(ServiceFixture service) : IClassFixture<ServiceFixt
         Assert.All(answer.Faults, fault => Assert.StartsWith("/builds/0/", fault.Pointer, StringComparison.Ordinal));
     }
 
+    /// <summary>It would be worked out at length and shown nowhere.</summary>
+    [Fact]
+    public async Task What_a_build_includes_is_refused()
+    {
+        string including = Builds.With(build => build["include"] = new JsonArray("headroom"));
+        Answer answer = await service.PostTo(Path, Of(Builds.Small, including));
+        ProblemAssertions.IsProblem(answer, 422, "build.faulty");
+        Assert.Equal([("/builds/1/include", "comparison.include")], answer.Faults);
+    }
+
     [Theory]
     [InlineData(1, "items.too-few")]
     [InlineData(7, "items.too-many")]

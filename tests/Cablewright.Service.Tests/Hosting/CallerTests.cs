@@ -1,3 +1,5 @@
+using Cablewright.Service.Computing;
+using Cablewright.Service.Tests.Computing;
 using Cablewright.Service.Tests.Support;
 
 namespace Cablewright.Service.Tests.Hosting;
@@ -5,18 +7,28 @@ namespace Cablewright.Service.Tests.Hosting;
 /// <summary>What the service does about callers that it does not know, and about browsers.</summary>
 public class CallerTests
 {
-    private const int PerMinute = 5;
+    private const int Requests = 5;
+    private const string Table = "/v1/rulesets";
     private const string Quick = "/v1/assessments/quick?ratedOutput=1000+W&length=16+ft";
 
     [Fact]
     public async Task Anonymous_callers_may_ask_only_so_often_and_health_always()
     {
-        await using ServiceFixture service = await Start(("Cablewright:AnonymousRequestsPerMinute", $"{PerMinute}"));
-        for (int asked = 0; asked < PerMinute; asked++) Assert.Equal(200, (await service.Get(Quick)).Status);
-        Answer refused = await service.Get(Quick, ("Authorization", "Bearer nonsense"));
+        await using ServiceFixture service = await Start(WorkFor(Requests));
+        for (int asked = 0; asked < Requests; asked++) Assert.Equal(200, (await service.Get(Table)).Status);
+        Answer refused = await service.Get(Table, ("Authorization", "Bearer nonsense"));
         ProblemAssertions.IsProblem(refused, 429, "requests.too-many");
-        Assert.InRange(int.Parse(refused.Headers["Retry-After"]), 1, 60);
-        for (int asked = 0; asked < 3 * PerMinute; asked++) Assert.Equal(200, (await service.Get("/health/live")).Status);
+        Assert.InRange(int.Parse(refused.Headers["Retry-After"]), 1, 60 / Requests);
+        for (int asked = 0; asked < 3 * Requests; asked++) Assert.Equal(200, (await service.Get("/health/ready")).Status);
+    }
+
+    [Fact]
+    public async Task Computing_costs_more_than_reading()
+    {
+        await using ServiceFixture reading = await StartStanding(WorkFor(2));
+        Assert.Equal((200, 200), ((await reading.Get(Table)).Status, (await reading.Get(Table)).Status));
+        await using ServiceFixture computing = await StartStanding(WorkFor(2));
+        Assert.Equal((200, 429), ((await computing.Get(Quick)).Status, (await computing.Get(Table)).Status));
     }
 
     [Fact]
@@ -61,9 +73,18 @@ public class CallerTests
             await service.Get("/v1/shops/demo/kits", ("Authorization", "Bearer nonsense")), 503, "catalogue.unavailable");
     }
 
-    private static async Task<ServiceFixture> Start(params (string Name, string Value)[] settings)
+    private static (string, string) WorkFor(int requests) =>
+        ("Cablewright:AnonymousWorkPerMinute", $"{requests * WorkBuckets.EachRequest}");
+
+    private static Task<ServiceFixture> Start(params (string Name, string Value)[] settings) =>
+        Start(new ServiceFixture(), settings);
+
+    /// <summary>By whose clock nothing comes into the buckets.</summary>
+    private static Task<ServiceFixture> StartStanding((string Name, string Value) setting) =>
+        Start(new ServiceFixture { Clock = new ManualClock() }, setting);
+
+    private static async Task<ServiceFixture> Start(ServiceFixture service, params (string Name, string Value)[] settings)
     {
-        var service = new ServiceFixture();
         foreach ((string name, string value) in settings) service.Settings[name] = value;
         await service.InitializeAsync();
         return service;

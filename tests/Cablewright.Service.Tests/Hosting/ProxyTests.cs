@@ -1,4 +1,5 @@
 using System.Net;
+using Cablewright.Service.Computing;
 using Cablewright.Service.Tests.Support;
 using Microsoft.AspNetCore.Http;
 
@@ -54,7 +55,7 @@ public class ProxyTests
     private static async Task<ServiceFixture> Start(string trusted)
     {
         var service = new ServiceFixture();
-        service.Settings["Cablewright:AnonymousRequestsPerMinute"] = "1";
+        service.Settings["Cablewright:AnonymousWorkPerMinute"] = $"{WorkBuckets.EachRequest}";
         service.Settings["Cablewright:TrustedProxies"] = trusted;
         await service.InitializeAsync();
         return service;

@@ -30,13 +30,16 @@ public sealed class ServiceProcess : IAsyncLifetime
     /// <summary>What it wrote for people.</summary>
     public IReadOnlyList<string> Announcements => [.. errors];
 
+    /// <summary>The lines of its log so far that say more than that a request was answered as it should be.</summary>
+    public IReadOnlyList<string> Troubles => [.. output.Where(line => line.Contains("\"@l\":", StringComparison.Ordinal))];
+
     /// <summary>The lines of its log that name a request.</summary>
     public async Task<IReadOnlyList<string>> LogOf(string correlationId)
     {
         for (var waited = Stopwatch.StartNew(); waited.Elapsed < Patience; await Task.Delay(20))
         {
-            string[] lines = [.. output.Where(line => line.Contains(correlationId, StringComparison.Ordinal))];
-            if (lines.Length > 0) return lines;
+            IReadOnlyList<string> lines = LogSoFar(correlationId);
+            if (lines.Count > 0) return lines;
         }
 
         return [];
@@ -51,7 +54,8 @@ public sealed class ServiceProcess : IAsyncLifetime
             WorkingDirectory = Path.GetTempPath(),
         };
         start.Environment["ASPNETCORE_URLS"] = Address;
-        start.Environment["Cablewright__AnonymousRequestsPerMinute"] = "0";
+        start.Environment["Cablewright__AnonymousWorkPerMinute"] = "0";
+        start.Environment["Cablewright__DrainSeconds"] = "0";
         start.Environment["Cablewright__Storage__SqliteFile"] = SqliteFile;
         foreach ((string name, string value) in Environment) start.Environment[name] = value;
         start.Environment["LC_ALL"] = "de_DE.UTF-8";
@@ -62,6 +66,20 @@ public sealed class ServiceProcess : IAsyncLifetime
         process.BeginErrorReadLine();
         Client = new HttpClient { BaseAddress = new Uri(Address) };
         await listening.Task.WaitAsync(Patience);
+    }
+
+    /// <summary>The same without waiting for them.</summary>
+    public IReadOnlyList<string> LogSoFar(string correlationId) =>
+        [.. output.Where(line => line.Contains(correlationId, StringComparison.Ordinal))];
+
+    /// <summary>Tells it to stop, as whoever runs it does (SIGTERM).</summary>
+    public void Terminate() => Process.Start("kill", ["-TERM", $"{process!.Id}"]).Dispose();
+
+    /// <summary>How it ended; waits until it has.</summary>
+    public async Task<int> ExitCode()
+    {
+        await process!.WaitForExitAsync().WaitAsync(Patience);
+        return process.ExitCode;
     }
 
     /// <summary>Ends it without warning (SIGKILL).</summary>

@@ -6,6 +6,8 @@ namespace Cablewright.Service.Tests.Problems;
 
 public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
+    private const string WithoutKey = "items.too-many-without-key";
+
     [Theory]
     [InlineData(0, 200)]
     [InlineData(1, 413)]
@@ -48,6 +50,51 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     }
 
     [Theory]
+    [InlineData("/amplifiers", ContractLimits.AmplifiersWithoutKey, ContractLimits.Amplifiers)]
+    [InlineData("/runs", ContractLimits.RunsWithoutKey, ContractLimits.Runs)]
+    [InlineData("/vehicle/batteries", ContractLimits.BatteriesWithoutKey, ContractLimits.Batteries)]
+    public async Task Without_a_key_it_holds_fewer(string pointer, int most, int withKey)
+    {
+        Assert.DoesNotContain((pointer, WithoutKey), (await PostList(pointer, most)).Faults);
+        Answer tooMany = await PostList(pointer, most + 1);
+        ProblemAssertions.IsProblem(tooMany, 422, "build.faulty");
+        JsonNode fault = tooMany.Json["errors"]!.AsArray().Single(error => (string)error!["pointer"]! == pointer)!;
+        Assert.Equal(
+            (WithoutKey, $"at most {most}; with a shop's key at most {withKey}"),
+            ((string)fault["code"]!, (string)fault["accepted"]!));
+        string key = await service.Key("limits");
+        Assert.DoesNotContain((pointer, WithoutKey), (await PostList(pointer, withKey, ("Authorization", $"Bearer {key}"))).Faults);
+    }
+
+    [Theory]
+    [InlineData("/v1/assessments/comparisons", """{ "builds": [ {0}, {0} ] }""", "/builds/1/runs")]
+    [InlineData("/v1/kit-checks", """{ "build": {0}, "kit": { "name": "a", "parts": [ { "kind": "ties" } ] } }""", "/build/runs")]
+    public async Task A_build_within_a_request_holds_no_more(string address, string around, string pointer)
+    {
+        Answer answer = await service.PostTo(address, around.Replace("{0}", Of("/runs", ContractLimits.RunsWithoutKey + 1)));
+        Assert.Contains((pointer, WithoutKey), answer.Faults);
+    }
+
+    [Fact]
+    public async Task A_line_of_a_batch_holds_no_more()
+    {
+        string line = JsonNode.Parse(Of("/runs", ContractLimits.RunsWithoutKey + 1))!.ToJsonString();
+        JsonNode answer = Assert.Single((await service.PostBatch(line, "application/x-ndjson")).Lines);
+        Assert.Contains(WithoutKey, answer["problem"]!["errors"]!.AsArray().Select(error => (string)error!["code"]!));
+    }
+
+    [Fact]
+    public async Task At_most_100_faults_of_the_content_are_listed()
+    {
+        Answer answer = await service.Post(Builds.With(build => build["runs"] = new JsonArray([.. Enumerable.Range(0, 90).Select(
+            _ => JsonNode.Parse("""{ "id": "a b", "from": "starter", "to": "bass", "length": "0 m" }"""))])));
+        ProblemAssertions.IsProblem(answer, 422, "build.faulty");
+        (string, string)[] faults = [.. answer.Faults];
+        Assert.Equal(101, faults.Length);
+        Assert.Equal(("", "errors.more"), faults[^1]);
+    }
+
+    [Theory]
     [InlineData("/amplifiers")]
     [InlineData("/runs")]
     public async Task A_build_has_at_least_one(string pointer) =>
@@ -63,7 +110,10 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     }
 
     /// <summary>Always refused, since a second unknown ruleset goes with it: the list alone is under test.</summary>
-    private Task<Answer> PostList(string pointer, int count) => service.Post(Builds.With(build =>
+    private Task<Answer> PostList(string pointer, int count, params (string, string)[] headers) =>
+        service.Post(Of(pointer, count), headers: headers);
+
+    private static string Of(string pointer, int count) => Builds.With(build =>
     {
         build["ruleset"] = "1999.1";
         JsonArray items = [.. Enumerable.Range(0, count).Select(number => Item(pointer, number))];
@@ -73,7 +123,7 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
         else if (pointer.StartsWith("/vehicle/")) build["vehicle"]![pointer["/vehicle/".Length..]] = items;
         else if (pointer == "/sizing/sizes") build["sizing"] = new JsonObject { ["sizes"] = items };
         else build[pointer[1..]] = items;
-    }));
+    });
 
     private static JsonNode Item(string pointer, int number) => pointer switch
     {

@@ -18,6 +18,18 @@ public class QueryGateTests(ServiceFixture service) : IClassFixture<ServiceFixtu
         Assert.Equal("none", (string)answer.Json["errors"]![0]!["accepted"]!);
     }
 
+    [Theory]
+    [InlineData("/v1/reference/fuses", 0)]
+    [InlineData("/v1/assessments/quick", 2)]
+    public async Task At_most_100_faults_are_listed(string address, int missing)
+    {
+        string query = string.Join('&', Enumerable.Range(0, 100 - missing).Select(number => $"p{number}"));
+        Assert.Equal(100, (await service.Get($"{address}?{query}")).Faults.Count());
+        (string, string)[] faults = [.. (await service.Get($"{address}?{query}&{query}&one-more")).Faults];
+        Assert.Equal(101, faults.Length);
+        Assert.Equal(("", "errors.more"), faults[^1]);
+    }
+
     [Fact]
     public async Task A_table_takes_none_either_and_a_health_check_any()
     {

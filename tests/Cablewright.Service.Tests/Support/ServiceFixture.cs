@@ -1,8 +1,13 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
+using Cablewright.Storage.Keys;
+using Cablewright.Storage.Kits;
+using Cablewright.Storage.Shops;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Cablewright.Service.Tests.Support;
 
@@ -14,7 +19,14 @@ public class ServiceFixture : WebApplicationFactory<Program>, IAsyncLifetime
     private readonly string folder = Directory.CreateTempSubdirectory("cablewright-").FullName;
 
     /// <summary>What differs from the usual settings.</summary>
-    public Dictionary<string, string> Settings { get; } = new() { ["Cablewright:AnonymousRequestsPerMinute"] = "0" };
+    public Dictionary<string, string> Settings { get; } = new()
+    {
+        ["Cablewright:AnonymousWorkPerMinute"] = "0",
+        ["Cablewright:DrainSeconds"] = "0",
+    };
+
+    /// <summary>The clock that it goes by, where it is not the usual one.</summary>
+    public TimeProvider? Clock { get; init; }
 
     /// <summary>Where its database is, if nothing else is set.</summary>
     public string SqliteFile => Path.Combine(folder, "data", "cablewright.db");
@@ -36,6 +48,16 @@ public class ServiceFixture : WebApplicationFactory<Program>, IAsyncLifetime
     {
         builder.UseSetting("Cablewright:Storage:SqliteFile", SqliteFile);
         foreach ((string name, string value) in Settings) builder.UseSetting(name, value);
+        if (Clock is not null) builder.ConfigureTestServices(services => services.AddSingleton(Clock));
+    }
+
+    /// <summary>A key of a shop, which is made where it is not there yet.</summary>
+    public async Task<string> Key(string shop)
+    {
+        await Services.GetRequiredService<ShopStore>().AddAsync(shop, CancellationToken.None);
+        var made = await Services.GetRequiredService<KeyStore>().AddAsync(shop, ScopeWords.All, null, null, CancellationToken.None);
+        await Services.GetRequiredService<Catalogues>().RefreshAsync(CancellationToken.None);
+        return made!.Value.Text;
     }
 
     public async Task<Answer> Get(string address, params (string Name, string Value)[] headers) =>

@@ -2,6 +2,7 @@ using System.Text;
 using Cablewright.Contract;
 using Cablewright.Engine;
 using Cablewright.Engine.Findings;
+using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
@@ -42,6 +43,11 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         text.Append(
             "Quantities come in as text with a unit (`\"16 ft\"`) and go out as numbers whose name carries the unit "
             + "(`lengthMetres`).\n\n");
+        text.Append(
+            "Every answer that is not 2xx or 304 is a problem document (RFC 9457), with one exception: a request of which the server "
+            + "cannot read the first line or the headers never gets as far as this contract, and is answered with an empty body and "
+            + "`400`, `408` (they came too slowly), `414` (too long an address), `431` (too many or too long headers) or `505` "
+            + "(another version of HTTP).\n\n");
         AppendTable(text, "Limits of a request", "Limit", "Value", Limits());
         AppendTable(
             text, "Kinds of problem", "Code", "Meaning",
@@ -59,9 +65,9 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         ("array of builds", $"{ContractLimits.BatchBytes / 1024 / 1024} MB and {ContractLimits.BatchBuilds} builds"),
         ("one build of a batch", $"{ContractLimits.BodyBytes / 1024} KB"),
         ("nesting of objects and arrays", $"{ContractLimits.JsonDepth}"),
-        ("amplifiers", $"1 to {ContractLimits.Amplifiers}"),
-        ("runs", $"1 to {ContractLimits.Runs}"),
-        ("batteries", $"{ContractLimits.Batteries}"),
+        ("amplifiers", $"1 to {ContractLimits.Amplifiers}; without a shop's key {ContractLimits.AmplifiersWithoutKey}"),
+        ("runs", $"1 to {ContractLimits.Runs}; without a shop's key {ContractLimits.RunsWithoutKey}"),
+        ("batteries", $"{ContractLimits.Batteries}; without a shop's key {ContractLimits.BatteriesWithoutKey}"),
         ("points of an alternator's output curve", $"{ContractLimits.FewestOutputPoints} to {ContractLimits.OutputPoints}"),
         ("resistances with a time constant in one battery", $"{ContractLimits.Polarisations}"),
         ("capacitors", $"{ContractLimits.Capacitors}"),
@@ -73,6 +79,7 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         ("kits on a page", $"1 to {ContractLimits.KitsOnPage}"),
         ("name", $"{ContractLimits.NameLength} characters"),
         ("id", Contract.Schema.IdentifierAttribute.Accepted),
+        ("faults listed in an answer", $"{ShapeReader.MostFaults}"),
         ("text of a quantity", $"{ContractLimits.QuantityLength} characters"),
     ];
 
