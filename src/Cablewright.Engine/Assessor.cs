@@ -21,25 +21,23 @@ public static class Assessor
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
-    public static Assessment Assess(Build build, Ruleset ruleset) => Assess(build, ruleset, WorkMeter.For(build));
+    public static Assessment Assess(Build build, Ruleset ruleset) => Assess(build, ruleset, WorkBudgets.MeterFor(build));
+
+    /// <summary>The same; with or without what advises.</summary>
+    internal static Assessment Assess(Build build, Ruleset ruleset, bool advises) =>
+        Assess(build, ruleset, WorkBudgets.MeterFor(build), advises);
 
     /// <summary>The same, with its work counted.</summary>
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <param name="meter">Counts the work, and ends it.</param>
+    /// <param name="advises">
+    /// Whether the answer holds questions, and what would make a failing build feasible: most of the work, where nobody reads them.
+    /// </param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
     /// <exception cref="OperationCanceledException">The meter ended it.</exception>
     /// <exception cref="WorkExceededException">It takes more work than the meter allows, all that is optional left out.</exception>
-    public static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter) => Assess(build, ruleset, meter, advises: true);
-
-    /// <summary>
-    /// The same; without its questions and without what would make it feasible, which take most of the work, where nobody reads them.
-    /// </summary>
-    internal static Assessment Assess(Build build, Ruleset ruleset, bool advises) =>
-        Assess(build, ruleset, WorkMeter.For(build), advises);
-
-    /// <inheritdoc cref="Assess(Build, Ruleset, bool)"/>
-    internal static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises)
+    public static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises = true)
     {
         ArgumentNullException.ThrowIfNull(meter);
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));

@@ -29,7 +29,7 @@ public class CircuitBenchmarks
     public CircuitBenchmarks()
     {
         Assessment answer = Assessor.Assess(StarBuild.Small, RulesetLibrary.Newest);
-        CompleteBuild build = BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest, WorkMeter.For(StarBuild.Small));
+        CompleteBuild build = BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest, WorkBudgets.MeterFor(StarBuild.Small));
         wiring = new Wiring(build);
         branchOhms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms];
         heldVolts = wiring.HeldVoltsIn(OperatingCase.Running);

@@ -42,7 +42,7 @@ public class KitBenchmarks
     }
 
     [Benchmark]
-    public KitMatches Match() => KitMatcher.Match(build, kits, RulesetLibrary.Newest, WorkMeter.For(build));
+    public KitMatches Match() => KitMatcher.Match(build, kits, RulesetLibrary.Newest, WorkBudgets.MeterFor(build));
 
     private static Kit KitOf(int number, Parts parts) => new(
         $"K{number}", $"Kit {number} of {parts.Main}", 40 + number % 397, "EUR",

@@ -53,7 +53,7 @@ internal static class ShapePanel
 
     private static (double Units, double Milliseconds) Once(Build build)
     {
-        var meter = WorkMeter.For(build);
+        var meter = WorkBudgets.MeterFor(build);
         long start = Stopwatch.GetTimestamp();
         try
         {

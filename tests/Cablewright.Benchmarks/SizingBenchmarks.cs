@@ -32,7 +32,7 @@ public class SizingBenchmarks
     [Benchmark(Baseline = true)]
     public int Choose()
     {
-        CompleteBuild build = BuildCompletion.Complete(open, RulesetLibrary.Newest, WorkMeter.For(open));
+        CompleteBuild build = BuildCompletion.Complete(open, RulesetLibrary.Newest, WorkBudgets.MeterFor(open));
         SizedBuild sized = Sizer.Size(build, new Evaluator(build));
         return sized.Evaluation.Breaches.Count;
     }

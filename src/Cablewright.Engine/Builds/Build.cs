@@ -40,11 +40,6 @@ public sealed record Build
 
     /// <summary>What else to work out that costs more than one assessment.</summary>
     public IReadOnlyList<Extra> Include { get; init; } = [];
-
-    /// <summary>Whether it is larger than any vehicle's: more amplifiers, runs or batteries than callers without a key may send.</summary>
-    public bool IsLarge => Amplifiers.Count > BuildSizes.UsualAmplifiers
-        || Runs.Count > BuildSizes.UsualRuns
-        || Vehicle.Batteries.Count > BuildSizes.UsualBatteries;
 }
 
 /// <summary>How far off what is stated or assumed may be, each either way.</summary>

@@ -1,25 +1,17 @@
-using Cablewright.Engine.Builds;
-
 namespace Cablewright.Engine.Numerics;
 
 /// <summary>Counts the work of one request, over everything that the request asks for, and ends it where its caller is gone.</summary>
 /// <remarks>
 /// <para>The unit is one run solved once, some half a microsecond. Work is counted, not timed, so that the same request gives the same
-/// answer on every machine; the budget follows from the builds alone, so that it gives the same answer to every caller.</para>
+/// answer on every machine.</para>
 /// <para>A part of a meter has a budget of its own, and whatever it counts the whole counts too. A search looks at its meter and stops
 /// where it is; what is optional is ended by <see cref="Within"/>; a whole request that goes far beyond its budget all the same, by
 /// <see cref="WorkExceededException"/>.</para>
 /// </remarks>
 public sealed class WorkMeter
 {
-    /// <summary>What may be counted for a build of a size that needs no key, before what is optional is left out.</summary>
-    private const double UsualBudget = 600_000;
-
     /// <summary>How far beyond its budget a whole request may go to finish what is not optional.</summary>
     private const double MostOfBudget = 1.5;
-
-    /// <summary>How much more may be counted for a larger one.</summary>
-    private const double LargerTimes = 4;
 
     private readonly WorkMeter? whole;
     private readonly CancellationToken cancellation;
@@ -51,17 +43,6 @@ public sealed class WorkMeter
 
     /// <summary>Whether nothing is left, here or of the whole.</summary>
     public bool IsUsedUp => Used >= Budget || whole is { IsUsedUp: true };
-
-    /// <summary>The meter of a request about some builds.</summary>
-    /// <param name="cancellation">Ends the computation.</param>
-    /// <param name="builds">The builds.</param>
-    public static WorkMeter For(CancellationToken cancellation, params IReadOnlyList<Build> builds) =>
-        new(UsualBudget * (builds.Any(build => build.IsLarge) ? LargerTimes : 1), cancellation);
-
-    /// <inheritdoc cref="For(CancellationToken, IReadOnlyList{Build})"/>
-    /// <param name="build">The build.</param>
-    /// <param name="cancellation">Ends the computation.</param>
-    public static WorkMeter For(Build build, CancellationToken cancellation = default) => For(cancellation, build);
 
     /// <summary>A meter for a part of the request.</summary>
     /// <param name="budget">The most that the part may count, in units.</param>

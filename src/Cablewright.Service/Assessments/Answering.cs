@@ -25,14 +25,17 @@ internal static class Answering
     }
 
     /// <summary>The engine's assessment and its id, or every fault that makes one impossible.</summary>
-    public static Answered Work(Build build, Computation computation)
+    /// <param name="build">The build as sent.</param>
+    /// <param name="computation">Counts the work.</param>
+    /// <param name="compared">Among how many builds it is compared: then nothing advises; 1: it stands alone.</param>
+    public static Answered Work(Build build, Computation computation, int compared = 1)
     {
         Engine.Builds.Build mapped = BuildMapping.ToEngine(build);
         IReadOnlyList<Fault> faults = BuildFaults.Of(build, mapped, computation.HasKey);
         if (faults.Count > 0) return new Answered(null, null, faults);
         Ruleset ruleset = RulesetCheck.Named(build.Ruleset);
         return new Answered(
-            Assessor.Assess(mapped, ruleset, computation.MeterFor(mapped)), AssessmentIdentity.Of(mapped, ruleset), faults);
+            Assessor.Assess(mapped, ruleset, computation.MeterFor(mapped, compared), advises: compared == 1), AssessmentIdentity.Of(mapped, ruleset), faults);
     }
 }
 

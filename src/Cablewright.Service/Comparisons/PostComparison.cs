@@ -27,7 +27,7 @@ internal static class PostComparison
     {
         List<Fault> faults = [.. Validator.FaultsOf(comparison), .. comparison.Builds.SelectMany(IncludeFaults)];
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
-        Answered[] answers = [.. comparison.Builds.Select(build => Answering.Work(build, computation))];
+        Answered[] answers = [.. comparison.Builds.Select(build => Answering.Work(build, computation, comparison.Builds.Count))];
         for (int i = 0; i < answers.Length; i++)
             faults.AddRange(answers[i].Faults.Select(fault => fault.Below($"/builds/{i}")));
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);

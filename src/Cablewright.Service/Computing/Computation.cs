@@ -17,9 +17,11 @@ internal sealed class Computation(bool hasKey, CancellationToken cancellation)
     public double Used => meters.Sum(meter => meter.Used);
 
     /// <summary>Counts the work of one build, and ends it where the caller is gone or the time is up.</summary>
-    public WorkMeter MeterFor(Build build)
+    /// <param name="build">The build.</param>
+    /// <param name="among">Among how many builds the request's work is shared out.</param>
+    public WorkMeter MeterFor(Build build, int among = 1)
     {
-        var meter = WorkMeter.For(build, cancellation);
+        WorkMeter meter = WorkBudgets.MeterFor(build, among, cancellation);
         meters.Add(meter);
         return meter;
     }

@@ -1,4 +1,5 @@
 using System.Threading.RateLimiting;
+using Cablewright.Engine.Numerics;
 using Cablewright.Service.Hosting;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
@@ -75,6 +76,10 @@ internal sealed class Computations(LoadSettings settings, Places places, WorkCha
         catch (OperationCanceledException) when (deadline.IsCancellationRequested && !cancellation.IsCancellationRequested)
         {
             return (null, new ProblemAnswer(ProblemKinds.ComputationTooLong));
+        }
+        catch (WorkExceededException)
+        {
+            return (null, new ProblemAnswer(ProblemKinds.TooMuchWork));
         }
         finally
         {

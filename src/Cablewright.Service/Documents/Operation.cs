@@ -84,7 +84,7 @@ internal static class OperationMetadata
 
     /// <summary>Every kind of problem that an operation can be answered with.</summary>
     public static IEnumerable<ProblemKind> AllProblems(this Operation operation) => operation.Problems
-        .Concat(operation.Computes ? [ProblemKinds.ComputationTooLong] : [])
+        .Concat(operation.Computes ? [ProblemKinds.ComputationTooLong, ProblemKinds.TooMuchWork] : [])
         .Concat(operation.Computes || operation.Body is not null ? [ProblemKinds.Busy] : [])
         .Concat(operation.Scope == KeyScopes.None ? [] : OfEveryKey)
         .Concat(operation.Tag == Operations.Health ? [] : [ProblemKinds.NotUnderstood, ProblemKinds.TooManyRequests])

@@ -64,6 +64,11 @@ internal static class ProblemKinds
         "build.faulty", Status422UnprocessableEntity, "The build has faults",
         "The request has the right shape, but what it says cannot be assessed. All faults are listed at once.");
 
+    public static readonly ProblemKind TooMuchWork = new(
+        "build.too-much-work", Status422UnprocessableEntity, "The build takes too much work",
+        "Its wiring is so interwoven that it takes more computation than one request may ask for, everything optional left out. The "
+        + "work is counted, not timed, so the same build is refused everywhere. Fewer loops, runs or batteries take less.");
+
     public static readonly ProblemKind Faulty = new(
         "request.faulty", Status422UnprocessableEntity, "The request has faults",
         "The request has the right shape, but what it says cannot be worked with. All faults are listed at once.");
@@ -116,7 +121,7 @@ internal static class ProblemKinds
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
         NotUnderstood, Refused, KeyMissing, KeyRefused, KeyWithoutRight, NotFound, MethodNotAllowed, NotAcceptable, TimedOut,
-        CatalogueFull, ConditionFailed, TooLarge, UnsupportedMediaType, FaultyBuild, Faulty, ConditionMissing, TooManyRequests,
+        CatalogueFull, ConditionFailed, TooLarge, UnsupportedMediaType, FaultyBuild, TooMuchWork, Faulty, ConditionMissing, TooManyRequests,
         Failed, NotReady, Busy, ComputationTooLong, CatalogueUnavailable,
     ];
 

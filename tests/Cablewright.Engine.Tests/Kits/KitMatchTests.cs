@@ -37,7 +37,7 @@ public class KitMatchTests(ITestOutputHelper output)
         IReadOnlyList<KitMatch> matches = Match(job, kits).Found;
         output.WriteLine($"10,000 kits: {Stopwatch.GetElapsedTime(start).TotalMilliseconds:0} ms");
 
-        var checker = new KitChecker(job, RulesetLibrary.Newest, WorkMeter.For(job), isBrief: true);
+        var checker = new KitChecker(job, RulesetLibrary.Newest, WorkBudgets.MeterFor(job), isBrief: true);
         foreach (Kit kit in kits) checker.Check(kit);
         output.WriteLine($"{checker.TrialsMade} trials");
         start = Stopwatch.GetTimestamp();
@@ -168,5 +168,5 @@ public class KitMatchTests(ITestOutputHelper output)
 
     private static KitMatches Match(
         Build build, IEnumerable<Kit> kits, Ruleset? ruleset = null, CancellationToken cancellation = default) =>
-        KitMatcher.Match(build, kits, ruleset ?? RulesetLibrary.Newest, WorkMeter.For(build, cancellation));
+        KitMatcher.Match(build, kits, ruleset ?? RulesetLibrary.Newest, WorkBudgets.MeterFor(build, cancellation));
 }

@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Tests.Numerics;
 public class WorkMeterTests
 {
     private static readonly (string Name, Build Build)[] Shapes = [.. SlowShapes.All(
-        BuildSizes.UsualAmplifiers, BuildSizes.UsualRuns, BuildSizes.UsualBatteries)];
+        WorkBudgets.UsualAmplifiers, WorkBudgets.UsualRuns, WorkBudgets.UsualBatteries)];
 
     public static TheoryData<string> Names() => [.. Shapes.Select(shape => shape.Name)];
 
@@ -19,9 +19,8 @@ public class WorkMeterTests
     public void The_slowest_shapes_that_need_no_key_are_answered_within_the_budget(string name)
     {
         Build build = Shapes.Single(shape => shape.Name == name).Build;
-        Assert.False(build.IsLarge);
         Assert.Empty(Assessor.FindFaults(build));
-        WorkMeter meter = WorkMeter.For(build), again = WorkMeter.For(build);
+        WorkMeter meter = WorkBudgets.MeterFor(build), again = WorkBudgets.MeterFor(build);
         Assessment answer = Assessor.Assess(build, RulesetLibrary.Newest, meter);
         Assert.InRange(meter.Used, build.Runs.Count, 1.1 * meter.Budget);
         Assert.All(answer.Amplifiers, amplifier => Assert.InRange(amplifier.DropVolts, 0, 100));
@@ -33,9 +32,9 @@ public class WorkMeterTests
     public void A_larger_build_may_take_more()
     {
         Build usual = SampleBuilds.OneAmplifier();
-        Build large = usual with { Runs = [.. Enumerable.Repeat(usual.Runs[0], BuildSizes.UsualRuns + 1)] };
-        Assert.Equal(4 * WorkMeter.For(usual).Budget, WorkMeter.For(large).Budget);
-        Assert.Equal(WorkMeter.For(large).Budget, WorkMeter.For(default, usual, large).Budget);
+        Build large = usual with { Runs = [.. Enumerable.Repeat(usual.Runs[0], WorkBudgets.UsualRuns + 1)] };
+        Assert.Equal(4 * WorkBudgets.MeterFor(usual).Budget, WorkBudgets.MeterFor(large).Budget);
+        Assert.Equal(WorkBudgets.MeterFor(usual).Budget / 3, WorkBudgets.MeterFor(usual, 3).Budget);
     }
 
     [Fact]
@@ -44,7 +43,7 @@ public class WorkMeterTests
         using var gone = new CancellationTokenSource();
         gone.Cancel();
         Assert.Throws<OperationCanceledException>(() => Assessor.Assess(
-            SampleBuilds.OneAmplifier(), RulesetLibrary.Newest, WorkMeter.For(SampleBuilds.OneAmplifier(), gone.Token)));
+            SampleBuilds.OneAmplifier(), RulesetLibrary.Newest, WorkBudgets.MeterFor(SampleBuilds.OneAmplifier(), gone.Token)));
     }
 
     [Fact]
