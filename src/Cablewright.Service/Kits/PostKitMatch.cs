@@ -25,15 +25,18 @@ internal static class PostKitMatch
     private static readonly ContractValidator<KitMatchRequest> Validator = new();
 
     /// <summary>Reads, checks and holds the shop's kits against the build.</summary>
-    public static Task<IResult> Answer(HttpContext context, Catalogues catalogues, CancellationToken cancellation) =>
+    public static Task<IResult> Answer(HttpContext context, ShopKits kits, CancellationToken cancellation) =>
         JsonBody.Answer(
-            context.Request, AnswerJson.Shapes.KitMatchRequest, asked => Answer(asked, context, catalogues, cancellation), cancellation);
+            context.Request,
+            AnswerJson.Shapes.KitMatchRequest,
+            asked => Answer(asked, context, kits, cancellation),
+            cancellation);
 
     private static IResult Answer(
-        KitMatchRequest asked, HttpContext context, Catalogues catalogues, CancellationToken cancellation)
+        KitMatchRequest asked, HttpContext context, ShopKits kits, CancellationToken cancellation)
     {
         if (KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal) return new ProblemAnswer(refusal);
-        Catalogue catalogue = catalogues.Newest!;
+        Catalogue catalogue = KitAnswers.NameState(context);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         string? after = asked.After is null ? null : Cursor.Read(asked.After);
         List<Fault> faults = [.. BuildFaults.Of(asked.Build, build).Select(fault => fault.Below("/build")), .. Validator.FaultsOf(asked)];
@@ -43,16 +46,17 @@ internal static class PostKitMatch
                 Excerpt.Of(asked.After), "\"next\" of the answer before"));
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
 
-        KitAnswers.NameRevision(context, catalogue);
-        return TaggedAnswer.Of(Match(asked, build, catalogue, after, cancellation), AnswerJson.Shapes.KitMatches);
+        return TaggedAnswer.Of(Match(asked, build, catalogue, after, kits, cancellation), AnswerJson.Shapes.KitMatches);
     }
 
     private static KitMatches Match(
-        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, CancellationToken cancellation)
+        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, ShopKits kits,
+        CancellationToken cancellation)
     {
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
+        var kept = catalogue.KitsOf(asked.Shop).Values.Select(one => (one.Sku, Kit: kits.Read(one))).ToArray();
         Engine.Kits.KitMatches all = KitMatcher.Match(
-            build, catalogue.KitsOf(asked.Shop).Values.Select(ShopKits.ToEngine), ruleset, WorkMeter.For(build, cancellation));
+            build, kept.Select(one => one.Kit).OfType<Engine.Kits.Kit>(), ruleset, WorkMeter.For(build, cancellation));
         IEnumerable<KitMatch> rest = after is null ? all.Found : all.Found.SkipWhile(match => match.Kit.Sku != after).Skip(1);
         KitMatch[] page = [.. rest.Take((asked.Limit ?? UsualLimit) + 1)];
         KitMatch[] shown = [.. page.Take(asked.Limit ?? UsualLimit)];
@@ -65,6 +69,7 @@ internal static class PostKitMatch
             ServingWithChange = Count(KitVerdict.ServesWithChange),
             NotServing = Count(KitVerdict.DoesNotServe),
             Untried = all.Untried,
+            Unreadable = [.. kept.Where(one => one.Kit is null).Select(one => one.Sku)],
             Kits = [.. shown.Select(KitAnswerMapping.MatchOf)],
             Next = page.Length > shown.Length ? Cursor.Behind(shown[^1].Kit.Sku!) : null,
             Needs = [.. all.Needs.Select(AssessmentMapping.MaterialOf)],
