@@ -60,9 +60,6 @@ public static class ContractLimits
     /// <summary>Most parts in one kit.</summary>
     public const int KitParts = 64;
 
-    /// <summary>Most kits of one shop.</summary>
-    public const int KitsOfShop = 10_000;
-
     /// <summary>Most kits on one page of a list.</summary>
     public const int KitsOnPage = 200;
 

@@ -7,43 +7,106 @@ using Microsoft.EntityFrameworkCore;
 namespace Cablewright.Storage;
 
 /// <summary>Opens the configured database, and turns its failures into one exception.</summary>
-/// <param name="settings">Which database.</param>
-public sealed class Database(StorageSettings settings)
+/// <param name="settings">Which database, and how long a caller may be kept waiting for it.</param>
+public sealed class Database(StorageSettings settings) : IDisposable
 {
+    private readonly SqliteFile? _file = settings.PostgreSql is null ? new(settings.SqlitePath, settings.Timeout) : null;
+
     /// <summary>Brings the tables to this release's state; does nothing, and takes no lock, where they are there.</summary>
     /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
-    public Task MigrateAsync(CancellationToken cancellation) => Run(
-        async store =>
+    public async Task MigrateAsync(CancellationToken cancellation)
+    {
+        if (_file is null)
         {
-            if (!(await store.Database.GetPendingMigrationsAsync(cancellation)).Any()) return false;
-            await store.Database.MigrateAsync(cancellation);
-            return true;
-        },
-        mayCreate: true);
+            await Guarded(() => Migrate(Open, cancellation));
+            return;
+        }
 
-    /// <summary>Runs work on a context of its own.</summary>
+        await Guarded(async () =>
+        {
+            if (_file.Exists && !await IsBehind(Open, cancellation)) return false;
+            using FileStream turn = await _file.PrepareAsync(cancellation);
+            return await Migrate(_file.OpenOrMake, cancellation);
+        });
+    }
+
+    /// <summary>Runs work on a context of its own, for as long as it takes: for what no caller waits for.</summary>
     /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
-    internal Task<T> Run<T>(Func<StoreContext, Task<T>> work) => Run(work, mayCreate: false);
+    internal Task<T> Run<T>(Func<StoreContext, Task<T>> work) => Guarded(async () =>
+    {
+        _file?.Hold();
+        await using StoreContext context = Open();
+        return await work(context);
+    });
 
-    private async Task<T> Run<T>(Func<StoreContext, Task<T>> work, bool mayCreate)
+    /// <summary>
+    /// Reads for a caller within <see cref="StorageSettings.Timeout"/>, connecting included. The work is given up then, and
+    /// where it does not heed that, left alone.
+    /// </summary>
+    /// <exception cref="StorageUnavailableException">The database cannot be used, or not in time.</exception>
+    internal Task<T> Read<T>(Func<StoreContext, CancellationToken, Task<T>> work, CancellationToken cancellation) => InTime(
+        inTime => Run(store => work(store, inTime)), cancellation);
+
+    /// <summary>The same for a write. What was not committed in time is never committed.</summary>
+    /// <exception cref="StorageUnavailableException">The database cannot be used, or not in time.</exception>
+    internal Task<T> Write<T>(Func<StoreContext, CancellationToken, Task<T>> work, CancellationToken cancellation) => InTime(
+        async inTime =>
+        {
+            using IDisposable? turn = _file is null ? null : await _file.TurnAsync(inTime);
+            return await Run(store => work(store, inTime));
+        },
+        cancellation);
+
+    /// <inheritdoc/>
+    public void Dispose() => _file?.Dispose();
+
+    private async Task<T> InTime<T>(Func<CancellationToken, Task<T>> work, CancellationToken cancellation)
     {
         try
         {
-            await using StoreContext context = Open(mayCreate);
-            return await work(context);
+            // On a thread of its own, since SQLite blocks the one it is called on for as long as the file is locked.
+            return await Task.Run(GiveUpInTime, cancellation).WaitAsync(settings.Timeout, cancellation);
+        }
+        catch (Exception late)
+            when (late is TimeoutException or OperationCanceledException && !cancellation.IsCancellationRequested)
+        {
+            throw new StorageUnavailableException("The database did not answer in time.", late);
+        }
+
+        async Task<T> GiveUpInTime()
+        {
+            using var inTime = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+            inTime.CancelAfter(settings.Timeout);
+            return await work(inTime.Token);
+        }
+    }
+
+    private StoreContext Open() => settings.PostgreSql is { } connection ? PostgresStore.Open(connection) : _file!.Open();
+
+    private static async Task<bool> IsBehind(Func<StoreContext> open, CancellationToken cancellation)
+    {
+        await using StoreContext store = open();
+        return (await store.Database.GetPendingMigrationsAsync(cancellation)).Any();
+    }
+
+    private static async Task<bool> Migrate(Func<StoreContext> open, CancellationToken cancellation)
+    {
+        if (!await IsBehind(open, cancellation)) return false;
+        await using StoreContext store = open();
+        await store.Database.MigrateAsync(cancellation);
+        return true;
+    }
+
+    private static async Task<T> Guarded<T>(Func<Task<T>> work)
+    {
+        try
+        {
+            return await work();
         }
         catch (Exception error) when (IsOutage(error) || IsOutage(error.InnerException))
         {
             throw new StorageUnavailableException("The database cannot be used.", error);
         }
-    }
-
-    /// <summary>Only the first migration may make a file: one that is gone for a while must not come back empty.</summary>
-    private StoreContext Open(bool mayCreate)
-    {
-        if (settings.PostgreSql is { } connection) return PostgresStore.Open(connection);
-        if (mayCreate) Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(settings.SqlitePath))!);
-        return SqliteStore.Open(settings.SqlitePath, mayCreate);
     }
 
     private static bool IsOutage(Exception? error) =>

@@ -37,6 +37,13 @@ public sealed record KitMatches
     public required int Untried { get; init; }
 
     /// <summary>
+    /// The numbers of kits that were left out because they cannot be read: damaged, or written by a later release. Put them
+    /// again.
+    /// </summary>
+    [Example("AK-9")]
+    public required IReadOnlyList<string> Unreadable { get; init; }
+
+    /// <summary>
     /// Those that serve first, then those that serve with a change, then the others; within each the cheapest first, kits in the
     /// build's <c>sizing.currency</c> before those in another, kits without a price last.
     /// </summary>

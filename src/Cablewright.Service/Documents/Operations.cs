@@ -45,7 +45,8 @@ internal static class Operations
         + "an answer's numbers carry their unit in the member's name. "
         + "The same build, ruleset and release always give the same bytes. All faults of a request are listed at once. "
         + "With record=true and a shop's key that may write records the answer, and the build with it, is kept unchanged until the "
-        + "shop deletes it: 201 where it is new, 200 where the shop has it already.")
+        + "shop deletes it: 201 where it is new, 200 where the shop has it already. A shop may have so many records, of so many "
+        + "bytes together; beyond that 409 says how many.")
     {
         Computes = true,
         Statuses = [StatusCodes.Status200OK, StatusCodes.Status201Created],
@@ -59,7 +60,7 @@ internal static class Operations
         Body = typeof(Build),
         Example = () => JsonSerializer.SerializeToNode(QuickBuild.Example, AnswerJson.Shapes.Build),
         Problems = [ProblemKinds.TimedOut, ProblemKinds.TooLarge,
-            ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild],
+            ProblemKinds.UnsupportedMediaType, ProblemKinds.FaultyBuild, ProblemKinds.RecordsFull],
     };
 
     public static readonly Operation Compare = new(
@@ -131,13 +132,13 @@ internal static class Operations
         Body = typeof(KitCheck),
         Example = ExampleKit.CheckJson,
         Problems = [ProblemKinds.NotFound, ProblemKinds.TimedOut, ProblemKinds.TooLarge,
-            ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty],
+            ProblemKinds.UnsupportedMediaType, ProblemKinds.Faulty, ProblemKinds.KitUnreadable],
     };
 
     public static readonly Operation MatchKits = new(
         "matchKits", Kits, "Find which of a shop's kits serve a build",
         "Every kit of the shop held against the build: those that serve first, the cheapest of them before the others, and what each "
-        + "of the others lacks.")
+        + "of the others lacks. Kits that cannot be read are left out, and their numbers told.")
     {
         Computes = true,
         Scope = KeyScopes.KitsRead,
@@ -154,7 +155,7 @@ internal static class Operations
         IsCacheable = true,
         Scope = KeyScopes.RecordsRead,
         Path = [PathParameter.Record],
-        Problems = [ProblemKinds.NotFound],
+        Problems = [ProblemKinds.NotFound, ProblemKinds.RecordUnreadable],
     };
 
     public static readonly Operation DeleteRecord = new(
@@ -169,7 +170,7 @@ internal static class Operations
     public static readonly Operation ListOwnKits = new(
         "listKits", Kits, "List a shop's kits",
         "Kits in brief, sorted by number, a page at a time: next of one page is after of the following one. The answer names the "
-        + "revision of the catalogue that it shows.")
+        + "revision of the catalogue that it shows. Kits that cannot be read are left out, and their numbers told.")
     {
         Scope = KeyScopes.KitsRead,
         Path = [PathParameter.Shop],
@@ -187,7 +188,8 @@ internal static class Operations
         "putKit", Kits, "Put a kit",
         "Makes a kit (201) or replaces one (200). To replace one, send If-Match with the ETag of the state that you have seen: "
         + "without it 428, with another state's 412. If-None-Match: * makes a kit only where there is none. Putting what is "
-        + "there already changes nothing and is answered with 200.")
+        + "there already changes nothing and is answered with 200, whatever If-Match says, so that a write whose answer was lost "
+        + "can be repeated as it was. A shop's kits may be so many, of so many bytes together; beyond that 409 says how many.")
     {
         Body = typeof(Kit),
         Example = ExampleKit.Json,
@@ -206,7 +208,7 @@ internal static class Operations
         IsCacheable = true,
         Scope = KeyScopes.KitsRead,
         Path = [PathParameter.Shop, PathParameter.Sku],
-        Problems = [ProblemKinds.NotFound],
+        Problems = [ProblemKinds.NotFound, ProblemKinds.KitUnreadable],
     };
 
     public static readonly Operation DeleteKit = new(

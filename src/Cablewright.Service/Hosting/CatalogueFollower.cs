@@ -4,12 +4,13 @@ using Cablewright.Storage.Kits;
 namespace Cablewright.Service.Hosting;
 
 /// <summary>
-/// Prepares the database and follows its changes. Without a database the service runs on, and tries again at every turn.
+/// Prepares the database and follows its changes. Whatever goes wrong in a turn, the service runs on and tries again at the
+/// next; the log says it once, and again when it is something else.
 /// </summary>
 internal sealed partial class CatalogueFollower(
     Database database, Catalogues catalogues, StorageSettings settings, ILogger<CatalogueFollower> log) : BackgroundService
 {
-    private bool _isReachable = true;
+    private string? _trouble;
 
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
@@ -23,19 +24,20 @@ internal sealed partial class CatalogueFollower(
                 if (!isPrepared) await database.MigrateAsync(stoppingToken);
                 isPrepared = true;
                 await catalogues.RefreshAsync(stoppingToken);
-                if (!_isReachable) LogFound(log);
-                _isReachable = true;
+                if (_trouble is not null) LogFound(log);
+                _trouble = null;
             }
-            catch (StorageUnavailableException error)
+            catch (Exception error) when (!stoppingToken.IsCancellationRequested)
             {
-                if (_isReachable) LogLost(log, error);
-                _isReachable = false;
+                string trouble = error.GetBaseException().Message;
+                if (trouble != _trouble) LogLost(log, error);
+                _trouble = trouble;
             }
         }
         while (await turns.WaitForNextTickAsync(stoppingToken));
     }
 
-    [LoggerMessage(LogLevel.Error, "The database cannot be used; computing goes on, the catalogue answers 503")]
+    [LoggerMessage(LogLevel.Error, "The database cannot be used; computing and reading kits go on")]
     private static partial void LogLost(ILogger log, Exception error);
 
     [LoggerMessage(LogLevel.Warning, "The database can be used again")]

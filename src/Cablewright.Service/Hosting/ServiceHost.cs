@@ -5,6 +5,7 @@ using Cablewright.Service.Documents;
 using Cablewright.Service.Health;
 using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
+using Cablewright.Service.Kits;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Queries;
 using Cablewright.Storage;
@@ -80,6 +81,7 @@ internal static class ServiceHost
     {
         builder.Services.AddStorage(
             builder.Configuration.GetSection(StorageSettings.Section).Get<StorageSettings>() ?? new());
+        builder.Services.AddSingleton<ShopKits>();
         if (Assembly.GetEntryAssembly()?.GetName().Name != ContractWriter) builder.Services.AddHostedService<CatalogueFollower>();
     }
 }

@@ -21,7 +21,7 @@ internal static class KeyGate
         return next(context);
     }
 
-    /// <summary>Answers for an operation that needs a key what the key does not allow, and 503 while its catalogue is too old.</summary>
+    /// <summary>Answers for an operation that needs a key what the key does not allow.</summary>
     public static Task Admit(HttpContext context, RequestDelegate next)
     {
         Operation? operation = context.GetEndpoint()?.Metadata.GetMetadata<Operation>();
@@ -30,20 +30,22 @@ internal static class KeyGate
         return refusal is null ? next(context) : new ProblemAnswer(refusal).ExecuteAsync(context);
     }
 
-    /// <summary>
-    /// Why a request may not do this to this shop's things, and that the catalogue is too old where it is; <c>null</c> where it may.
-    /// </summary>
+    /// <summary>Why a request may not do this to this shop's things; <c>null</c> where it may.</summary>
     public static ProblemKind? Refusal(HttpContext context, string? shop, KeyScopes scope) =>
-        Caller.Of(context).Refusal(shop, scope)
-        ?? (context.RequestServices.GetRequiredService<Catalogues>().Fresh is null ? ProblemKinds.CatalogueUnavailable : null);
+        Caller.Of(context).Refusal(shop, scope);
 
-    /// <summary>A key that is not known may have been made since the database was last seen.</summary>
+    /// <summary>
+    /// Without the database a known key opens its shop for a while yet; it may have been revoked, and one that is not known
+    /// may have been made, since the database was last seen.
+    /// </summary>
     private static Caller Recognise(IServiceProvider services, string text)
     {
         Catalogues catalogues = services.GetRequiredService<Catalogues>();
+        if (!catalogues.IsTrusted) return new(null, ProblemKinds.CatalogueUnavailable);
         ShopKey? key = catalogues.Newest?.FindKey(text);
-        if (key?.IsValidAt(services.GetRequiredService<TimeProvider>().GetUtcNow()) == true) return new(key, null);
-        return new(
-            null, key is null && catalogues.Fresh is null ? ProblemKinds.CatalogueUnavailable : ProblemKinds.KeyRefused);
+        if (key is null && !catalogues.IsCurrent) return new(null, ProblemKinds.CatalogueUnavailable);
+        return key?.IsValidAt(services.GetRequiredService<TimeProvider>().GetUtcNow()) == true
+            ? new(key, null)
+            : new(null, ProblemKinds.KeyRefused);
     }
 }

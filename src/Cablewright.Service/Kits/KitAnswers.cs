@@ -1,8 +1,10 @@
+using System.Globalization;
 using Cablewright.Contract.Kits;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
+using Cablewright.Storage;
 using Cablewright.Storage.Kits;
 
 namespace Cablewright.Service.Kits;
@@ -17,21 +19,20 @@ internal static class KitAnswers
 
     /// <summary>Keeps a kit.</summary>
     public static Task<IResult> Put(
-        string shop, string sku, HttpContext context, KitStore store, Catalogues catalogues, CancellationToken cancellation) =>
+        string shop, string sku, HttpContext context, KitStore store, CancellationToken cancellation) =>
         JsonBody.Answer(
-            context.Request, AnswerJson.Shapes.Kit, kit => Put(shop, sku, kit, context, store, catalogues, cancellation), cancellation);
+            context.Request, AnswerJson.Shapes.Kit, kit => Put(shop, sku, kit, context, store, cancellation), cancellation);
 
     private static async Task<IResult> Put(
-        string shop, string sku, Kit kit, HttpContext context, KitStore store, Catalogues catalogues,
-        CancellationToken cancellation)
+        string shop, string sku, Kit kit, HttpContext context, KitStore store, CancellationToken cancellation)
     {
         IReadOnlyList<Fault> faults = FaultsOf(kit, sku);
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
 
         byte[] body = AnswerJson.Write(kit with { Sku = sku }, AnswerJson.Shapes.Kit);
         KitWrite outcome = await store.PutAsync(shop, sku, body, WriteConditions.Of(context.Request), cancellation);
-        if (ProblemOf(outcome) is { } problem) return new ProblemAnswer(problem);
-        NameRevision(context, catalogues.Newest!);
+        NameState(context);
+        if (ProblemOf(outcome, context) is { } problem) return problem;
         return new JsonAnswer(body, StoredKit.TagOf(body), AskAgain)
         {
             Status = outcome == KitWrite.Created ? StatusCodes.Status201Created : StatusCodes.Status200OK,
@@ -40,26 +41,34 @@ internal static class KitAnswers
     }
 
     /// <summary>Shows a kit.</summary>
-    public static IResult Get(string shop, string sku, HttpContext context, Catalogues catalogues)
+    public static IResult Get(string shop, string sku, HttpContext context, ShopKits kits)
     {
-        NameRevision(context, catalogues.Newest!);
-        return catalogues.Newest!.KitsOf(shop).TryGetValue(sku, out StoredKit? kit)
-            ? new JsonAnswer(kit.Body, kit.Tag, AskAgain)
-            : new ProblemAnswer(ProblemKinds.NotFound);
+        Catalogue catalogue = NameState(context);
+        if (!catalogue.KitsOf(shop).TryGetValue(sku, out StoredKit? kit)) return new ProblemAnswer(ProblemKinds.NotFound);
+        return kits.Read(kit) is null ? new UnreadableKit(kit) : new JsonAnswer(kit.Body, kit.Tag, AskAgain);
     }
 
     /// <summary>Deletes a kit.</summary>
     public static async Task<IResult> Delete(
-        string shop, string sku, HttpContext context, KitStore store, Catalogues catalogues, CancellationToken cancellation)
+        string shop, string sku, HttpContext context, KitStore store, CancellationToken cancellation)
     {
         KitWrite outcome = await store.DeleteAsync(shop, sku, WriteConditions.Of(context.Request), cancellation);
-        NameRevision(context, catalogues.Newest!);
-        return ProblemOf(outcome) is { } problem ? new ProblemAnswer(problem) : Results.NoContent();
+        NameState(context);
+        return ProblemOf(outcome, context) ?? Results.NoContent();
     }
 
-    /// <summary>Says on which state of the catalogue the answer rests.</summary>
-    public static void NameRevision(HttpContext context, Catalogue catalogue) => context.Response.Headers[RevisionHeader] =
-        catalogue.Revision.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    /// <summary>
+    /// The newest state of the catalogue, for a caller whose key is in it. The answer says which it rests on, and how many
+    /// whole seconds ago the database was last asked whether it still holds.
+    /// </summary>
+    public static Catalogue NameState(HttpContext context)
+    {
+        Catalogues catalogues = context.RequestServices.GetRequiredService<Catalogues>();
+        Catalogue catalogue = catalogues.Newest!;
+        context.Response.Headers[RevisionHeader] = catalogue.Revision.ToString(CultureInfo.InvariantCulture);
+        context.Response.Headers.Age = ((long)catalogues.AgeOf(catalogue).TotalSeconds).ToString(CultureInfo.InvariantCulture);
+        return catalogue;
+    }
 
     private static IReadOnlyList<Fault> FaultsOf(Kit kit, string sku)
     {
@@ -69,12 +78,20 @@ internal static class KitAnswers
             : [new Fault("/sku", KitCodes.SkuDiffers, "the address names another number", Excerpt.Of(kit.Sku), sku), .. faults];
     }
 
-    private static ProblemKind? ProblemOf(KitWrite outcome) => outcome switch
+    private static ProblemAnswer? ProblemOf(KitWrite outcome, HttpContext context)
     {
-        KitWrite.Missing => ProblemKinds.NotFound,
-        KitWrite.ConditionFailed => ProblemKinds.ConditionFailed,
-        KitWrite.ConditionMissing => ProblemKinds.ConditionMissing,
-        KitWrite.Full => ProblemKinds.CatalogueFull,
-        _ => null,
-    };
+        StorageSettings settings = context.RequestServices.GetRequiredService<StorageSettings>();
+        return outcome switch
+        {
+            KitWrite.Missing => new(ProblemKinds.NotFound),
+            KitWrite.ConditionFailed => new(ProblemKinds.ConditionFailed),
+            KitWrite.ConditionMissing => new(ProblemKinds.ConditionMissing),
+            KitWrite.TooMany => Full($"at most {settings.KitsPerShop} kits"),
+            KitWrite.TooLarge => Full($"kits of at most {settings.KitBytesPerShop} bytes together"),
+            _ => null,
+        };
+    }
+
+    private static ProblemAnswer Full(string quota) => new(
+        ProblemKinds.CatalogueFull, $"A shop may have {quota}. {ProblemKinds.CatalogueFull.Meaning}", []);
 }

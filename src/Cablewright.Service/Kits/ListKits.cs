@@ -23,20 +23,18 @@ internal static class ListKits
     private static readonly string[] Names = [Limit, After];
 
     /// <summary>Answers with one page.</summary>
-    public static IResult Answer(string shop, HttpContext context, Catalogues catalogues)
+    public static IResult Answer(string shop, HttpContext context, ShopKits kits)
     {
         (IReadOnlyDictionary<string, string> values, List<Fault> faults) = QueryText.Read(context.Request.QueryString, Names);
         int limit = ReadLimit(values, faults);
         string? after = ReadCursor(values, faults);
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.NotUnderstood, faults);
 
-        Catalogue catalogue = catalogues.Newest!;
-        KitAnswers.NameRevision(context, catalogue);
-        return new JsonAnswer(
-            AnswerJson.Write(Page(catalogue, shop, limit, after), AnswerJson.Shapes.KitPage), null, "private, no-cache");
+        KitPage page = Page(KitAnswers.NameState(context), shop, limit, after, kits);
+        return new JsonAnswer(AnswerJson.Write(page, AnswerJson.Shapes.KitPage), null, "private, no-cache");
     }
 
-    private static KitPage Page(Catalogue catalogue, string shop, int limit, string? after)
+    private static KitPage Page(Catalogue catalogue, string shop, int limit, string? after, ShopKits kits)
     {
         StoredKit[] found =
         [
@@ -44,21 +42,23 @@ internal static class ListKits
                 .SkipWhile(kit => after is not null && string.CompareOrdinal(kit.Sku, after) <= 0)
                 .Take(limit + 1),
         ];
+        var shown = found.Take(limit).Select(kept => (Kept: kept, Kit: kits.Read(kept))).ToArray();
         return new KitPage
         {
             Revision = catalogue.Revision,
-            Kits = [.. found.Take(limit).Select(Entry)],
+            Kits = [.. shown.Where(one => one.Kit is not null).Select(one => Entry(one.Kept, one.Kit!))],
+            Unreadable = [.. shown.Where(one => one.Kit is null).Select(one => one.Kept.Sku)],
             Next = found.Length > limit ? Cursor.Behind(found[limit - 1].Sku) : null,
         };
     }
 
-    private static KitEntry Entry(StoredKit kit) => new()
+    private static KitEntry Entry(StoredKit kept, Engine.Kits.Kit kit) => new()
     {
-        Sku = kit.Sku,
-        Name = kit.Kit.Name,
-        Price = kit.Kit.Price,
-        Currency = kit.Kit.Currency,
-        Etag = $"\"{kit.Tag}\"",
+        Sku = kept.Sku,
+        Name = kit.Name,
+        Price = kit.Price,
+        Currency = kit.Currency,
+        Etag = $"\"{kept.Tag}\"",
     };
 
     private static int ReadLimit(IReadOnlyDictionary<string, string> values, List<Fault> faults)

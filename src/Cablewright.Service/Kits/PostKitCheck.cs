@@ -18,18 +18,18 @@ internal static class PostKitCheck
 {
     /// <summary>Reads, checks and holds the kit against the build.</summary>
     public static Task<IResult> Answer(
-        HttpContext context, Catalogues catalogues, Computations computations, CancellationToken cancellation) =>
+        HttpContext context, ShopKits kits, Computations computations, CancellationToken cancellation) =>
         JsonBody.Answer(
             context.Request,
             AnswerJson.Shapes.KitCheck,
-            asked => computations.Run(context, computation => Answer(asked, context, catalogues, computation), cancellation),
+            asked => computations.Run(context, computation => Answer(asked, context, kits, computation), cancellation),
             cancellation);
 
-    private static IResult Answer(KitCheck asked, HttpContext context, Catalogues catalogues, Computation computation)
+    private static IResult Answer(KitCheck asked, HttpContext context, ShopKits kits, Computation computation)
     {
         if (asked.Shop is not null && KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal)
             return new ProblemAnswer(refusal);
-        Catalogue? catalogue = asked.Shop is null ? null : catalogues.Newest;
+        Catalogue? catalogue = asked.Shop is null ? null : KitAnswers.NameState(context);
         StoredKit? kept = asked.Sku is null ? null : catalogue?.KitsOf(asked.Shop!).GetValueOrDefault(asked.Sku);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         Fault[] faults =
@@ -39,10 +39,11 @@ internal static class PostKitCheck
         ];
         if (faults.Length > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
 
+        Engine.Kits.Kit? kit = kept is null ? KitMapping.ToEngine(asked.Kit!) : kits.Read(kept);
+        if (kit is null) return new UnreadableKit(kept!);
+
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
-        if (catalogue is not null) KitAnswers.NameRevision(context, catalogue);
-        Engine.Kits.KitCheck check = new KitChecker(build, ruleset, computation.MeterFor(build)).Check(
-            kept is null ? KitMapping.ToEngine(asked.Kit!) : ShopKits.ToEngine(kept));
+        Engine.Kits.KitCheck check = new KitChecker(build, ruleset, computation.MeterFor(build)).Check(kit);
         return TaggedAnswer.Of(KitAnswerMapping.ToContract(check, ruleset, catalogue?.Revision), AnswerJson.Shapes.KitAnswer);
     }
 }

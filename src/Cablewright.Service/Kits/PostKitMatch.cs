@@ -26,17 +26,17 @@ internal static class PostKitMatch
 
     /// <summary>Reads, checks and holds the shop's kits against the build.</summary>
     public static Task<IResult> Answer(
-        HttpContext context, Catalogues catalogues, Computations computations, CancellationToken cancellation) =>
+        HttpContext context, ShopKits kits, Computations computations, CancellationToken cancellation) =>
         JsonBody.Answer(
             context.Request,
             AnswerJson.Shapes.KitMatchRequest,
-            asked => computations.Run(context, computation => Answer(asked, context, catalogues, computation), cancellation),
+            asked => computations.Run(context, computation => Answer(asked, context, kits, computation), cancellation),
             cancellation);
 
-    private static IResult Answer(KitMatchRequest asked, HttpContext context, Catalogues catalogues, Computation computation)
+    private static IResult Answer(KitMatchRequest asked, HttpContext context, ShopKits kits, Computation computation)
     {
         if (KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal) return new ProblemAnswer(refusal);
-        Catalogue catalogue = catalogues.Newest!;
+        Catalogue catalogue = KitAnswers.NameState(context);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         string? after = asked.After is null ? null : Cursor.Read(asked.After);
         List<Fault> faults =
@@ -50,16 +50,16 @@ internal static class PostKitMatch
                 Excerpt.Of(asked.After), "\"next\" of the answer before"));
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
 
-        KitAnswers.NameRevision(context, catalogue);
-        return TaggedAnswer.Of(Match(asked, build, catalogue, after, computation), AnswerJson.Shapes.KitMatches);
+        return TaggedAnswer.Of(Match(asked, build, catalogue, after, kits, computation), AnswerJson.Shapes.KitMatches);
     }
 
     private static KitMatches Match(
-        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, Computation computation)
+        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, ShopKits kits, Computation computation)
     {
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
+        var kept = catalogue.KitsOf(asked.Shop).Values.Select(one => (one.Sku, Kit: kits.Read(one))).ToArray();
         Engine.Kits.KitMatches all = KitMatcher.Match(
-            build, catalogue.KitsOf(asked.Shop).Values.Select(ShopKits.ToEngine), ruleset, computation.MeterFor(build));
+            build, kept.Select(one => one.Kit).OfType<Engine.Kits.Kit>(), ruleset, computation.MeterFor(build));
         IEnumerable<KitMatch> rest = after is null ? all.Found : all.Found.SkipWhile(match => match.Kit.Sku != after).Skip(1);
         KitMatch[] page = [.. rest.Take((asked.Limit ?? UsualLimit) + 1)];
         KitMatch[] shown = [.. page.Take(asked.Limit ?? UsualLimit)];
@@ -72,6 +72,7 @@ internal static class PostKitMatch
             ServingWithChange = Count(KitVerdict.ServesWithChange),
             NotServing = Count(KitVerdict.DoesNotServe),
             Untried = all.Untried,
+            Unreadable = [.. kept.Where(one => one.Kit is null).Select(one => one.Sku)],
             Kits = [.. shown.Select(KitAnswerMapping.MatchOf)],
             Next = page.Length > shown.Length ? Cursor.Behind(shown[^1].Kit.Sku!) : null,
             Needs = [.. all.Needs.Select(AssessmentMapping.MaterialOf)],

@@ -40,8 +40,23 @@ internal static class ProblemKinds
         "The body did not arrive in time. Send it again.");
 
     public static readonly ProblemKind CatalogueFull = new(
-        "catalogue.full", Status409Conflict, "The shop has too many kits",
-        $"A shop may have at most {Contract.ContractLimits.KitsOfShop} kits. Delete some first.");
+        "catalogue.full", Status409Conflict, "The shop's kits are too many or too large",
+        "A shop may have as many kits, and as many bytes of them together, as the operator of the service allows. Delete some "
+        + "first.");
+
+    public static readonly ProblemKind RecordsFull = new(
+        "records.full", Status409Conflict, "The shop's records are too many or too large",
+        "A shop may have as many records, and as many bytes of them together, as the operator of the service allows. Delete "
+        + "some first.");
+
+    public static readonly ProblemKind KitUnreadable = new(
+        "kit.unreadable", Status409Conflict, "The kept kit cannot be read",
+        "It was damaged where it is kept, or a later release wrote it. Put it again with the answer's ETag as If-Match, or "
+        + "delete it.");
+
+    public static readonly ProblemKind RecordUnreadable = new(
+        "record.unreadable", Status409Conflict, "The record cannot be read",
+        "It was damaged where it is kept. Delete it and record the build anew.");
 
     public static readonly ProblemKind ConditionFailed = new(
         "condition.failed", Status412PreconditionFailed, "The kit is in another state",
@@ -107,8 +122,9 @@ internal static class ProblemKinds
 
     public static readonly ProblemKind CatalogueUnavailable = new(
         "catalogue.unavailable", Status503ServiceUnavailable, "The catalogue cannot be used now",
-        "The database with kits, keys and records does not answer. Assessing goes on without it. If this was a write, whether "
-        + "it took place is not known: read again before you repeat it.")
+        "The database with kits, keys and records does not answer. Assessing goes on without it. A write took "
+        + "place as a whole or not at all: repeat it as it was, with the same If-Match. What did take place is then answered "
+        + "with 200, or with 404 where it was a deletion; 412 says that the kit is there or was changed: read it.")
     {
         RetryAfterSeconds = 2,
     };
@@ -121,7 +137,8 @@ internal static class ProblemKinds
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
         NotUnderstood, Refused, KeyMissing, KeyRefused, KeyWithoutRight, NotFound, MethodNotAllowed, NotAcceptable, TimedOut,
-        CatalogueFull, ConditionFailed, TooLarge, UnsupportedMediaType, FaultyBuild, TooMuchWork, Faulty, ConditionMissing, TooManyRequests,
+        CatalogueFull, RecordsFull, KitUnreadable, RecordUnreadable, ConditionFailed, TooLarge, UnsupportedMediaType,
+        FaultyBuild, TooMuchWork, Faulty, ConditionMissing, TooManyRequests,
         Failed, NotReady, Busy, ComputationTooLong, CatalogueUnavailable,
     ];
 

@@ -1,5 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.Json;
+using System.Text.Unicode;
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Answers;
@@ -7,6 +9,7 @@ using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Queries;
+using Cablewright.Storage;
 using Cablewright.Storage.Keys;
 using Cablewright.Storage.Records;
 
@@ -47,25 +50,64 @@ internal static class RecordAnswers
         Assessment whole = assessment with { Build = build };
         string id = IdOf(shop, whole);
         byte[] body = AnswerJson.Write(whole with { Id = id }, AnswerJson.Shapes.Assessment);
-        bool isNew = await context.RequestServices.GetRequiredService<RecordStore>().AddAsync(shop, id, body, cancellation);
-        return new JsonAnswer(body, id, AskAgain)
+        RecordStore store = context.RequestServices.GetRequiredService<RecordStore>();
+        RecordWrite outcome = await store.AddAsync(shop, id, body, cancellation);
+        return ProblemOf(outcome, context) ?? (IResult)new JsonAnswer(body, id, AskAgain)
         {
-            Status = isNew ? StatusCodes.Status201Created : StatusCodes.Status200OK,
+            Status = outcome == RecordWrite.Created ? StatusCodes.Status201Created : StatusCodes.Status200OK,
             Location = $"/v1/assessments/{id}",
         };
     }
 
     /// <summary><c>GET /v1/assessments/{id}</c>: the very bytes that were answered when it was recorded.</summary>
     public static async Task<IResult> Get(string id, HttpContext context, RecordStore store, CancellationToken cancellation) =>
-        await store.FindAsync(Caller.Of(context).Key!.Shop, id, cancellation) is { } body
-            ? new JsonAnswer(body, id, AskAgain)
-            : new ProblemAnswer(ProblemKinds.NotFound);
+        await store.FindAsync(Caller.Of(context).Key!.Shop, id, cancellation) switch
+        {
+            null => new ProblemAnswer(ProblemKinds.NotFound),
+            byte[] body when IsSound(body) => new JsonAnswer(body, id, AskAgain),
+            _ => new ProblemAnswer(
+                ProblemKinds.RecordUnreadable, $"The record {id} cannot be read. {ProblemKinds.RecordUnreadable.Meaning}", []),
+        };
 
     /// <summary><c>DELETE /v1/assessments/{id}</c>.</summary>
     public static async Task<IResult> Delete(string id, HttpContext context, RecordStore store, CancellationToken cancellation) =>
         await store.DeleteAsync(Caller.Of(context).Key!.Shop, id, cancellation)
             ? Results.NoContent()
             : new ProblemAnswer(ProblemKinds.NotFound);
+
+    /// <summary>What a later release wrote into it is answered as it stands; what is no JSON is not an answer.</summary>
+    private static bool IsSound(byte[] body)
+    {
+        if (!Utf8.IsValid(body)) return false;
+        try
+        {
+            var reader = new Utf8JsonReader(body);
+            while (reader.Read())
+            {
+                // Only to come to the end.
+            }
+
+            return true;
+        }
+        catch (JsonException)
+        {
+            return false;
+        }
+    }
+
+    private static ProblemAnswer? ProblemOf(RecordWrite outcome, HttpContext context)
+    {
+        StorageSettings settings = context.RequestServices.GetRequiredService<StorageSettings>();
+        return outcome switch
+        {
+            RecordWrite.TooMany => Full($"at most {settings.RecordsPerShop} records"),
+            RecordWrite.TooLarge => Full($"records of at most {settings.RecordBytesPerShop} bytes together"),
+            _ => null,
+        };
+    }
+
+    private static ProblemAnswer Full(string quota) => new(
+        ProblemKinds.RecordsFull, $"A shop may have {quota}. {ProblemKinds.RecordsFull.Meaning}", []);
 
     private static string IdOf(string shop, Assessment whole)
     {

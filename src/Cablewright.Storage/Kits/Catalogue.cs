@@ -14,20 +14,25 @@ public sealed class Catalogue
 
     private Catalogue(
         long revision,
+        long readAt,
         ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>> kits,
         ImmutableDictionary<string, ShopKey> keys)
     {
         Revision = revision;
+        ReadAt = readAt;
         _kits = kits;
         _keys = keys;
     }
 
     internal static Catalogue Empty { get; } =
-        new(0, ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>>.Empty,
+        new(0, 0, ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>>.Empty,
             ImmutableDictionary<string, ShopKey>.Empty);
 
     /// <summary>Grows with every change of a kit; the same on every instance.</summary>
     public long Revision { get; }
+
+    /// <summary>When the database was asked for it, as a timestamp of the clock.</summary>
+    internal long ReadAt { get; }
 
     /// <summary>The kits of a shop by number, sorted by it (ordinal); none where there is no such shop.</summary>
     public ImmutableSortedDictionary<string, StoredKit> KitsOf(string shop) => _kits.GetValueOrDefault(shop, NoKits);
@@ -38,18 +43,19 @@ public sealed class Catalogue
         && _keys.TryGetValue(id, out ShopKey? key)
         && key.HasSecret(secret) ? key : null;
 
-    internal Catalogue With(IReadOnlyList<KitRow> changed, IEnumerable<ShopKey> keys)
+    internal Catalogue With(IReadOnlyList<KitChange> changes, IEnumerable<ShopKey> keys, long readAt)
     {
         var kits = _kits;
-        foreach (KitRow row in changed)
+        foreach (KitChange change in changes)
         {
-            ImmutableSortedDictionary<string, StoredKit> own = kits.GetValueOrDefault(row.Shop, NoKits);
+            ImmutableSortedDictionary<string, StoredKit> own = kits.GetValueOrDefault(change.Shop, NoKits);
             kits = kits.SetItem(
-                row.Shop, row.Body is null ? own.Remove(row.Sku) : own.SetItem(row.Sku, StoredKit.Of(row)));
+                change.Shop, change.Kit is { } kit ? own.SetItem(change.Sku, kit) : own.Remove(change.Sku));
         }
 
         return new(
-            changed.Count == 0 ? Revision : changed[^1].Revision,
+            changes.Count == 0 ? Revision : changes[^1].Revision,
+            readAt,
             kits,
             keys.ToImmutableDictionary(key => key.Id, StringComparer.Ordinal));
     }

@@ -5,19 +5,25 @@ namespace Cablewright.Storage.Kits;
 
 /// <summary>Holds the current <see cref="Catalogue"/> and brings it up to date.</summary>
 /// <param name="database">Where it comes from.</param>
-/// <param name="settings">How old it may become.</param>
+/// <param name="settings">How long its keys are believed.</param>
 /// <param name="clock">The time.</param>
 public sealed class Catalogues(Database database, StorageSettings settings, TimeProvider clock) : IDisposable
 {
     private readonly SemaphoreSlim _one = new(1);
-    private State? _state;
+    private volatile Catalogue? _newest;
+    private volatile bool _isCurrent;
 
     /// <summary>The newest state read, however old; <c>null</c> before the first.</summary>
-    public Catalogue? Newest => _state?.Catalogue;
+    public Catalogue? Newest => _newest;
 
-    /// <summary>The newest state, if it was compared with the database a short while ago.</summary>
-    public Catalogue? Fresh =>
-        _state is { } state && clock.GetElapsedTime(state.ReadAt) <= settings.MaxAge ? state.Catalogue : null;
+    /// <summary>Whether the database gave its state when it was last asked.</summary>
+    public bool IsCurrent => _isCurrent;
+
+    /// <summary>Whether the keys of the newest state may still be believed.</summary>
+    public bool IsTrusted => Newest is { } newest && AgeOf(newest) <= settings.KeysTrustedFor;
+
+    /// <summary>How long ago a state was asked for.</summary>
+    public TimeSpan AgeOf(Catalogue catalogue) => clock.GetElapsedTime(catalogue.ReadAt);
 
     /// <summary>Reads what has changed since the last time.</summary>
     /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
@@ -27,7 +33,13 @@ public sealed class Catalogues(Database database, StorageSettings settings, Time
         try
         {
             long readAt = clock.GetTimestamp();
-            _state = new(await database.Run(store => Read(store, Newest ?? Catalogue.Empty, cancellation)), readAt);
+            _newest = await database.Run(store => Read(store, Newest ?? Catalogue.Empty, readAt, cancellation));
+            _isCurrent = true;
+        }
+        catch
+        {
+            _isCurrent = false;
+            throw;
         }
         finally
         {
@@ -35,16 +47,17 @@ public sealed class Catalogues(Database database, StorageSettings settings, Time
         }
     }
 
-    /// <summary>The same; without the database the state stays as it is, and grows old.</summary>
-    public async Task TryRefreshAsync(CancellationToken cancellation)
+    /// <summary>The same within a limit; without the database the state stays as it is, and grows old.</summary>
+    public async Task TryRefreshAsync(TimeSpan limit, CancellationToken cancellation)
     {
+        if (limit <= TimeSpan.Zero) return;
         try
         {
-            await RefreshAsync(cancellation);
+            await Task.Run(() => RefreshAsync(cancellation), cancellation).WaitAsync(limit, cancellation);
         }
-        catch (StorageUnavailableException)
+        catch (Exception) when (!cancellation.IsCancellationRequested)
         {
-            // The next poll tries again.
+            // The next poll tries again, and tells.
         }
     }
 
@@ -52,19 +65,19 @@ public sealed class Catalogues(Database database, StorageSettings settings, Time
     public void Dispose() => _one.Dispose();
 
     /// <summary>A counter that went back is a backup that was restored: nothing known holds then.</summary>
-    private static async Task<Catalogue> Read(StoreContext store, Catalogue known, CancellationToken cancellation)
+    private static async Task<Catalogue> Read(
+        StoreContext store, Catalogue known, long readAt, CancellationToken cancellation)
     {
         long counter = await store.Revisions.Where(row => row.Id == RevisionRow.OfKits)
             .Select(row => row.Value)
             .SingleAsync(cancellation);
         if (counter < known.Revision) known = Catalogue.Empty;
-        List<KitRow> changed = await store.Kits.AsNoTracking()
+        List<KitChange> changes = await store.Kits
             .Where(kit => kit.Revision > known.Revision)
             .OrderBy(kit => kit.Revision)
+            .Select(kit => new KitChange(kit.Shop, kit.Sku, kit.Body, kit.Tag, kit.Revision))
             .ToListAsync(cancellation);
         List<KeyRow> keys = await store.Keys.AsNoTracking().ToListAsync(cancellation);
-        return known.With(changed, keys.Select(ShopKey.Of));
+        return known.With(changes, keys.Select(ShopKey.Of), readAt);
     }
-
-    private sealed record State(Catalogue Catalogue, long ReadAt);
 }

@@ -35,5 +35,8 @@ public enum KitWrite
     ConditionMissing,
 
     /// <summary>The shop has as many kits as it may have.</summary>
-    Full,
+    TooMany,
+
+    /// <summary>The shop's kits have as many bytes as they may have.</summary>
+    TooLarge,
 }

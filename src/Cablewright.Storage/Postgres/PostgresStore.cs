@@ -7,8 +7,11 @@ namespace Cablewright.Storage.Postgres;
 /// <param name="options">Which database.</param>
 internal sealed class PostgresStore(DbContextOptions<PostgresStore> options) : StoreContext(options)
 {
-    /// <summary>Short waits, which the caller's own settings override, so that a database that is gone is soon said to be.</summary>
-    private const string Defaults = "Timeout=5;Command Timeout=10;";
+    /// <summary>
+    /// Short waits, which the operator's own settings override, so that a database that is gone is soon said to be. A command
+    /// that is given up ends its connection at once: a server that stands still would not answer the wish to cancel either.
+    /// </summary>
+    private const string Defaults = "Timeout=5;Command Timeout=10;Cancellation Timeout=-1;";
 
     public static PostgresStore Open(string connection) =>
         new(new DbContextOptionsBuilder<PostgresStore>().UseNpgsql(Defaults + connection).Options);

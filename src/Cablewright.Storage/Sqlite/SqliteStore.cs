@@ -10,26 +10,30 @@ namespace Cablewright.Storage.Sqlite;
 /// <param name="options">Which file.</param>
 internal sealed class SqliteStore(DbContextOptions<SqliteStore> options) : StoreContext(options)
 {
-    private const int BusySeconds = 5;
-
-    /// <summary>Without a pool, so that a file that was moved away is missed at once and found again when it is back.</summary>
-    public static SqliteStore Open(string file, bool mayCreate)
-    {
-        var connection = new SqliteConnectionStringBuilder
-        {
-            DataSource = file,
-            Mode = mayCreate ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite,
-            Pooling = false,
-            DefaultTimeout = BusySeconds,
-            ForeignKeys = true,
-        };
-        return new(new DbContextOptionsBuilder<SqliteStore>()
-            .UseSqlite(connection.ConnectionString)
+    /// <summary>The store in a file.</summary>
+    /// <param name="file">Where it is.</param>
+    /// <param name="timeout">How long a command waits for another process's lock.</param>
+    /// <param name="mayCreate">Whether to make it where it is not there.</param>
+    public static SqliteStore Open(string file, TimeSpan timeout, bool mayCreate) =>
+        new(new DbContextOptionsBuilder<SqliteStore>()
+            .UseSqlite(ConnectionString(file, timeout, mayCreate))
             .AddInterceptors(Durability.Instance)
             .Options);
-    }
 
-    /// <summary>A commit is on the disk before it is acknowledged, a power cut included.</summary>
+    /// <summary>Without a pool, so that a file that was moved away is missed at once and found again when it is back.</summary>
+    public static string ConnectionString(string file, TimeSpan timeout, bool mayCreate) => new SqliteConnectionStringBuilder
+    {
+        DataSource = file,
+        Mode = mayCreate ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite,
+        Pooling = false,
+        DefaultTimeout = (int)Math.Ceiling(timeout.TotalSeconds),
+        ForeignKeys = true,
+    }.ConnectionString;
+
+    /// <summary>
+    /// A commit is on the disk before it is acknowledged, a power cut included. What is set here must not write: EF also
+    /// opens the file to read only, to see whether it is there.
+    /// </summary>
     private sealed class Durability : DbConnectionInterceptor
     {
         public static readonly Durability Instance = new();
@@ -50,7 +54,7 @@ internal sealed class SqliteStore(DbContextOptions<SqliteStore> options) : Store
         private static DbCommand Pragmas(DbConnection connection)
         {
             DbCommand command = connection.CreateCommand();
-            command.CommandText = "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;";
+            command.CommandText = "PRAGMA synchronous = FULL;";
             return command;
         }
     }
@@ -59,5 +63,5 @@ internal sealed class SqliteStore(DbContextOptions<SqliteStore> options) : Store
 /// <summary>For the tool that writes migrations.</summary>
 internal sealed class SqliteStoreFactory : IDesignTimeDbContextFactory<SqliteStore>
 {
-    public SqliteStore CreateDbContext(string[] args) => SqliteStore.Open("design.db", mayCreate: true);
+    public SqliteStore CreateDbContext(string[] args) => SqliteStore.Open("design.db", TimeSpan.Zero, mayCreate: true);
 }

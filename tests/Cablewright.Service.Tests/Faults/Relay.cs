@@ -3,13 +3,14 @@ using System.Net.Sockets;
 
 namespace Cablewright.Service.Tests.Faults;
 
-/// <summary>Passes connections on to another port of this machine, until it is cut, and again once it is mended.</summary>
+/// <summary>Passes connections on to another port of this machine, but for as long as it is cut or frozen.</summary>
 public sealed class Relay : IAsyncDisposable
 {
     private readonly string host;
     private readonly int port;
     private readonly List<TcpClient> open = [];
     private TcpListener listener;
+    private TaskCompletionSource running = Running();
 
     public Relay(string host, int port)
     {
@@ -30,11 +31,17 @@ public sealed class Relay : IAsyncDisposable
         }
     }
 
+    /// <summary>Keeps every connection and takes new ones, and passes nothing on.</summary>
+    public void Freeze() => running = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+
+    public void Thaw() => running.TrySetResult();
+
     public void Mend(int samePort) => listener = Listen(samePort);
 
     public ValueTask DisposeAsync()
     {
         Cut();
+        Thaw();
         listener.Dispose();
         return ValueTask.CompletedTask;
     }
@@ -66,11 +73,24 @@ public sealed class Relay : IAsyncDisposable
         }
     }
 
-    private static async Task Pass(TcpClient from, TcpClient to)
+    private static TaskCompletionSource Running()
     {
+        var running = new TaskCompletionSource();
+        running.SetResult();
+        return running;
+    }
+
+    private async Task Pass(TcpClient from, TcpClient to)
+    {
+        var bytes = new byte[16 * 1024];
         try
         {
-            await from.GetStream().CopyToAsync(to.GetStream());
+            for (int read = 1; read > 0;)
+            {
+                read = await from.GetStream().ReadAsync(bytes);
+                await running.Task;
+                await to.GetStream().WriteAsync(bytes.AsMemory(0, read));
+            }
         }
         catch (Exception broken) when (broken is IOException or ObjectDisposedException or InvalidOperationException)
         {

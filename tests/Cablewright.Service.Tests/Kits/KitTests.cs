@@ -67,6 +67,26 @@ public class KitTests(CatalogueServices services) : IClassFixture<CatalogueServi
         Assert.Equal(204, (await service.Send(HttpMethod.Delete, Address, key, null, ("If-Match", "*"))).Status);
     }
 
+    /// <summary>A caller whose answer was lost cannot know whether its write took place.</summary>
+    [Theory]
+    [OnSqlite]
+    [OnPostgres]
+    public async Task A_write_can_be_repeated_as_it_was(string store)
+    {
+        CatalogueService service = services[store];
+        string key = (await service.Key("again")).Text;
+        const string Address = "/v1/shops/again/kits/one";
+        Task<Answer> Put(string name, string condition, string tag) =>
+            service.Send(HttpMethod.Put, Address, key, SomeKit.Named(name), (condition, tag));
+
+        string tag = (await Put("a", "If-None-Match", "*")).Headers["ETag"];
+        ProblemAssertions.IsProblem(await Put("a", "If-None-Match", "*"), 412, "condition.failed");
+        Answer replaced = await Put("b", "If-Match", tag), repeated = await Put("b", "If-Match", tag);
+        Assert.Equal((200, 200), (replaced.Status, repeated.Status));
+        Assert.Equal(replaced.Headers["Catalogue-Revision"], repeated.Headers["Catalogue-Revision"]);
+        ProblemAssertions.IsProblem(await Put("c", "If-Match", tag), 412, "condition.failed");
+    }
+
     [Theory]
     [OnSqlite]
     [OnPostgres]

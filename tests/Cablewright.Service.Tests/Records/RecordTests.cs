@@ -49,6 +49,32 @@ public class RecordTests(CatalogueServices services) : IClassFixture<CatalogueSe
     }
 
     [Theory]
+    [OnSqlite]
+    [OnPostgres]
+    public async Task A_later_release_s_record_is_answered_as_it_is_and_a_damaged_one_with_a_problem(string store)
+    {
+        CatalogueService service = services[store];
+        string key = (await service.Key("damaged")).Text;
+        Answer made = await Post(service, key, Builds.Small);
+        string address = made.Headers["Location"], id = (string)made.Json["id"]!;
+        Task Keep(byte[] body) => service.Database.Execute("""UPDATE records SET "Body" = @0 WHERE "Id" = @1""", body, id);
+
+        byte[] later = [.. "{\"weather\":\"of a later release\","u8, .. made.Body[1..]];
+        await Keep(later);
+        Assert.Equal(later, (await service.Send(HttpMethod.Get, address, key)).Body);
+        foreach (byte[] damaged in new byte[][] { [], made.Body[..^1], [.. made.Body[..20], 0xFF, .. made.Body[21..]] })
+        {
+            await Keep(damaged);
+            Answer answer = await service.Send(HttpMethod.Get, address, key);
+            ProblemAssertions.IsProblem(answer, 409, "record.unreadable");
+            Assert.Contains(id, (string)answer.Json["detail"]!);
+        }
+
+        Assert.Equal(204, (await service.Send(HttpMethod.Delete, address, key)).Status);
+        Assert.Equal(201, (await Post(service, key, Builds.Small)).Status);
+    }
+
+    [Theory]
     [InlineData("?recrod=true", "/recrod", "parameter.unknown")]
     [InlineData("?record=yes", "/record", "word.unknown")]
     [InlineData("?record=true&record=true", "/record", "parameter.repeated")]

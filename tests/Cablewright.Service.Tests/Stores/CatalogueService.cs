@@ -16,10 +16,16 @@ public sealed class CatalogueService : IAsyncDisposable
 
     public TestDatabase Database { get; }
 
-    public static async Task<CatalogueService> Start(TestDatabase database, string? connection = null)
+    public static Task<CatalogueService> Start(TestDatabase database, params (string Name, string Value)[] settings) =>
+        Start(database, null, settings);
+
+    /// <summary>With settings of the storage that differ from the usual ones.</summary>
+    public static async Task<CatalogueService> Start(
+        TestDatabase database, string? connection, params (string Name, string Value)[] settings)
     {
         var started = new CatalogueService(database);
         foreach ((string name, string value) in database.Settings(":", connection)) started.service.Settings[name] = value;
+        foreach ((string name, string value) in settings) started.service.Settings[$"Cablewright:Storage:{name}"] = value;
         await started.service.InitializeAsync();
         return started;
     }

@@ -1,3 +1,5 @@
+using System.Data.Common;
+using Microsoft.Data.Sqlite;
 using Npgsql;
 
 namespace Cablewright.Service.Tests.Stores;
@@ -35,11 +37,32 @@ public sealed class TestDatabase : IAsyncDisposable
         {
             [$"{prefix}SqliteFile"] = SqliteFile,
             [$"{prefix}PollInterval"] = "00:00:00.1",
-            [$"{prefix}MaxAge"] = "00:00:02",
         };
         if ((connection ?? Connection) is { } postgres) settings[$"{prefix}PostgreSql"] = postgres;
         return settings;
     }
+
+    /// <summary>Runs a command, with values where it says <c>@0</c>, <c>@1</c> and so on.</summary>
+    public async Task<int> Execute(string command, params object[] values)
+    {
+        await using DbConnection connection = Open();
+        await connection.OpenAsync();
+        await using DbCommand asked = connection.CreateCommand();
+        asked.CommandText = command;
+        for (int at = 0; at < values.Length; at++)
+        {
+            DbParameter value = asked.CreateParameter();
+            (value.ParameterName, value.Value) = ($"@{at}", values[at]);
+            asked.Parameters.Add(value);
+        }
+
+        return await asked.ExecuteNonQueryAsync();
+    }
+
+    /// <summary>A connection of the test's own, not opened yet.</summary>
+    public DbConnection Open() => Connection is { } server
+        ? new NpgsqlConnection(server)
+        : new SqliteConnection($"Data Source={SqliteFile};Pooling=False");
 
     public async ValueTask DisposeAsync()
     {

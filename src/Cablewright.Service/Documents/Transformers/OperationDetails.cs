@@ -82,8 +82,14 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                     response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
                 if (status == "201") response.Headers["Location"] = TextHeader("Where it can be fetched.");
                 if (described.Body == typeof(Kit) || described.Scope == KeyScopes.KitsRead)
+                {
                     response.Headers[KitAnswers.RevisionHeader] =
                         TextHeader("The state of the catalogue that the answer rests on; it grows with every change.");
+                    response.Headers["Age"] = TextHeader(
+                        "How many whole seconds ago the database was last asked whether that state still holds: without the "
+                        + "database reading goes on from memory (RFC 9111, 5.1).");
+                }
+
                 break;
             case "304":
                 response.Description = "The caller already has this answer (If-None-Match).";

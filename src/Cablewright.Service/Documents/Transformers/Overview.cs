@@ -4,6 +4,7 @@ using Cablewright.Engine;
 using Cablewright.Engine.Findings;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
+using Cablewright.Storage;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 
@@ -59,6 +60,9 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         return text.ToString().TrimEnd();
     }
 
+    /// <summary>What the operator has not set otherwise.</summary>
+    private static StorageSettings Usual { get; } = new();
+
     private static IEnumerable<(string, string)> Limits() =>
     [
         ("body", $"{ContractLimits.BodyBytes / 1024} KB"),
@@ -75,7 +79,9 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         ("conductors in parallel in one run", $"1 to {ContractLimits.ParallelConductors}"),
         ("sizes to choose from", $"1 to {ContractLimits.Sizes}"),
         ("parts of a kit", $"1 to {ContractLimits.KitParts}"),
-        ("kits of a shop", $"{ContractLimits.KitsOfShop}"),
+        ("kits of a shop, where the operator sets nothing else",
+            $"{Usual.KitsPerShop}, of {Usual.KitBytesPerShop / 1024 / 1024} MB together"),
+        ("records of a shop, likewise", $"{Usual.RecordsPerShop}, of {Usual.RecordBytesPerShop / 1024 / 1024} MB together"),
         ("kits on a page", $"1 to {ContractLimits.KitsOnPage}"),
         ("name", $"{ContractLimits.NameLength} characters"),
         ("id", Contract.Schema.IdentifierAttribute.Accepted),
