@@ -15,10 +15,10 @@ public static class ContractSchemas
     public static IReadOnlyList<string> Faults(string shape, JsonNode? document)
     {
         EvaluationResults results = Known[shape].Evaluate(document, Strict);
-        return results.IsValid
-            ? []
-            : [.. results.Details.Where(detail => detail.HasErrors).Select(detail => $"{detail.InstanceLocation}: "
-                + $"{string.Join("; ", detail.Errors!.Values)}"), "invalid"];
+        if (results.IsValid) return [];
+        string[] faults = [.. results.Details.Where(detail => detail.HasErrors).Select(
+            detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}")];
+        return faults.Length > 0 ? faults : ["invalid"];
     }
 
     private static Dictionary<string, JsonSchema> Read()

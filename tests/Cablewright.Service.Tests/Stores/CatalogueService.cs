@@ -55,6 +55,8 @@ public sealed class CatalogueService : IAsyncDisposable
         return service.Send(request, key is null ? headers : [.. headers, ("Authorization", $"Bearer {key}")]);
     }
 
+    public Task<Answer> Send(HttpRequestMessage request) => service.Send(request);
+
     public async ValueTask DisposeAsync() => await ((IAsyncLifetime)service).DisposeAsync();
 }
 

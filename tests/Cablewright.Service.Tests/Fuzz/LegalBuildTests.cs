@@ -1,0 +1,63 @@
+using System.Text.Json.Nodes;
+using Cablewright.Service.Tests.Support;
+using Xunit.Abstractions;
+
+namespace Cablewright.Service.Tests.Fuzz;
+
+/// <summary>Random legal builds over the whole contract: each gets an answer that keeps it, always the same one.</summary>
+public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) : IClassFixture<ServiceFixture>
+{
+    private const int Usual = 2_000;
+
+    /// <summary>One case of so many is sent twice.</summary>
+    private const int SentTwice = 5;
+
+    private const double LeastAccepted = 0.8;
+
+    [Fact]
+    public async Task Every_legal_build_gets_an_answer_that_keeps_the_contract()
+    {
+        output.WriteLine($"{FuzzRun.SeedVariable}={FuzzRun.Seed}");
+        var failures = new Failures();
+        var outcomes = new Outcomes();
+        int sent = 0;
+        await Parallel.ForEachAsync(FuzzRun.Cases(Usual), async (number, _) =>
+        {
+            JsonObject build = RandomBuild.Of(new Dice(FuzzRun.Seed, number));
+            if (ChargerLoops.AreKeptOut(build)) return;
+            Interlocked.Increment(ref sent);
+            await Try(number, build.ToJsonString(), failures, outcomes);
+        });
+        outcomes.Write(output);
+        await failures.AssertNone((body, trouble) => Shrinking.Shrink(body, smaller => FailsLikewise(smaller, trouble)));
+        Assert.True(outcomes["200"] >= LeastAccepted * sent, $"only {outcomes["200"]} of {sent} builds are legal");
+    }
+
+    private async Task Try(int number, string body, Failures failures, Outcomes outcomes)
+    {
+        Answer answer = await FuzzFiles.Whilst($"running-{FuzzRun.Seed}-{number}", body, () => service.Post(body));
+        outcomes.Add($"{answer.Status}");
+        if (answer.Status == 422)
+        {
+            foreach (string code in answer.Faults.Select(fault => fault.Code).Distinct()) outcomes.Add(code);
+        }
+
+        foreach (string trouble in await TroublesOf(answer, body, isSentAgain: number % SentTwice == 0))
+            failures.Add(number, trouble, body);
+    }
+
+    private async Task<IReadOnlyList<string>> TroublesOf(Answer answer, string body, bool isSentAgain)
+    {
+        IReadOnlyList<string> troubles = AnswerCheck.Troubles(answer, body);
+        if (answer.Status != 200 || !isSentAgain) return troubles;
+        Answer again = await service.Post(body);
+        return again.Body.AsSpan().SequenceEqual(answer.Body) ? troubles : [.. troubles, "another answer to the same body"];
+    }
+
+    private async Task<bool> FailsLikewise(string body, string trouble)
+    {
+        Answer answer = await service.Post(body);
+        IReadOnlyList<string> troubles = await TroublesOf(answer, body, isSentAgain: true);
+        return troubles.Any(other => Failures.KindOf(other) == Failures.KindOf(trouble));
+    }
+}
