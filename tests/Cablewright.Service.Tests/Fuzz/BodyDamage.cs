@@ -97,16 +97,23 @@ internal static class BodyDamage
         JsonNode[] parts = [.. JsonParts.Below(whole)];
         if (parts.Length == 0) return;
         JsonNode part = dice.OneOf(parts);
-        switch (dice.Below(7))
+        switch (dice.Weighted(20, 5, 5, 5, 10, 15, 15))
         {
-            case 0 or 1: part.ReplaceWith(mark); break;
-            case 2 when part.Parent is JsonObject parent: parent.Remove(part.GetPropertyName()); break;
-            case 3 when part.Parent is JsonObject parent: parent[mark] = part.DeepClone(); break;
-            case 4 when part.Parent is JsonObject parent: Rename(parent, part, mark); break;
-            case 5 when part is JsonArray list: Repeat(list, dice); break;
-            case 6 when part.GetValueKind() is JsonValueKind.String: part.ReplaceWith(Mangled((string)part!, dice)); break;
+            case 0: part.ReplaceWith(mark); break;
+            case 1 when part.Parent is JsonObject parent: parent.Remove(part.GetPropertyName()); break;
+            case 2 when part.Parent is JsonObject parent: parent[mark] = part.DeepClone(); break;
+            case 3 when part.Parent is JsonObject parent: Rename(parent, part, mark); break;
+            case 4 when part is JsonArray list: Repeat(list, dice); break;
+            case 5: PutText(dice.OneOf(parts), dice.OneOf(Texts)); break;
+            case 6: PutText(part, part.GetValueKind() is JsonValueKind.String ? Mangled((string)part!, dice) : ""); break;
             default: part.ReplaceWith(dice.OneOf(parts).DeepClone()); break;
         }
+    }
+
+    /// <summary>Puts text in the place of text.</summary>
+    private static void PutText(JsonNode part, string text)
+    {
+        if (part.GetValueKind() is JsonValueKind.String) part.ReplaceWith(text);
     }
 
     private static void Rename(JsonObject parent, JsonNode part, string mark)

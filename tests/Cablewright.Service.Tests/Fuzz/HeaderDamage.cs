@@ -52,7 +52,7 @@ internal static class HeaderDamage
     private static readonly string[] Additions =
     [
         "?", "/", "?a=b", "?record=maybe", "&record=true", "?limit=-1", "?limit=99999999999", "&limit=5&limit=6", "?after=%00",
-        "?after=%ff", "&after=AAAA", "?%", "?=", "?%zz=1", "&length=%ED%A0%80", "&units=%F0%9F%9A%97", "%00", "%2e%2e", "//",
+        "?after=%ff", "&after=AAAA", "?%", "?=", "?%zz=1", "&length=%ED%A0%80", "&units=%F0%9F%9A%97", "%2e%2e", "//",
         "%2f", "/..", ";a", "&&&", "&size=", "&length=1%20ft&length=2%20ft", "?ratedOutput=1%20W&length=1e3%20m",
         "&efficiency=%25", "&chargingVoltage=1e9%20V", "&programme=SINE",
     ];

@@ -9,8 +9,8 @@ public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) :
 {
     private const int Usual = 2_000;
 
-    /// <summary>One case of so many is sent twice.</summary>
-    private const int SentTwice = 5;
+    /// <summary>One case of so many is sent again, and with the changes made that its answer names.</summary>
+    private const int SentAgain = 5;
 
     private const double LeastAccepted = 0.8;
 
@@ -42,7 +42,7 @@ public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) :
             foreach (string code in answer.Faults.Select(fault => fault.Code).Distinct()) outcomes.Add(code);
         }
 
-        foreach (string trouble in await TroublesOf(answer, body, isSentAgain: number % SentTwice == 0))
+        foreach (string trouble in await TroublesOf(answer, body, isSentAgain: number % SentAgain == 0))
             failures.Add(number, trouble, body);
     }
 
@@ -51,7 +51,25 @@ public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) :
         IReadOnlyList<string> troubles = AnswerCheck.Troubles(answer, body);
         if (answer.Status != 200 || !isSentAgain) return troubles;
         Answer again = await service.Post(body);
-        return again.Body.AsSpan().SequenceEqual(answer.Body) ? troubles : [.. troubles, "another answer to the same body"];
+        return
+        [
+            .. troubles,
+            .. again.Body.AsSpan().SequenceEqual(answer.Body) ? (string[])[] : ["another answer to the same body"],
+            .. await BrokenPromises(answer, body),
+        ];
+    }
+
+    private async Task<IReadOnlyList<string>> BrokenPromises(Answer answer, string body)
+    {
+        var broken = new List<string>();
+        foreach ((JsonNode change, string changed) in ChangePromises.In(answer.Json, body))
+        {
+            Answer after = await service.Post(changed);
+            if (after.Status == 200) broken.AddRange(ChangePromises.Broken(change, after.Json));
+            else broken.Add($"a change that makes a build faulty: {after.Text}");
+        }
+
+        return broken;
     }
 
     private async Task<bool> FailsLikewise(string body, string trouble)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
@@ -20,20 +19,22 @@ internal static class Pointers
         JsonNode? at = document;
         foreach (string step in pointer.Split('/').Skip(1))
         {
-            if (ItemOf(type) is { } item)
+            if (IsList(type))
             {
                 // An empty list stands for one assumed item, as an absent one does; the place after the last is written "-".
                 JsonArray list = at is JsonArray { Count: > 0 } items ? items : [null];
                 int index = 0;
                 if (step != "-" && !int.TryParse(step, NumberStyles.None, CultureInfo.InvariantCulture, out index)) return false;
                 if (index >= list.Count) return false;
-                (at, type) = (step == "-" ? null : list[index], item);
+                at = step == "-" ? null : list[index];
             }
             else
             {
-                if (MemberOf(type, step) is not { } member) return false;
-                (at, type) = ((at as JsonObject)?[step], member.PropertyType);
+                at = (at as JsonObject)?[step];
             }
+
+            if (TypeBelow(type, step) is not { } below) return false;
+            type = below;
         }
 
         return true;
@@ -44,10 +45,12 @@ internal static class Pointers
         .Where(node => node.Parent is JsonObject && node.GetPropertyName() == "pointer")
         .Select(node => (string)node!);
 
-    /// <summary>The member that a JSON name stands for.</summary>
-    public static PropertyInfo? MemberOf(Type type, string name) =>
-        type.GetProperties().FirstOrDefault(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name) == name);
+    /// <summary>The type of the item or member that a step of a pointer leads to; <c>null</c> where there is none.</summary>
+    public static Type? TypeBelow(Type type, string step) => IsList(type)
+        ? type.GetGenericArguments()[0]
+        : type.GetProperties()
+            .FirstOrDefault(member => JsonNamingPolicy.CamelCase.ConvertName(member.Name) == step)?.PropertyType;
 
-    private static Type? ItemOf(Type type) =>
-        type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) ? type.GetGenericArguments()[0] : null;
+    /// <summary>Whether a type of the contract is a list.</summary>
+    public static bool IsList(Type type) => type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>);
 }
