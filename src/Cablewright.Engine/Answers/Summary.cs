@@ -31,7 +31,8 @@ internal static class Summary
         int worst = Enumerable.Range(0, build.Draws.Count)
             .MaxBy(amplifier => Significant.Round(evaluator.Wiring.LostVolts(amplifier, evaluation.Currents) / evaluator.Wiring.SourceVoltsOf(amplifier)));
         string id = build.Stated.Amplifiers[worst].Id;
-        return $"At full output the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "
+        string when = evaluation.SolvableShare < 1 ? "At the most that the wiring can carry" : "At full output";
+        return $"{when} the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "
             + $"{Phrase.Volts(evaluation.Currents.TerminalVolts[worst])} of "
             + $"{Phrase.Volts(evaluator.Wiring.SourceVoltsOf(worst))}.";
     }

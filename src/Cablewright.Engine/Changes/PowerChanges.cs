@@ -10,7 +10,7 @@ internal static class PowerChanges
     public static Ladder Of(Build build, int amplifier)
     {
         Rating rating = RatingOf(build.Amplifiers[amplifier]);
-        return Ladder.Of(Steps.Below(rating.Value, rating.Unit), to => new Change
+        return Ladder.Of([.. Steps.Below(rating.Value, rating.Unit).Where(to => to.Value >= rating.Least)], to => new Change
         {
             Kind = ChangeKind.Power,
             Apply = changed => With(changed, amplifier, to.Value),
@@ -26,7 +26,7 @@ internal static class PowerChanges
     public static Ladder OfAll(Build build) => new(100 - Steps.LeastPercent, place =>
     {
         int percent = 100 - place;
-        WrittenFigure[] to = [.. build.Amplifiers.Select(RatingOf).Select(rating => Steps.Part(rating.Value, percent, rating.Unit))];
+        WrittenFigure[] to = [.. build.Amplifiers.Select(RatingOf).Select(rating => rating.Part(percent))];
         return new Change
         {
             Kind = ChangeKind.Power,
@@ -49,9 +49,9 @@ internal static class PowerChanges
     /// <summary>The figure from which its draw is worked out.</summary>
     private static Rating RatingOf(Amplifier amplifier) => amplifier switch
     {
-        { RatedInputAmps: { } amps } => new Rating(amps, "A", "ratedInputCurrent", "input current"),
-        { RatedOutputWatts: { } watts } => new Rating(watts, "W", "ratedOutput", "output"),
-        _ => new Rating(amplifier.OnBoardFuseAmps!.Value, "A", "fuse", "its own fuses"),
+        { RatedInputAmps: { } amps } => new Rating(amps, 0.1, "A", "ratedInputCurrent", "input current"),
+        { RatedOutputWatts: { } watts } => new Rating(watts, 1, "W", "ratedOutput", "output"),
+        _ => new Rating(amplifier.OnBoardFuseAmps!.Value, 0.5, "A", "fuse", "its own fuses"),
     };
 
     private static Build With(Build build, int index, double to) => build with
@@ -65,5 +65,18 @@ internal static class PowerChanges
     };
 
     /// <summary>A rated figure of an amplifier.</summary>
-    private readonly record struct Rating(double Value, string Unit, string Member, string Words);
+    /// <param name="Value">Its value.</param>
+    /// <param name="Least">The least that a build can state.</param>
+    /// <param name="Unit">Its unit.</param>
+    /// <param name="Member">Where a build states it.</param>
+    /// <param name="Words">What it is called in a sentence.</param>
+    private readonly record struct Rating(double Value, double Least, string Unit, string Member, string Words)
+    {
+        /// <summary>A share of it, but no less than a build can state.</summary>
+        public WrittenFigure Part(int percent)
+        {
+            WrittenFigure part = Steps.Part(Value, percent, Unit);
+            return part.Value >= Least ? part : new WrittenFigure(Least, Steps.Text(Least, Unit));
+        }
+    }
 }

@@ -40,12 +40,12 @@ internal static class ProblemKinds
         "The body did not arrive in time. Send it again.");
 
     public static readonly ProblemKind CatalogueFull = new(
-        "catalogue.full", Status409Conflict, "The shop's kits are too many or too large",
+        "catalogue.full", Status409Conflict, "The kits of the shop are too many or too large",
         "A shop may have as many kits, and as many bytes of them together, as the operator of the service allows. Delete some "
         + "first.");
 
     public static readonly ProblemKind RecordsFull = new(
-        "records.full", Status409Conflict, "The shop's records are too many or too large",
+        "records.full", Status409Conflict, "The records of the shop are too many or too large",
         "A shop may have as many records, and as many bytes of them together, as the operator of the service allows. Delete "
         + "some first.");
 

@@ -23,6 +23,10 @@ public class ServiceFixture : WebApplicationFactory<Program>, IAsyncLifetime
     {
         ["Cablewright:AnonymousWorkPerMinute"] = "0",
         ["Cablewright:DrainSeconds"] = "0",
+        // Tests ask side by side and from one address, which has half of the places.
+        ["Cablewright:ComputationsAtOnce"] = "8",
+        ["Cablewright:WaitingSeconds"] = "60",
+        ["Cablewright:ComputationSeconds"] = "120",
     };
 
     /// <summary>The clock that it goes by, where it is not the usual one.</summary>
