@@ -47,7 +47,7 @@ public sealed class Database(StorageSettings settings) : IDisposable
     internal Task<T> Read<T>(Func<StoreContext, CancellationToken, Task<T>> work, CancellationToken cancellation) => InTime(
         inTime => Run(store => work(store, inTime)), cancellation);
 
-    /// <summary>The same for a write. What was not committed in time is never committed.</summary>
+    /// <summary>The same for a write. What has not begun to commit in time is never committed.</summary>
     /// <exception cref="StorageUnavailableException">The database cannot be used, or not in time.</exception>
     internal Task<T> Write<T>(Func<StoreContext, CancellationToken, Task<T>> work, CancellationToken cancellation) => InTime(
         async inTime =>
@@ -60,24 +60,23 @@ public sealed class Database(StorageSettings settings) : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _file?.Dispose();
 
+    /// <summary>
+    /// On a thread of its own, since SQLite blocks the one it is called on for as long as the file is locked. The work is told
+    /// before the caller is: what begins late, or gets its lock late, then commits nothing any more.
+    /// </summary>
     private async Task<T> InTime<T>(Func<CancellationToken, Task<T>> work, CancellationToken cancellation)
     {
+        var givenUp = new CancellationTokenSource();
         try
         {
-            // On a thread of its own, since SQLite blocks the one it is called on for as long as the file is locked.
-            return await Task.Run(GiveUpInTime, cancellation).WaitAsync(settings.Timeout, cancellation);
+            return await Task.Run(() => work(givenUp.Token), CancellationToken.None).WaitAsync(settings.Timeout, cancellation);
         }
-        catch (Exception late)
-            when (late is TimeoutException or OperationCanceledException && !cancellation.IsCancellationRequested)
+        catch (Exception late) when (late is TimeoutException or OperationCanceledException)
         {
+            // Not waited for: a driver may try to reach the server first.
+            _ = givenUp.CancelAsync();
+            if (cancellation.IsCancellationRequested) throw;
             throw new StorageUnavailableException("The database did not answer in time.", late);
-        }
-
-        async Task<T> GiveUpInTime()
-        {
-            using var inTime = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-            inTime.CancelAfter(settings.Timeout);
-            return await work(inTime.Token);
         }
     }
 

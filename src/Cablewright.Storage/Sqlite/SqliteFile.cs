@@ -14,6 +14,7 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
     private readonly SemaphoreSlim _writer = new(1);
     private readonly Lock _holding = new();
     private SqliteConnection? _held;
+    private bool _isOver;
 
     /// <summary>Whether it is there.</summary>
     public bool Exists => File.Exists(path);
@@ -32,7 +33,7 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
     {
         lock (_holding)
         {
-            if (_held is not null && Exists) return;
+            if (_isOver || (_held is not null && Exists)) return;
             _held?.Dispose();
             _held = null;
             var connection = new SqliteConnection(SqliteStore.ConnectionString(path, timeout, mayCreate: false));
@@ -89,7 +90,12 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        lock (_holding) _held?.Dispose();
+        lock (_holding)
+        {
+            // Work that was given up may come by later, and must not open it again.
+            _isOver = true;
+            _held?.Dispose();
+        }
     }
 
     /// <summary>

@@ -38,7 +38,7 @@ public class SqliteFileTests
             Assert.Equal(1, await database.Execute("""UPDATE "__EFMigrationsLock" SET "Id" = 1"""));
         }
 
-        await prepared.MigrateAsync(CancellationToken.None);
+        await prepared.MigrateAsync(CancellationToken.None).WaitAsync(TimeSpan.FromSeconds(60));
         Assert.Equal(1, await database.Execute("UPDATE revisions SET \"Value\" = 0"));
     }
 
@@ -90,7 +90,8 @@ public class SqliteFileTests
             }
         }
 
-        Assert.False(File.Exists(log));
+        // The host that a test stops is disposed of by its own thread.
+        await Eventually.True(() => Task.FromResult(!File.Exists(log)));
     }
 
     [Theory]
