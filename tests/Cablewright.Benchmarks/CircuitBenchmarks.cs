@@ -1,12 +1,12 @@
 using BenchmarkDotNet.Attributes;
-using Cablewright.Engine.Tests.Shapes;
 using Cablewright.Engine;
 using Cablewright.Engine.Answers;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Completing;
-using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published.Ngspice;
+using Cablewright.Engine.Tests.Shapes;
 
 namespace Cablewright.Benchmarks;
 

@@ -2,7 +2,6 @@ using BenchmarkDotNet.Attributes;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Kits;
-using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;

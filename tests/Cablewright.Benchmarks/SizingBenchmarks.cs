@@ -1,7 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completing;
-using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Shapes;
