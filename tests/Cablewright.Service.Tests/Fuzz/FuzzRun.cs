@@ -18,6 +18,12 @@ internal static class FuzzRun
     /// <param name="usual">How many where the environment does not say.</param>
     public static IEnumerable<int> Cases(int usual) => Enumerable.Range(Read(FirstVariable) ?? 0, Read(CountVariable) ?? usual);
 
+    /// <summary>A part of them, for a test whose cases take longer.</summary>
+    /// <param name="usual">How many where the environment does not say.</param>
+    /// <param name="part">One in so many.</param>
+    public static IEnumerable<int> Some(int usual, int part) =>
+        Enumerable.Range(Read(FirstVariable) ?? 0, Read(CountVariable) is { } count ? Math.Max(1, count / part) : usual / part);
+
     /// <summary>How to try one case alone.</summary>
     public static string Again(int number) =>
         $"{SeedVariable}={Seed} {FirstVariable}={number} {CountVariable}=1";

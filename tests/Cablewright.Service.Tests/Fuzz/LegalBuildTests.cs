@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.Json.Nodes;
+using Cablewright.Service.Tests.Documents;
 using Cablewright.Service.Tests.Support;
 using Xunit.Abstractions;
 
@@ -9,6 +10,9 @@ namespace Cablewright.Service.Tests.Fuzz;
 public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) : IClassFixture<ServiceFixture>
 {
     private const int Usual = 2_000;
+
+    /// <summary>One build of so many gets its whole answer; questions and changes take a hundred times as long as all the rest.</summary>
+    private const int AnsweredWhole = 10;
 
     /// <summary>One case of so many is sent again, and with the changes made that its answer names.</summary>
     private const int SentAgain = 20;
@@ -22,7 +26,7 @@ public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) :
         var failures = new Failures();
         var outcomes = new Outcomes();
         int sent = 0;
-        await Parallel.ForEachAsync(FuzzRun.Cases(Usual), async (number, _) =>
+        await Parallel.ForEachAsync(FuzzRun.Some(Usual, AnsweredWhole), async (number, _) =>
         {
             JsonObject build = RandomBuild.Of(new Dice(FuzzRun.Seed, number));
             Interlocked.Increment(ref sent);
@@ -31,6 +35,39 @@ public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) :
         outcomes.Write(output);
         await failures.AssertNone((body, trouble) => Shrinking.Shrink(body, smaller => FailsLikewise(smaller, trouble)));
         Assert.True(outcomes["200"] >= LeastAccepted * sent, $"only {outcomes["200"]} of {sent} builds are legal");
+    }
+
+    /// <summary>Two at a time, without the questions and changes that only a build by itself gets.</summary>
+    [Fact]
+    public async Task Any_two_legal_builds_can_be_put_side_by_side()
+    {
+        output.WriteLine($"{FuzzRun.SeedVariable}={FuzzRun.Seed}");
+        var failures = new Failures();
+        var outcomes = new Outcomes();
+        await Parallel.ForEachAsync(FuzzRun.Cases(Usual).Where(number => number % 2 == 0), async (number, _) =>
+        {
+            string body = new JsonObject { ["builds"] = new JsonArray(Plain(number), Plain(number + 1)) }.ToJsonString();
+            long begun = Stopwatch.GetTimestamp();
+            Answer answer = await FuzzFiles.Whilst(
+                $"comparing-{FuzzRun.Seed}-{number}", body, () => service.PostTo("/v1/assessments/comparisons", body));
+            outcomes.Took(number, Stopwatch.GetElapsedTime(begun));
+            outcomes.Add($"{answer.Status}");
+            if (answer.Status is not (200 or 422)) failures.Add(number, $"status {answer.Status}: {answer.Text}", body);
+            else if (answer.Status == 200)
+            {
+                foreach (string fault in ContractSchemas.Faults("Comparison", answer.Json)) failures.Add(number, "schema: " + fault, body);
+            }
+        });
+        outcomes.Write(output);
+        await failures.AssertNone((body, _) => Task.FromResult(body));
+        Assert.True(outcomes["200"] > outcomes["422"], $"only {outcomes["200"]} pairs are legal, {outcomes["422"]} are not");
+
+        static JsonObject Plain(int number)
+        {
+            JsonObject build = RandomBuild.Of(new Dice(FuzzRun.Seed, number));
+            build.Remove("include");
+            return build;
+        }
     }
 
     private async Task Try(int number, string body, Failures failures, Outcomes outcomes)
