@@ -30,9 +30,6 @@ public sealed class CircuitSolver
     private const int MostSteps = 60;
     private const double Tolerance = 1e-9;
 
-    /// <summary>An element put into the equations, and an entry of them eliminated, in runs solved.</summary>
-    private const double CostOfElement = 0.04, CostOfEntry = 0.003;
-
     private readonly Network network;
     private readonly WorkMeter? meter;
     private readonly double costOfStep;
@@ -61,8 +58,7 @@ public sealed class CircuitSolver
         loads = [.. network.Loads.Select(load => equations.LinkOf(load.Positive, load.Negative))];
         step = new double[equations.Count];
         volts = new double[network.NodeCount];
-        costOfStep = CostOfElement * (branches.Length + sources.Length + loads.Length + equations.Count)
-            + CostOfEntry * equations.EntriesEliminated;
+        costOfStep = equations.CostOf(branches.Length + sources.Length + loads.Length);
         meter?.Count(costOfStep);
     }
 

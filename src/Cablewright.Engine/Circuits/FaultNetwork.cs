@@ -7,9 +7,6 @@ namespace Cablewright.Engine.Circuits;
 /// <summary>The shape of a circuit in which short circuits are looked for, prepared once for whatever values it gets.</summary>
 internal sealed class FaultNetwork
 {
-    /// <summary>An element put into the equations, and an entry of them eliminated, in runs solved.</summary>
-    private const double CostOfElement = 0.04, CostOfEntry = 0.003;
-
     private readonly NodeEquations shape;
     private readonly WorkMeter meter;
 
@@ -39,7 +36,7 @@ internal sealed class FaultNetwork
     /// <summary>Empty equations of this shape, whose elimination is counted.</summary>
     public NodeEquations Equations()
     {
-        meter.Count(CostOfElement * (Branches.Count + shape.Count) + CostOfEntry * shape.EntriesEliminated);
+        meter.Count(shape.CostOf(Branches.Count + Sources.Count));
         return shape.Another();
     }
 

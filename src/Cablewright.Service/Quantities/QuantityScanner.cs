@@ -63,7 +63,7 @@ internal ref struct QuantityScanner
         if (!TryNumber(out decimal number)) return Fail(QuantityCodes.NotANumber, start..);
         SkipBlanks();
         int unitAt = _at;
-        while (_at < _text.Length && !char.IsWhiteSpace(_text[_at])) _at++;
+        while (_at < _text.Length && !IsSpace(_text[_at])) _at++;
         ReadOnlySpan<char> spelling = _text[unitAt.._at];
         if (spelling.IsEmpty) return Fail(QuantityCodes.UnitMissing, start..unitAt);
         if (!UnitTable.TryFind(spelling, _wanted, out Unit unit))
@@ -112,8 +112,11 @@ internal ref struct QuantityScanner
 
     private void SkipBlanks()
     {
-        while (_at < _text.Length && char.IsWhiteSpace(_text[_at])) _at++;
+        while (_at < _text.Length && IsSpace(_text[_at])) _at++;
     }
 
     private static Scanned Fail(string code, Range at) => new(default, 0, code, at);
+
+    /// <summary>White space as the contract's patterns mean it (ECMA-262), which has no U+0085.</summary>
+    private static bool IsSpace(char letter) => letter != '\u0085' && char.IsWhiteSpace(letter);
 }
