@@ -5,11 +5,11 @@ using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Computing;
 
-/// <summary>Charges callers without a valid key for the work that they ask for, by address.</summary>
+/// <summary>Charges callers for the work that they ask for: with a valid key its shop, without one their address.</summary>
 internal sealed class WorkCharges(LoadSettings settings, TimeProvider clock)
 {
-    private readonly WorkBuckets? buckets =
-        settings.AnonymousWorkPerMinute > 0 ? new(settings.AnonymousWorkPerMinute, clock) : null;
+    private readonly WorkBuckets? ofAddresses = BucketsOf(settings.AnonymousWorkPerMinute, clock);
+    private readonly WorkBuckets? ofShops = BucketsOf(settings.ShopWorkPerMinute, clock);
 
     /// <summary>Lets a request through that can be paid for, or answers 429; health checks cost nothing.</summary>
     public static Task Admit(HttpContext context, RequestDelegate next)
@@ -25,7 +25,8 @@ internal sealed class WorkCharges(LoadSettings settings, TimeProvider clock)
     public bool TryStart(HttpContext context, out TimeSpan wait)
     {
         wait = TimeSpan.Zero;
-        return BucketsFor(context)?.TryStart(CallerNetwork.Of(context), out wait) ?? true;
+        (WorkBuckets? buckets, string whose) = BucketsFor(context);
+        return buckets?.TryStart(whose, out wait) ?? true;
     }
 
     /// <summary>The same for a line of a batch, which waits until it can be paid for.</summary>
@@ -35,7 +36,14 @@ internal sealed class WorkCharges(LoadSettings settings, TimeProvider clock)
     }
 
     /// <summary>Charges what was computed, in the engine's units.</summary>
-    public void Charge(HttpContext context, double work) => BucketsFor(context)?.Charge(CallerNetwork.Of(context), work);
+    public void Charge(HttpContext context, double work)
+    {
+        (WorkBuckets? buckets, string whose) = BucketsFor(context);
+        buckets?.Charge(whose, work);
+    }
 
-    private WorkBuckets? BucketsFor(HttpContext context) => Caller.Of(context).Key is null ? buckets : null;
+    private (WorkBuckets? Buckets, string Whose) BucketsFor(HttpContext context) =>
+        Caller.Of(context).Key is { } key ? (ofShops, key.Shop) : (ofAddresses, CallerNetwork.Of(context));
+
+    private static WorkBuckets? BucketsOf(double perMinute, TimeProvider clock) => perMinute > 0 ? new(perMinute, clock) : null;
 }

@@ -20,6 +20,9 @@ internal sealed record LoadSettings
     /// <summary>The work that callers without a key may ask for, by address, in units a minute; 0 for any.</summary>
     public double AnonymousWorkPerMinute { get; init; } = 3_000_000;
 
+    /// <summary>The work that the callers with a shop's keys may ask for together, in units a minute; 0 for any.</summary>
+    public double ShopWorkPerMinute { get; init; } = 60_000_000;
+
     /// <summary>The most memory that request bodies take up together, in MB.</summary>
     public int BodyMegabytes { get; init; } = 64;
 
@@ -39,6 +42,7 @@ internal sealed record LoadSettings
         Require(load.ComputationsWaiting >= 0, nameof(ComputationsWaiting), "0 or more");
         Require(load.WaitingSeconds > 0, nameof(WaitingSeconds), "above 0");
         Require(load.AnonymousWorkPerMinute >= 0, nameof(AnonymousWorkPerMinute), "0 or more");
+        Require(load.ShopWorkPerMinute >= 0, nameof(ShopWorkPerMinute), "0 or more");
         Require(load.BodyMegabytes > 0, nameof(BodyMegabytes), "1 or more");
         Require(load.BodySeconds > 0, nameof(BodySeconds), "above 0");
         Require(load.DrainSeconds >= 0, nameof(DrainSeconds), "0 or more");

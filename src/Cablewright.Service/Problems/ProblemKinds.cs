@@ -89,8 +89,9 @@ internal static class ProblemKinds
         "The request has the right shape, but what it says cannot be worked with. All faults are listed at once.");
 
     public static readonly ProblemKind TooManyRequests = new(
-        "requests.too-many", Status429TooManyRequests, "Too much work without a key",
-        "Callers without a key may ask only for so much work a minute. Wait as long as Retry-After says, or send a shop's key.")
+        "requests.too-many", Status429TooManyRequests, "Too much work",
+        "A caller may ask only for so much work a minute, one without a key for much less than a shop. Wait as long as Retry-After "
+        + "says, or send a shop's key.")
     {
         RetryAfterSeconds = 2,
     };

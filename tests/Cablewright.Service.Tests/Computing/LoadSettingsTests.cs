@@ -13,6 +13,7 @@ public class LoadSettingsTests(ServiceFixture service) : IClassFixture<ServiceFi
     [InlineData("ComputationsWaiting", "-1")]
     [InlineData("WaitingSeconds", "-2")]
     [InlineData("AnonymousWorkPerMinute", "-1")]
+    [InlineData("ShopWorkPerMinute", "-1")]
     [InlineData("BodyMegabytes", "0")]
     [InlineData("BodySeconds", "0")]
     [InlineData("DrainSeconds", "-1")]

@@ -63,6 +63,19 @@ public class CallerTests
     }
 
     [Fact]
+    public async Task A_shop_may_ask_for_only_so_much_too()
+    {
+        await using ServiceFixture service = await StartStanding(("Cablewright:ShopWorkPerMinute", $"{2 * WorkBuckets.EachRequest}"));
+        string key = await service.Key("demo"), other = await service.Key("other");
+        for (int i = 0; i < 2; i++) Assert.Equal(200, (await Kits("demo", key)).Status);
+        ProblemAssertions.IsProblem(await Kits("demo", key), 429, "requests.too-many");
+        Assert.Equal(200, (await Kits("other", other)).Status);
+        Assert.Equal(200, (await service.Get(Quick)).Status);
+
+        Task<Answer> Kits(string shop, string shown) => service.Get($"/v1/shops/{shop}/kits", ("Authorization", $"Bearer {shown}"));
+    }
+
+    [Fact]
     public async Task It_is_not_ready_before_it_has_read_the_catalogue_and_yet_computes()
     {
         await using var service = new ServiceFixture();
