@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Cablewright.Contract;
+using Cablewright.Engine.Builds;
 using Cablewright.Service.Tests.Support;
 
 namespace Cablewright.Service.Tests.Problems;
@@ -7,6 +8,12 @@ namespace Cablewright.Service.Tests.Problems;
 public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
 {
     private const string WithoutKey = "items.too-many-without-key";
+
+    /// <summary>The sizes are stated twice, since contract and engine do not know each other.</summary>
+    [Fact]
+    public void What_needs_no_key_is_what_the_engine_budgets_as_usual() => Assert.Equal(
+        (WorkBudgets.UsualAmplifiers, WorkBudgets.UsualRuns, WorkBudgets.UsualBatteries),
+        (ContractLimits.AmplifiersWithoutKey, ContractLimits.RunsWithoutKey, ContractLimits.BatteriesWithoutKey));
 
     [Theory]
     [InlineData(0, 200)]
