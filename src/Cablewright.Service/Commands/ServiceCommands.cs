@@ -17,6 +17,9 @@ internal static partial class ServiceCommands
     private const int Refused = 1;
     private const int Misused = 2;
 
+    /// <summary>An operator waits for a slow database, where a caller of the service is sent away.</summary>
+    private static readonly TimeSpan OperatorPatience = TimeSpan.FromMinutes(1);
+
     private const string NoShop = "There is no such shop.";
 
     private const string Usage = """
@@ -37,8 +40,9 @@ internal static partial class ServiceCommands
     public static async Task<int> Run(string[] args)
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
-        builder.Services.AddStorage(
-            builder.Configuration.GetSection(StorageSettings.Section).Get<StorageSettings>() ?? new());
+        StorageSettings settings = builder.Configuration.GetSection(StorageSettings.Section).Get<StorageSettings>() ?? new();
+        settings.Timeout = OperatorPatience;
+        builder.Services.AddStorage(settings);
         await using ServiceProvider services = builder.Services.BuildServiceProvider();
         try
         {
