@@ -29,7 +29,7 @@ public static partial class ContractSchemas
     private static JsonNode? WithPlainSpaces(JsonNode? document) =>
         document is null ? null : JsonNode.Parse(OtherSpace().Replace(document.ToJsonString(), " "));
 
-    [GeneratedRegex(@"\\u(00A0|1680|20(0[0-9A]|28|29|2F|5F)|3000|FEFF)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<=(?:^|[^\\])(?:\\\\)*)\\u(00A0|1680|20(0[0-9A]|28|29|2F|5F)|3000|FEFF)", RegexOptions.IgnoreCase)]
     private static partial Regex OtherSpace();
 
     private static Dictionary<string, JsonSchema> Read()
