@@ -13,7 +13,7 @@ namespace Cablewright.Engine.Protection;
 internal sealed class SupplyFlow
 {
     /// <summary>Looking at a run on the way to a battery, in runs solved.</summary>
-    private const double CostOfRun = 0.02;
+    private const double CostOfRun = 0.01;
 
     /// <summary>Room that is left by rounding only.</summary>
     private const double Smallest = 1e-6;
@@ -113,7 +113,7 @@ internal sealed class SupplyFlow
     /// <param name="left">What waits at the other end of the run that is taken away.</param>
     private double Augment(int node, double sum, double left)
     {
-        int beyond = without < 0 ? -1 : Other(without, node);
+        int beyond = without < 0 ? -1 : shape.OtherEnd(without, node);
         while (FindWay(node, left > Smallest ? beyond : -1) is >= 0 and int source)
         {
             double most = source == beyond && !shape.IsBattery(source) ? left : double.PositiveInfinity;
@@ -140,8 +140,6 @@ internal sealed class SupplyFlow
         return cameBy[at].Run;
     }
 
-    private int Other(int run, int node) => shape.EndsOf(run).From == node ? shape.EndsOf(run).To : shape.EndsOf(run).From;
-
     private static double Passing(FittedFuse? fuse, int conductors) => fuse?.PassingAmps(conductors) ?? double.PositiveInfinity;
 
     private bool IsTakenAway(int run) =>
@@ -166,7 +164,7 @@ internal sealed class SupplyFlow
             foreach (int run in shape.RunsAt(node))
             {
                 looked++;
-                int next = Other(run, node);
+                int next = shape.OtherEnd(run, node);
                 if (searchOf[next] == search || !(Left(run, node) > Smallest)) continue;
                 searchOf[next] = search;
                 cameBy[next] = (run, node);

@@ -63,6 +63,9 @@ internal sealed class SupplyShape
     /// <summary>The supply runs that end at a node.</summary>
     public ReadOnlySpan<int> RunsAt(int node) => runsAt[node];
 
+    /// <summary>The node that a run leads to from another.</summary>
+    public int OtherEnd(int run, int node) => ends[run].From == node ? ends[run].To : ends[run].From;
+
     /// <summary>The node at one end of a run.</summary>
     public int NodeAt(int run, bool far) => far ? ends[run].To : ends[run].From;
 
@@ -125,7 +128,7 @@ internal sealed class SupplyShape
         {
             foreach (int run in runsAt[node])
             {
-                int next = ends[run].From == node ? ends[run].To : ends[run].From;
+                int next = OtherEnd(run, node);
                 if (found[next] != int.MaxValue) continue;
                 found[next] = found[node] + 1;
                 waiting.Enqueue(next);
