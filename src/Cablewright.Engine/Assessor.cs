@@ -1,9 +1,11 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Changes;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Reports;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Variations;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine;
 
@@ -40,11 +42,18 @@ public static class Assessor
     public static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises = true)
     {
         ArgumentNullException.ThrowIfNull(meter);
+        return Assess(build, ruleset, meter, advises, out _);
+    }
+
+    /// <summary>The same, with what the answer was written from.</summary>
+    internal static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises, out Variant variant)
+    {
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
-        var variant = Variant.Of(build, ruleset, meter.FairPart(ruleset["sizing.work-budget"].Value));
+        variant = Variant.Of(build, ruleset, meter.FairPart(ruleset["sizing.work-budget"].Value));
         Asked asked = advises && variant.Sized.Evaluation.SolvableShare >= 1 ? Questions.For(variant, meter) : Asked.Nothing;
         Assessment answer = new AssessmentWriter(variant).Write(asked.Questions);
-        if (advises) answer = ChangeFinder.AddTo(answer, variant, meter);
+        if (advises && answer.Verdict is Verdict.Fail)
+            answer = new ChangeWriter(variant).AddTo(answer, ChangeFinder.For(variant, meter));
         if (!asked.IsComplete) answer = answer with { LeftOut = [AnswerPart.AskNext] };
         return Extras.Add(answer, variant, meter);
     }

@@ -1,12 +1,13 @@
 using BenchmarkDotNet.Attributes;
 using Cablewright.Engine;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published.Ngspice;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Benchmarks;
 
@@ -19,7 +20,7 @@ public class CircuitBenchmarks
     private const double Tolerance = 1e-6;
 
     private readonly string netlistPath = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".cir");
-    private readonly Wiring wiring;
+    private readonly CircuitModel wiring;
     private readonly double[] branchOhms;
     private readonly double[] heldVolts;
     private readonly SourceState[] sources;
@@ -30,7 +31,7 @@ public class CircuitBenchmarks
     {
         Assessment answer = Assessor.Assess(StarBuild.Small, RulesetLibrary.Newest);
         CompleteBuild build = BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest, WorkBudgets.MeterFor(StarBuild.Small));
-        wiring = new Wiring(build);
+        wiring = new CircuitModel(build);
         branchOhms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms];
         heldVolts = wiring.HeldVoltsIn(OperatingCase.Running);
         sources = wiring.SourcesIn(OperatingCase.Running);

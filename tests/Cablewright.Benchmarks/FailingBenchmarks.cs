@@ -1,10 +1,10 @@
 using BenchmarkDotNet.Attributes;
-using Cablewright.Engine.Tests.Shapes;
 using Cablewright.Engine;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Shapes;
 
 namespace Cablewright.Benchmarks;
 

@@ -1,9 +1,9 @@
 using BenchmarkDotNet.Attributes;
-using Cablewright.Engine.Tests.Shapes;
 using Cablewright.Engine;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Shapes;
 
 namespace Cablewright.Benchmarks;
 

@@ -2,9 +2,9 @@ using BenchmarkDotNet.Attributes;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Kits;
-using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Benchmarks;
 

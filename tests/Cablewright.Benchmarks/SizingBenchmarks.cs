@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Shapes;

@@ -1,13 +1,14 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Network;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Tests.Circuits;
+using Cablewright.Engine.Tests.Network;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Tests;
 
@@ -39,13 +40,13 @@ internal static class Assessed
     private static void AgreesWithItsCircuit(Build build, Assessment answer)
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        var wiring = new Wiring(complete);
+        var wiring = new CircuitModel(complete);
         if (complete.Batteries.Count == 1 && complete.AlternatorPlace is null) AgreesWithItsRunningCircuit(complete, wiring, answer);
         else LiesBetweenItsCases(complete, wiring, answer);
     }
 
     private static Circuit CircuitOf(
-        CompleteBuild complete, Wiring wiring, Assessment answer, OperatingCase operatingCase) => new(
+        CompleteBuild complete, CircuitModel wiring, Assessment answer, OperatingCase operatingCase) => new(
         wiring.Network,
         [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms],
         wiring.SourcesIn(operatingCase),
@@ -56,7 +57,7 @@ internal static class Assessed
     /// With several batteries, or an alternator at a place of its own, an answer takes the worst of several cases, run by run, each with its own temperatures: its figures are
     /// nearly those of the worse case at the resistances reported.
     /// </summary>
-    private static void LiesBetweenItsCases(CompleteBuild complete, Wiring wiring, Assessment answer)
+    private static void LiesBetweenItsCases(CompleteBuild complete, CircuitModel wiring, Assessment answer)
     {
         double tolerance = answer.Runs.Any(run => run.Utilisation is > 1) ? OverheatedTolerance : CasesTolerance;
         Circuit[] cases =
@@ -72,7 +73,7 @@ internal static class Assessed
         }
     }
 
-    private static void AgreesWithItsRunningCircuit(CompleteBuild complete, Wiring wiring, Assessment answer)
+    private static void AgreesWithItsRunningCircuit(CompleteBuild complete, CircuitModel wiring, Assessment answer)
     {
         Circuit circuit = CircuitOf(complete, wiring, answer, OperatingCase.Running);
         double[] ohms = circuit.BranchOhms,

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests;

@@ -1,6 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Protection;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests;
 

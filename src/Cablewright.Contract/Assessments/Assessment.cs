@@ -1,6 +1,6 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Contract.Schema;
-using Cablewright.Contract.Words;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Contract.Assessments;
 

@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
 using Cablewright.Contract.Schema;
-using Cablewright.Contract.Words;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Contract.Assessments;
 

@@ -1,5 +1,5 @@
 using Cablewright.Contract.Schema;
-using Cablewright.Contract.Words;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Contract.Assessments;
 

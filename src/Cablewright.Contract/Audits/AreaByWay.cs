@@ -1,4 +1,4 @@
-using Cablewright.Contract.Words;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Contract.Audits;
 

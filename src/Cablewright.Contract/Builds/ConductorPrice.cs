@@ -1,7 +1,7 @@
 using System.Text.Json.Serialization;
 using Cablewright.Contract.Quantities;
 using Cablewright.Contract.Schema;
-using Cablewright.Contract.Words;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Contract.Builds;
 

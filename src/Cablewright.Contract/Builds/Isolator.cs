@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
 using Cablewright.Contract.Quantities;
-using Cablewright.Contract.Words;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Contract.Builds;
 

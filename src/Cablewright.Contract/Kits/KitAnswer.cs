@@ -1,6 +1,6 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Schema;
-using Cablewright.Contract.Words;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Contract.Kits;
 

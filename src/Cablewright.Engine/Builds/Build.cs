@@ -1,5 +1,5 @@
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Protection;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Builds;
 

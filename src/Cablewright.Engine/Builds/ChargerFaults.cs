@@ -1,3 +1,5 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Engine.Builds;
 
 /// <summary>Finds chargers between batteries that are joined otherwise too, and chargers that feed each other in a ring.</summary>

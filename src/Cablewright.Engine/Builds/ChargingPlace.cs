@@ -1,3 +1,5 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Engine.Builds;
 
 /// <summary>Where the alternator or the converter stands.</summary>

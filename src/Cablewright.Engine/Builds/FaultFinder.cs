@@ -1,4 +1,5 @@
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Builds;
 

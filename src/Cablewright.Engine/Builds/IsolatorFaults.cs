@@ -1,3 +1,5 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Engine.Builds;
 
 /// <summary>Finds isolators that part nothing or point the wrong way.</summary>

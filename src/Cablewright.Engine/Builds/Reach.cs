@@ -1,3 +1,6 @@
+using Cablewright.Engine.Numerics;
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Engine.Builds;
 
 /// <summary>Which places can be reached over the runs of one side.</summary>

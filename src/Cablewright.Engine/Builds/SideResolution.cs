@@ -1,3 +1,6 @@
+using Cablewright.Engine.Numerics;
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Engine.Builds;
 
 /// <summary>Finds out which runs are supply and which are return.</summary>

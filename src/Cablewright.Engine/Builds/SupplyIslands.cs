@@ -1,3 +1,6 @@
+using Cablewright.Engine.Numerics;
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Engine.Builds;
 
 /// <summary>The parts of the supply side that hang together over some of its runs.</summary>

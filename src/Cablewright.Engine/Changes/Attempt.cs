@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
-using Cablewright.Engine.Findings;
-using Cablewright.Engine.Variations;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 

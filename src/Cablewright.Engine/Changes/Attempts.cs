@@ -1,10 +1,11 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Sizing;
-using Cablewright.Engine.Variations;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 

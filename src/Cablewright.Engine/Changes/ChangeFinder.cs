@@ -1,9 +1,9 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Variations;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 
@@ -38,16 +38,12 @@ internal sealed class ChangeFinder
         fails = [.. present.Breaches.Where(breach => breach.Severity is Severity.Fail)];
     }
 
-    /// <summary>Adds to the answer to a failing build what would make it feasible.</summary>
-    public static Assessment AddTo(Assessment answer, Variant present, WorkMeter meter)
+    /// <summary>Looks for what would make a failing build feasible.</summary>
+    public static FoundChanges For(Variant present, WorkMeter meter)
     {
-        if (answer.Verdict is not Verdict.Fail) return answer;
         var finder = new ChangeFinder(present, meter);
         finder.Search();
-        FeasibilityResult feasibility =
-            new ChangeWriter(present).Write(finder.found, finder.attempts.Nearest, !finder.attempts.IsOutOfWork);
-        string smallest = feasibility.Changes.Count == 0 ? "" : $" The smallest change that cures it: {feasibility.Changes[0].Message}";
-        return answer with { Feasibility = feasibility, Summary = answer.Summary + smallest };
+        return new FoundChanges(finder.found, finder.attempts.Nearest, !finder.attempts.IsOutOfWork);
     }
 
     private void Search()

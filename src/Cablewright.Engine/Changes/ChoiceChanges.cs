@@ -1,9 +1,10 @@
 using System.Globalization;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Sizing;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 

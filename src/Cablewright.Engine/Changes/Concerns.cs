@@ -1,4 +1,4 @@
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Rules;
 
 namespace Cablewright.Engine.Changes;
 

@@ -1,9 +1,11 @@
 using System.Globalization;
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 

@@ -1,10 +1,11 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
-using Cablewright.Engine.Findings;
-using Cablewright.Engine.Protection;
-using Cablewright.Engine.Sizing;
-using Cablewright.Engine.Variations;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Text;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 

@@ -1,5 +1,6 @@
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 

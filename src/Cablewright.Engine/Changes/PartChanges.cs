@@ -1,8 +1,10 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Heat;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 

@@ -1,5 +1,7 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;
 

@@ -1,6 +1,7 @@
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Findings;
-using Cablewright.Engine.Variations;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Changes;
 

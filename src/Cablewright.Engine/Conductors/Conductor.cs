@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Conductors;
 

@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using Cablewright.Engine.Data;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Conductors;
 
@@ -78,7 +80,7 @@ public sealed class ConductorSize
     private static IEnumerable<ConductorSize> MetricSizes()
     {
         MaterialProperties copper = MaterialProperties.Of(Material.Copper);
-        foreach (MetricSizeRow row in Embedded.Read("Conductors/metric-sizes.json", DataJson.Default.MetricSizeRowArray))
+        foreach (MetricSizeRow row in Embedded.Read("Conductors/metric-sizes.json", ConductorsJson.Default.MetricSizeRowArray))
         {
             double metal = copper.ResistivityOhmMm2PerMetre * Stranding.LayFactor / (row.PlainMaxOhmsPerKilometre / 1000);
             string label = row.NominalMm2.ToString(CultureInfo.InvariantCulture) + " mm2";

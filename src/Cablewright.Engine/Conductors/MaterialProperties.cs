@@ -1,3 +1,6 @@
+using Cablewright.Engine.Data;
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Engine.Conductors;
 
 /// <summary>What a conductor's metal is like at 20 °C, with the source of the figures.</summary>
@@ -11,7 +14,7 @@ public sealed record MaterialProperties(
 {
     private static readonly MaterialProperties[] Table = ReadTable();
 
-    /// <summary>All metals, in the order of <see cref="Conductors.Material"/>.</summary>
+    /// <summary>All metals, in the order of <see cref="Vocabulary.Material"/>.</summary>
     public static IReadOnlyList<MaterialProperties> All => Table;
 
     /// <summary>The properties of one metal.</summary>
@@ -21,7 +24,7 @@ public sealed record MaterialProperties(
     public double TemperatureFactor(double celsius) => 1 + TemperatureCoefficientPerKelvin * (celsius - 20);
 
     private static MaterialProperties[] ReadTable() =>
-        [.. Embedded.Read("Conductors/materials.json", DataJson.Default.MaterialRowArray)
+        [.. Embedded.Read("Conductors/materials.json", ConductorsJson.Default.MaterialRowArray)
             .Select(row => new MaterialProperties(
                 TradeWords.Parse<Material>(row.Name),
                 row.ResistivityOhmMm2PerMetre,

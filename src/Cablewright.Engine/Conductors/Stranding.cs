@@ -1,3 +1,5 @@
+using Cablewright.Engine.Data;
+
 namespace Cablewright.Engine.Conductors;
 
 /// <summary>What stranding does to a conductor: its wires run a longer way round, and leave gaps between them.</summary>

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Heat;
 

@@ -1,12 +1,13 @@
 using System.Collections.Frozen;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Data;
 
 namespace Cablewright.Engine.Heat;
 
 /// <summary>The published ampacities of single copper conductors in free air at 30 °C, 33 CFR 183.425 table 5.</summary>
 public static class AmpacityTable
 {
-    private static readonly AmpacityRow[] Rows = Embedded.Read("Heat/ampacity-table.json", DataJson.Default.AmpacityRowArray);
+    private static readonly AmpacityRow[] Rows = Embedded.Read("Heat/ampacity-table.json", HeatJson.Default.AmpacityRowArray);
 
     private static readonly FrozenDictionary<int, Column> Columns = Rows
         .GroupBy(row => row.InsulationCelsius)

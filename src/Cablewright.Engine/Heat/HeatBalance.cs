@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Data;
 
 namespace Cablewright.Engine.Heat;
 
@@ -33,7 +34,7 @@ public sealed class HeatBalance
     private const double UsualSlope = 1.3;
 
     private static readonly NamedFigure[] Figures = Embedded.Read("Heat/heat-balance.json", DataJson.Default.NamedFigureArray);
-    private static readonly WallRow[] Walls = Embedded.Read("Heat/insulation-walls.json", DataJson.Default.WallRowArray);
+    private static readonly WallRow[] Walls = Embedded.Read("Heat/insulation-walls.json", HeatJson.Default.WallRowArray);
     private static readonly double InsulationConductivity = Figures.Named("insulation-conductivity");
 
     private static readonly FrozenDictionary<Conductor, HeatBalance> Catalogue =

@@ -1,3 +1,5 @@
+using Cablewright.Engine.Data;
+
 namespace Cablewright.Engine.Heat;
 
 /// <summary>The heat that the surface of a level cylinder gives to still air and, by radiation, to what is around it.</summary>

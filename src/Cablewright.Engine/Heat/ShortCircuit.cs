@@ -1,5 +1,7 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Data;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Heat;
 

@@ -1,4 +1,6 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Data;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Heat;
 

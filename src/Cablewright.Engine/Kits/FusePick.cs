@@ -1,4 +1,5 @@
-using Cablewright.Engine.Answers;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
 

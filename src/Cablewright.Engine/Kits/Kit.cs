@@ -1,47 +1,7 @@
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Protection;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
-
-/// <summary>What a part of a wiring kit is.</summary>
-public enum KitPartKind
-{
-    /// <summary>Cable for the supply side.</summary>
-    PowerWire,
-
-    /// <summary>Cable for the return side.</summary>
-    GroundWire,
-
-    /// <summary>A fuse with its holder.</summary>
-    Fuse,
-
-    /// <summary>A block that parts one conductor into several.</summary>
-    DistributionBlock,
-
-    /// <summary>The thin lead that switches the amplifier on.</summary>
-    TurnOnLead,
-
-    /// <summary>The screened pair that carries the signal.</summary>
-    SignalInterconnect,
-
-    /// <summary>Cable from amplifier to loudspeaker.</summary>
-    SpeakerWire,
-
-    /// <summary>A ring terminal.</summary>
-    RingTerminal,
-
-    /// <summary>A grommet for a hole in a metal wall.</summary>
-    Grommet,
-
-    /// <summary>Heat-shrink tubing.</summary>
-    HeatShrink,
-
-    /// <summary>Split loom.</summary>
-    Loom,
-
-    /// <summary>Cable ties.</summary>
-    Ties,
-}
 
 /// <summary>A wiring kit as a shop sells it.</summary>
 /// <param name="Sku">The shop's own number for it, where it has one.</param>

@@ -1,21 +1,9 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
-
-/// <summary>Whether a kit serves a build.</summary>
-public enum KitVerdict
-{
-    /// <summary>It holds what the job needs.</summary>
-    Serves,
-
-    /// <summary>It does once a part is bought beside it or exchanged; its power wire bears the job.</summary>
-    ServesWithChange,
-
-    /// <summary>Its power wire is missing, too short or too thin, or the build fails with any kit.</summary>
-    DoesNotServe,
-}
 
 /// <summary>A build with a kit's cables and fuses in it.</summary>
 /// <param name="Build">The build as it was tried.</param>

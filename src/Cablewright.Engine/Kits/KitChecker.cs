@@ -1,8 +1,11 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Materials;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
 
@@ -35,7 +38,7 @@ public sealed class KitChecker
         this.ruleset = ruleset;
         phrase = new Phrase(build.Units);
         trials = new KitTrials(build, ruleset, meter, isBrief);
-        needs = trials.Baseline.Needs;
+        needs = trials.Needs;
     }
 
     /// <summary>The build with everything that a kit could bring left open.</summary>

@@ -1,5 +1,7 @@
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
 

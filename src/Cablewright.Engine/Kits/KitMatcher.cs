@@ -1,6 +1,6 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Kits;

@@ -1,5 +1,9 @@
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Materials;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
 

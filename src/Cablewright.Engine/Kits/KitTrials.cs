@@ -1,8 +1,10 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Materials;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
 
@@ -26,16 +28,20 @@ internal sealed class KitTrials
         this.ruleset = ruleset;
         this.meter = meter;
         advises = !isBrief;
-        Assessment first = Assessor.Assess(Opened(build, null), ruleset, meter, advises: false);
-        HashSet<string> vehicles = [.. first.Needs.Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
+        Assessment first = Assessor.Assess(Opened(build, null), ruleset, meter, advises: false, out Variant variant);
+        HashSet<string> vehicles = [.. new JobNeeds(variant.Build, first.Runs).Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
         open = Opened(WithAddedRuns(build, first), vehicles);
-        Baseline = Assessor.Assess(open, ruleset, meter, advises: false);
+        Baseline = Assessor.Assess(open, ruleset, meter, advises: false, out variant);
+        Needs = new JobNeeds(variant.Build, Baseline.Runs);
         failsAnyway = Places(Baseline, Severity.Fail);
         cautionsAnyway = Places(Baseline, Severity.Caution);
     }
 
     /// <summary>The build with everything that a kit could bring left open.</summary>
     public Assessment Baseline { get; }
+
+    /// <summary>What the job needs beyond the conductors themselves.</summary>
+    public JobNeeds Needs { get; }
 
     /// <summary>How many assessments were made for the trials.</summary>
     public int Assessed => known.Count;

@@ -1,6 +1,8 @@
+using Cablewright.Engine.Audits;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Conductors.Audit;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
 

@@ -1,5 +1,8 @@
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Materials;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
 
@@ -15,8 +18,8 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, JobNeeds needs
     /// <summary>Cables that are not there, hold less than they say, or cannot be told apart.</summary>
     public void Wires(IReadOnlyList<KitWire> power, IReadOnlyList<KitWire> ground, bool needsPower, bool needsGround)
     {
-        if (power.Count == 0 && needsPower) Missing("power wire", Builds.Side.Supply, KitVerdict.DoesNotServe);
-        if (ground.Count == 0 && needsGround) Missing("ground wire", Builds.Side.Return, KitVerdict.ServesWithChange);
+        if (power.Count == 0 && needsPower) Missing("power wire", Vocabulary.Side.Supply, KitVerdict.DoesNotServe);
+        if (ground.Count == 0 && needsGround) Missing("ground wire", Vocabulary.Side.Return, KitVerdict.ServesWithChange);
         foreach (KitWire wire in power.Concat(ground).Where(wire => wire.IsBelowLabel)) BelowLabel(wire);
         foreach (KitWire supply in power)
         {
@@ -124,7 +127,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, JobNeeds needs
     private static bool Alike(string? one, string? other) =>
         one is { Length: > 0 } && string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
 
-    private void Missing(string what, Builds.Side side, KitVerdict verdict)
+    private void Missing(string what, Vocabulary.Side side, KitVerdict verdict)
     {
         double metres = needs.Pieces.Where(piece => piece.Run.Side == side && !piece.IsVehicles)
             .Sum(piece => piece.CutMetres * piece.Run.Conductor.Count);

@@ -1,3 +1,5 @@
+using Cablewright.Engine.Materials;
+
 namespace Cablewright.Engine.Kits;
 
 /// <summary>Which of a kit's cables is used for which run of one side.</summary>

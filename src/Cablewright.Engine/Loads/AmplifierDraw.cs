@@ -1,4 +1,4 @@
-using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Network;
 
 namespace Cablewright.Engine.Loads;
 

@@ -1,5 +1,5 @@
-using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Loads;
 

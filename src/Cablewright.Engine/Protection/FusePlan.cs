@@ -1,8 +1,8 @@
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
-using Cablewright.Engine.Heat;
-using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Protection;
 

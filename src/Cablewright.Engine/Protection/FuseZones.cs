@@ -1,4 +1,6 @@
-using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Protection;
 

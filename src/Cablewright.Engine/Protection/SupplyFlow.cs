@@ -1,4 +1,5 @@
-using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Protection;
 

@@ -1,3 +1,5 @@
+using Cablewright.Engine.Data;
+
 namespace Cablewright.Engine.Rulesets;
 
 /// <summary>The rulesets that this release carries.</summary>
@@ -14,7 +16,7 @@ public static class RulesetLibrary
 
     private static Ruleset Read(string id)
     {
-        RulesetFile file = Embedded.Read($"Rulesets/{id}.json", DataJson.Default.RulesetFile);
+        RulesetFile file = Embedded.Read($"Rulesets/{id}.json", RulesetsJson.Default.RulesetFile);
         return new Ruleset(file.Id, file.Published, file.Summary, file.SafetyNotes, file.Figures);
     }
 }

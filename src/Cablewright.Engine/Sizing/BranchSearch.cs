@@ -1,4 +1,5 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Sizing;
 

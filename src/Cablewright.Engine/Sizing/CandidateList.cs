@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 

@@ -1,4 +1,5 @@
-using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -10,14 +11,14 @@ namespace Cablewright.Engine.Sizing;
 /// </remarks>
 internal sealed class CertainPaths
 {
-    private readonly Network network;
+    private readonly ElectricalNetwork network;
     private readonly List<(int Branch, int Node)>[] near;
     private readonly int[] entry;
     private readonly int[] low;
     private readonly (int Branch, int Node)[] parent;
     private int entered;
 
-    public CertainPaths(Wiring wiring, int amplifiers)
+    public CertainPaths(CircuitModel wiring, int amplifiers)
     {
         network = wiring.Network;
         Of = [.. Enumerable.Range(0, amplifiers).Select(_ => Array.Empty<int>())];

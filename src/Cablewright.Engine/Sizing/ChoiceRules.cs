@@ -1,7 +1,8 @@
-using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 

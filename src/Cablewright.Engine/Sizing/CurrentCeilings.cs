@@ -1,8 +1,8 @@
-using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -41,7 +41,7 @@ internal sealed class CurrentCeilings
     private double running = double.PositiveInfinity;
     private double lowest = double.PositiveInfinity;
 
-    public CurrentCeilings(CompleteBuild build, Wiring wiring, CertainPaths paths, LoadFloors loads, Goal goal, ChoiceRules rules)
+    public CurrentCeilings(CompleteBuild build, CircuitModel wiring, CertainPaths paths, LoadFloors loads, Goal goal, ChoiceRules rules)
     {
         this.build = build;
         this.paths = paths;

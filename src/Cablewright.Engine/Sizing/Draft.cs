@@ -1,6 +1,9 @@
-using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -51,9 +54,9 @@ internal sealed class Draft
     /// <summary>Looks for choices.</summary>
     /// <param name="trials">Takes them.</param>
     /// <returns>The last that has a solution; <c>null</c>: none.</returns>
-    public Evaluation? Find(Trials trials)
+    public DesignEvaluation? Find(Trials trials)
     {
-        Evaluation? last = null;
+        DesignEvaluation? last = null;
         var numbers = Estimated();
         var before = new List<ConductorChoice[]>();
         int after = 0;
@@ -194,7 +197,7 @@ internal sealed class Draft
         return task.Build.Runs[run].From == id || task.Build.Runs[run].To == id;
     }
 
-    private bool AimLower(Evaluation? evaluation)
+    private bool AimLower(DesignEvaluation? evaluation)
     {
         if (evaluation is null)
         {

@@ -1,6 +1,7 @@
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
 

@@ -1,5 +1,5 @@
-using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
 

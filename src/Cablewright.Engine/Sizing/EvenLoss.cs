@@ -1,4 +1,6 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -25,14 +27,14 @@ internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[]
         }
     }
 
-    private ConductorChoice[] At(double voltsPerMetre, Evaluation strong)
+    private ConductorChoice[] At(double voltsPerMetre, DesignEvaluation strong)
     {
         ConductorChoice[] conductors = [.. strong.Decision.Conductors];
         foreach (int run in task.Open) conductors[run] = Lightest(run, voltsPerMetre, strong);
         return conductors;
     }
 
-    private ConductorChoice Lightest(int run, double voltsPerMetre, Evaluation strong)
+    private ConductorChoice Lightest(int run, double voltsPerMetre, DesignEvaluation strong)
     {
         ConductorChoice best = candidates[run][^1];
         foreach (ConductorChoice choice in candidates[run])
@@ -45,6 +47,6 @@ internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[]
         return best;
     }
 
-    private static double LostPerMetre(int run, ConductorChoice choice, Evaluation strong) =>
+    private static double LostPerMetre(int run, ConductorChoice choice, DesignEvaluation strong) =>
         strong.Currents.PeakAmps[run] * choice.OhmsPerMetreAt20;
 }

@@ -1,8 +1,10 @@
-using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Heat;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 

@@ -1,5 +1,6 @@
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -9,13 +10,13 @@ namespace Cablewright.Engine.Sizing;
 internal sealed record Goal(double[] Volts, int MostParallel)
 {
     /// <summary>The same limit for every amplifier, in the share that its source's voltage is of the charging voltage.</summary>
-    public static Goal Of(double volts, int mostParallel, CompleteBuild build, Wiring wiring) =>
+    public static Goal Of(double volts, int mostParallel, CompleteBuild build, CircuitModel wiring) =>
         new([.. Enumerable.Range(0, build.Draws.Count).Select(amplifier => volts * wiring.SourceShareOf(amplifier))], mostParallel);
 
     /// <summary>Whether an evaluation keeps every amplifier's limit.</summary>
-    public bool IsKeptBy(WorstCurrents currents, Wiring wiring) => !Over(currents, wiring).Any();
+    public bool IsKeptBy(WorstCurrents currents, CircuitModel wiring) => !Over(currents, wiring).Any();
 
     /// <summary>The amplifiers whose drop is above the goal.</summary>
-    public IEnumerable<int> Over(WorstCurrents currents, Wiring wiring) =>
+    public IEnumerable<int> Over(WorstCurrents currents, CircuitModel wiring) =>
         Enumerable.Range(0, Volts.Length).Where(amplifier => Significant.Exceeds(wiring.LostVolts(amplifier, currents), Volts[amplifier]));
 }

@@ -1,4 +1,7 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.ShortCircuits;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -75,7 +78,7 @@ internal sealed class GoalSearch
         Relaxation relaxation = Eased();
         if (relaxation.IsInfeasible && !rulesAreSettled && AcceptUnavoidable(null)) relaxation = Eased();
         if (relaxation.IsInfeasible || !(relaxation.Bound < trials.Below)) return Proven();
-        Evaluation? draft = DrawUp(Candidates);
+        DesignEvaluation? draft = DrawUp(Candidates);
         if (Best is null && !rulesAreSettled && AcceptUnavoidable(draft))
         {
             relaxation = Eased();
@@ -125,7 +128,7 @@ internal sealed class GoalSearch
 
     private Relaxation Eased() => new(task, goal, rules, Candidates, returns);
 
-    private Evaluation? DrawUp(IReadOnlyList<ConductorChoice>[] among) => new Draft(task, goal, rules, among, returns).Find(trials);
+    private DesignEvaluation? DrawUp(IReadOnlyList<ConductorChoice>[] among) => new Draft(task, goal, rules, among, returns).Find(trials);
 
     private GoalSearch Proven()
     {
@@ -151,12 +154,12 @@ internal sealed class GoalSearch
     /// Accepts what even the strongest candidates break, here and with as many conductors in parallel as may be, and besides a
     /// choice at hand.
     /// </summary>
-    private bool AcceptUnavoidable(Evaluation? atHand)
+    private bool AcceptUnavoidable(DesignEvaluation? atHand)
     {
         if (task.BrokenByStrongest(goal.MostParallel) is not { } here) return false;
         if (task.BrokenByStrongest(CandidateList.MostInParallel) is not { } parallel) return false;
         return atHand is null
             ? rules.Accept(here, parallel)
-            : rules.Accept(here, parallel, [.. atHand.Breaches, .. task.Evaluator.JudgeFaults(atHand).Breaches]);
+            : rules.Accept(here, parallel, [.. atHand.Breaches, .. FaultJudgement.Of(task.Evaluator, atHand).Breaches]);
     }
 }

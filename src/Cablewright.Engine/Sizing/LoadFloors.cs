@@ -1,5 +1,6 @@
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -11,7 +12,7 @@ namespace Cablewright.Engine.Sizing;
 /// drops: beginning with d = 0, each round is proven by the one before, by induction and without assuming that the circuit as a
 /// whole responds monotonically.
 /// </remarks>
-internal sealed class LoadFloors(CompleteBuild build, Wiring wiring, Goal goal)
+internal sealed class LoadFloors(CompleteBuild build, CircuitModel wiring, Goal goal)
 {
     /// <summary>The least current with the engine running, of an amplifier whose drop is at least this.</summary>
     public double Running(int load, double dropVolts)

@@ -1,5 +1,6 @@
-using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -54,7 +55,7 @@ internal sealed class Relaxation
     {
         this.task = task;
         this.goal = goal;
-        Wiring wiring = task.Evaluator.Wiring;
+        CircuitModel wiring = task.Evaluator.Wiring;
         loads = new LoadFloors(task.Build, wiring, goal);
         var ceilings = new CurrentCeilings(task.Build, wiring, task.Paths, loads, goal, rules);
         var fuses = new FuseFloors(

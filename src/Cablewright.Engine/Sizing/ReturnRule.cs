@@ -1,5 +1,6 @@
-using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 

@@ -1,6 +1,7 @@
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
+using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Sizing;
 

@@ -1,13 +1,14 @@
-using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
 
 /// <summary>One way for each amplifier's current from its source and back, the one of fewest branches; on a tree the only one.</summary>
 internal static class ShortestWays
 {
-    public static int[][] Of(Wiring wiring, int amplifiers)
+    public static int[][] Of(CircuitModel wiring, int amplifiers)
     {
-        Network network = wiring.Network;
+        ElectricalNetwork network = wiring.Network;
         int closed = network.Branches.Count - wiring.ChargerRuns.Count;
         var cameBy = new (int Branch, int Node)[network.NodeCount];
         Array.Fill(cameBy, (-1, -1));

@@ -1,5 +1,6 @@
-using Cablewright.Engine.Findings;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.ShortCircuits;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -7,13 +8,13 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="Evaluation">The decision and what it leads to.</param>
 /// <param name="Faults">What short circuits and overloads would do to it.</param>
 /// <param name="IsComplete">Whether the search came to its end.</param>
-internal sealed record SizedBuild(Evaluation Evaluation, FaultReport Faults, bool IsComplete)
+internal sealed record SizedBuild(DesignEvaluation Evaluation, FaultReport Faults, bool IsComplete)
 {
     /// <summary>A decision that nothing was searched for.</summary>
     /// <param name="evaluator">What worked it out.</param>
     /// <param name="evaluation">The decision and what it leads to.</param>
-    public static SizedBuild Given(Evaluator evaluator, Evaluation evaluation) =>
-        new(evaluation, evaluator.JudgeFaults(evaluation), true);
+    public static SizedBuild Given(Evaluator evaluator, DesignEvaluation evaluation) =>
+        new(evaluation, FaultJudgement.Of(evaluator, evaluation), true);
 
     /// <summary>Whether it is proven that nothing better reaches the goal that was reached.</summary>
     public bool IsOptimal { get; init; }

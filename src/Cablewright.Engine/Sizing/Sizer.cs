@@ -1,6 +1,9 @@
-using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.ShortCircuits;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -128,12 +131,12 @@ internal sealed class Sizer
     private SizedBuild Sketched(Trial sketch) =>
         new(sketch.Evaluation, sketch.Faults, !task.IsOutOfWork) { Cost = CostOf(sketch.Evaluation) };
 
-    private SizedBuild Unproven(Evaluation evaluation)
+    private SizedBuild Unproven(DesignEvaluation evaluation)
     {
         task.Allow(1);
-        return new SizedBuild(evaluation, task.Evaluator.JudgeFaults(evaluation), !task.IsOutOfWork) { Cost = CostOf(evaluation) };
+        return new SizedBuild(evaluation, FaultJudgement.Of(task.Evaluator, evaluation), !task.IsOutOfWork) { Cost = CostOf(evaluation) };
     }
 
-    private double CostOf(Evaluation evaluation) =>
+    private double CostOf(DesignEvaluation evaluation) =>
         task.Open.Sum(run => task.Costs.Of(build.Runs[run], evaluation.Decision.Conductors[run]));
 }

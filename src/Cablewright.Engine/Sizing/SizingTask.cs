@@ -1,9 +1,13 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.ShortCircuits;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -87,7 +91,7 @@ internal sealed class SizingTask
 
     /// <summary>Works out a choice; it depends on nothing that was tried before.</summary>
     /// <returns><c>null</c> where the voltage collapses.</returns>
-    public Evaluation? Evaluate(ConductorChoice[] conductors) => Evaluator.TryEvaluate(WithoutFuses(conductors));
+    public DesignEvaluation? Evaluate(ConductorChoice[] conductors) => Evaluator.TryEvaluate(WithoutFuses(conductors));
 
     /// <summary>The rules broken where every open run is as strong as it can be; <c>null</c> where the voltage collapses even so.</summary>
     public IReadOnlyList<Breach>? BrokenByStrongest(int mostParallel)
@@ -95,7 +99,7 @@ internal sealed class SizingTask
         if (!broken.TryGetValue(mostParallel, out IReadOnlyList<Breach>? known))
         {
             known = Evaluate([.. Candidates(mostParallel).Select(choices => choices[^1])]) is { } evaluation
-                ? [.. evaluation.Breaches, .. Evaluator.JudgeFaults(evaluation).Breaches]
+                ? [.. evaluation.Breaches, .. FaultJudgement.Of(Evaluator, evaluation).Breaches]
                 : null;
             broken.Add(mostParallel, known);
         }

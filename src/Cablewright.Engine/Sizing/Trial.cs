@@ -1,4 +1,6 @@
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.ShortCircuits;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -6,7 +8,7 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="Evaluation">The choice and what it leads to.</param>
 /// <param name="Faults">What short circuits and overloads would do to it.</param>
 /// <param name="Weight">What the chosen conductors weigh in the objective.</param>
-internal sealed record Trial(Evaluation Evaluation, FaultReport Faults, double Weight)
+internal sealed record Trial(DesignEvaluation Evaluation, FaultReport Faults, double Weight)
 {
     private const double HalfStep = 5e-7;
 

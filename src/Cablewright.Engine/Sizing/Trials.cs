@@ -1,6 +1,7 @@
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.ShortCircuits;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -8,7 +9,7 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="Evaluation">What it leads to; <c>null</c> where the voltage collapses.</param>
 /// <param name="Broken">The rules it has to keep and does not, besides the goal.</param>
 /// <param name="IsKept">Whether it keeps the goal and the rules.</param>
-internal readonly record struct Tried(Evaluation? Evaluation, IReadOnlyList<Breach> Broken, bool IsKept);
+internal readonly record struct Tried(DesignEvaluation? Evaluation, IReadOnlyList<Breach> Broken, bool IsKept);
 
 /// <summary>The choices that were worked out in full for one goal, and the best of them.</summary>
 /// <param name="task">The task.</param>
@@ -29,7 +30,7 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
         List<Breach> broken = [.. evaluation.Breaches.Where(rules.IsBroken)];
         if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Currents, task.Evaluator.Wiring)) return new Tried(evaluation, broken, false);
-        FaultReport faults = task.Evaluator.JudgeFaults(evaluation);
+        FaultReport faults = FaultJudgement.Of(task.Evaluator, evaluation);
         broken.AddRange(faults.Breaches.Where(rules.IsBroken));
         if (broken.Count > 0) return new Tried(evaluation, broken, false);
         double weight = task.WeightOf(conductors);

@@ -1,4 +1,6 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -50,7 +52,7 @@ internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<Conduc
     }
 
     /// <summary>Whether one step lighter may do: it bears the heat, and by prediction no drop ends far above its goal.</summary>
-    private bool IsPromising(int run, Evaluation present, ConductorChoice then)
+    private bool IsPromising(int run, DesignEvaluation present, ConductorChoice then)
     {
         if (Significant.Exceeds(present.Currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
         if (model is null || !model.IsOf(present.Currents)) model = new DropModel(task, present.Currents);

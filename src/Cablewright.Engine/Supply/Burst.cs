@@ -1,7 +1,7 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Supply;
 

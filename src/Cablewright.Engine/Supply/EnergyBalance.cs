@@ -1,5 +1,7 @@
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Sources;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Supply;
 
@@ -17,7 +19,7 @@ internal sealed class EnergyBalance
     /// <summary>What was worked out already: chargers in parallel would else ask for the same many times over.</summary>
     private readonly Dictionary<SupplyGroup, double> averages = new(ReferenceEqualityComparer.Instance);
 
-    public EnergyBalance(CompleteBuild build, Wiring wiring, WorstCurrents currents)
+    public EnergyBalance(CompleteBuild build, CircuitModel wiring, WorstCurrents currents)
     {
         this.build = build;
         this.currents = currents;

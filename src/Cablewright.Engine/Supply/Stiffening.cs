@@ -1,6 +1,5 @@
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Completing;
-using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Network;
 
 namespace Cablewright.Engine.Supply;
 

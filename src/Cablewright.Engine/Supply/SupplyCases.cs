@@ -1,6 +1,8 @@
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 

@@ -1,5 +1,6 @@
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Sources;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Supply;
 
@@ -14,7 +15,7 @@ internal sealed record SupplyGroup(int[] Batteries, int[] Amplifiers, int[] Char
     /// <param name="build">The build.</param>
     /// <param name="wiring">Its circuit.</param>
     /// <param name="parts">What of its supply side hangs together.</param>
-    public static IReadOnlyList<SupplyGroup> Of(CompleteBuild build, Wiring wiring, SupplyParts parts) =>
+    public static IReadOnlyList<SupplyGroup> Of(CompleteBuild build, CircuitModel wiring, SupplyParts parts) =>
         [.. Enumerable.Range(0, build.Batteries.Count)
             .GroupBy(battery => parts.Of(wiring.Batteries[battery].Positive))
             .Select(part => new SupplyGroup(

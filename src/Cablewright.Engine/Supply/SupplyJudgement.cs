@@ -1,9 +1,9 @@
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
-using Cablewright.Engine.Findings;
-using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
@@ -20,7 +20,7 @@ internal sealed class SupplyJudgement
         this.balance = balance;
     }
 
-    public static SupplyReport Of(CompleteBuild build, Wiring wiring, Evaluation evaluation)
+    public static SupplyReport Of(CompleteBuild build, CircuitModel wiring, DesignEvaluation evaluation)
     {
         var balance = new EnergyBalance(build, wiring, evaluation.Currents);
         SupplyCircuit? circuit = evaluation.SolvableShare < 1 ? null : new SupplyCircuit(build, wiring, evaluation.Currents);

@@ -1,6 +1,6 @@
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 

@@ -1,9 +1,12 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Sizing;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Variations;
 
@@ -70,7 +73,7 @@ internal sealed class Alternatives
             },
         };
         var variant = Variant.Of(settled with { Runs = runs }, present.Build.Ruleset, part);
-        Evaluation evaluation = variant.Sized.Evaluation;
+        DesignEvaluation evaluation = variant.Sized.Evaluation;
         CompleteRun described = variant.Build.Runs[run];
         double amps = evaluation.Currents.PeakAmps[run], ohms = evaluation.Currents.Ohms[run];
         double ampacity = variant.Evaluator.Ampacities.OfAll(run, choice);

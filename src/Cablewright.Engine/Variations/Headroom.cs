@@ -1,5 +1,5 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 
@@ -20,14 +20,15 @@ internal static class Headroom
     /// <param name="settled">The build with every choice stated.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <param name="meter">Counts the work.</param>
-    public static HeadroomResult Of(Build settled, Ruleset ruleset, WorkMeter meter)
+    /// <returns>The largest factor at which no rule fails, and the build at the first at which one does.</returns>
+    public static (double Factor, Variant? Failing) Of(Build settled, Ruleset ruleset, WorkMeter meter)
     {
         Variant? failing = null;
         double passes = Stands(1) ? 1 : 0, fails = passes == 1 ? 2 : 1;
         if (passes == 1)
         {
             while (fails <= MostFactor && Stands(fails)) (passes, fails) = (fails, fails * 2);
-            if (fails > MostFactor) return new HeadroomResult(MostFactor, null, null);
+            if (fails > MostFactor) return (MostFactor, null);
         }
         else
         {
@@ -50,7 +51,7 @@ internal static class Headroom
             else fails = middle;
         }
 
-        return new HeadroomResult(passes, failing!.Worst!.Code, failing.Worst.Pointer);
+        return (passes, failing);
 
         bool Stands(double factor)
         {

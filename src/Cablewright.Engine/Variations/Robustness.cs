@@ -1,9 +1,12 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Variations;
 
@@ -49,7 +52,7 @@ internal sealed class Robustness
             foreach ((Tolerance What, int Way)[] corner in Corners(few))
             {
                 Variant variant = Assess(corner);
-                if (variant.Verdict == worst) return new RobustnessResult(worst, Words(corner), variant.Worst!.Code);
+                if (variant.Verdict == worst) return new RobustnessResult(worst, Words(corner), FindingCodes.CodeOf(variant.Worst!.Value.Kind));
             }
         }
 

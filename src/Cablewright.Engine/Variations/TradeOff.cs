@@ -1,10 +1,11 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Variations;
 
@@ -47,8 +48,8 @@ internal static class TradeOff
         };
         var variant = Variant.Of(limited, build.Ruleset, meter.Part(build.Ruleset["ask.work-budget"].Value));
         if (!variant.Sized.IsComplete || !variant.Stands) return null;
-        Evaluation evaluation = variant.Sized.Evaluation;
-        Wiring wiring = variant.Evaluator.Wiring;
+        DesignEvaluation evaluation = variant.Sized.Evaluation;
+        CircuitModel wiring = variant.Evaluator.Wiring;
         double worst = Enumerable.Range(0, build.Draws.Count).Max(amplifier =>
             wiring.LostVolts(amplifier, evaluation.Currents) / wiring.SourceVoltsOf(amplifier) * 100);
         IEnumerable<int> open = Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null);

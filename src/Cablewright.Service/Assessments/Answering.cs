@@ -43,4 +43,4 @@ internal static class Answering
 /// <param name="Assessment">The engine's assessment; <c>null</c> where there are faults.</param>
 /// <param name="Id">Its id.</param>
 /// <param name="Faults">What makes an assessment impossible.</param>
-internal sealed record Answered(Engine.Answers.Assessment? Assessment, string? Id, IReadOnlyList<Fault> Faults);
+internal sealed record Answered(Engine.Results.Assessment? Assessment, string? Id, IReadOnlyList<Fault> Faults);

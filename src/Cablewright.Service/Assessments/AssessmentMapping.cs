@@ -1,6 +1,6 @@
 using Cablewright.Contract.Assessments;
-using Cablewright.Contract.Words;
 using Cablewright.Engine;
+using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Service.Assessments;
 
@@ -8,10 +8,10 @@ namespace Cablewright.Service.Assessments;
 internal static class AssessmentMapping
 {
     /// <summary>The answer to a build.</summary>
-    public static Assessment ToContract(Engine.Answers.Assessment assessment, string id) => new()
+    public static Assessment ToContract(Engine.Results.Assessment assessment, string id) => new()
     {
         Id = id,
-        Verdict = (Verdict)assessment.Verdict,
+        Verdict = assessment.Verdict,
         Summary = assessment.Summary,
         Ruleset = assessment.Ruleset,
         EngineVersion = Assessor.EngineVersion,
@@ -30,7 +30,7 @@ internal static class AssessmentMapping
         Feasibility = FeasibilityMapping.ToContract(assessment.Feasibility),
         Headroom = VariationMapping.HeadroomOf(assessment.Headroom),
         Robustness = VariationMapping.RobustnessOf(assessment.Robustness),
-        LeftOut = assessment.LeftOut.Count == 0 ? null : [.. assessment.LeftOut.Select(part => (AnswerPart)part)],
+        LeftOut = assessment.LeftOut.Count == 0 ? null : [.. assessment.LeftOut.Select(part => part)],
         Materials = [.. assessment.Materials.Select(MaterialOf)],
         MaterialCost = assessment.MaterialCost is not { } cost ? null : new MaterialCost
         {
@@ -48,7 +48,7 @@ internal static class AssessmentMapping
     public static double? Shown(double? value) => value is { } number ? Shown(number) : null;
 
     /// <summary>A value that was not stated.</summary>
-    public static Assumption AssumptionOf(Engine.Answers.Assumption assumption) => new()
+    public static Assumption AssumptionOf(Engine.Completion.Assumption assumption) => new()
     {
         Pointer = assumption.Pointer,
         Value = assumption.Value,
@@ -56,7 +56,7 @@ internal static class AssessmentMapping
         Source = assumption.Source,
     };
 
-    private static AmplifierResult AmplifierOf(Engine.Answers.AmplifierResult amplifier) => new()
+    private static AmplifierResult AmplifierOf(Engine.Results.AmplifierResult amplifier) => new()
     {
         Id = amplifier.Id,
         PeakCurrentAmps = Shown(amplifier.PeakCurrentAmps),
@@ -69,10 +69,10 @@ internal static class AssessmentMapping
     };
 
     /// <summary>One thing that was found.</summary>
-    public static Finding FindingOf(Engine.Findings.Finding finding) => new()
+    public static Finding FindingOf(Engine.Results.Finding finding) => new()
     {
         Code = finding.Code,
-        Severity = (Severity)finding.Severity,
+        Severity = finding.Severity,
         Pointer = finding.Pointer,
         Message = finding.Message,
         Measured = Shown(finding.Measured),
@@ -85,15 +85,15 @@ internal static class AssessmentMapping
     };
 
     /// <summary>One line of what a job needs.</summary>
-    public static MaterialLine MaterialOf(Engine.Answers.MaterialLine line) => new()
+    public static MaterialLine MaterialOf(Engine.Results.MaterialLine line) => new()
     {
         ItemName = line.Item,
         Size = line.Size?.Label,
-        Material = (Material?)line.Material,
+        Material = line.Material,
         LengthMetres = Shown(line.LengthMetres),
         CutLengthMetres = Shown(line.CutLengthMetres),
         RatingAmps = Shown(line.RatingAmps),
-        Family = (FuseFamilyName?)line.Family,
+        Family = line.Family,
         Count = line.Count,
         Price = Shown(line.Price),
         Currency = line.Price is null ? null : line.Currency,

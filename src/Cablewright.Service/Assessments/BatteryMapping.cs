@@ -12,7 +12,7 @@ internal static class BatteryMapping
     public static Engine.Builds.Battery ToEngine(Battery battery) => new()
     {
         Id = battery.Id,
-        Chemistry = (Engine.Builds.Chemistry?)battery.Chemistry,
+        Chemistry = battery.Chemistry,
         CapacityAmpHours = Stated<Battery>.Value(battery.Capacity, nameof(battery.Capacity)),
         RatingHours = Stated<Battery>.Value(battery.RatingTime, nameof(battery.RatingTime)) / SecondsPerHour,
         ReserveMinutes = Stated<Battery>.Value(battery.ReserveCapacity, nameof(battery.ReserveCapacity)) / SecondsPerMinute,

@@ -13,7 +13,7 @@ internal static class BuildMapping
     public static Engine.Builds.Build ToEngine(Build build) => new()
     {
         Name = build.Name,
-        Units = (Engine.Builds.UnitSystem)(build.Units ?? default),
+        Units = (build.Units ?? default),
         Vehicle = build.Vehicle is null ? new Engine.Builds.Vehicle() : VehicleMapping.ToEngine(build.Vehicle),
         Amplifiers = [.. build.Amplifiers.Select(LoadOf)],
         Junctions = [.. (build.Junctions ?? []).Select(JunctionOf)],
@@ -21,7 +21,7 @@ internal static class BuildMapping
         Limits = LimitsOf(build.Limits ?? new Limits()),
         Sizing = SizingOf(build.Sizing ?? new Sizing()),
         Tolerances = TolerancesOf(build.Tolerances ?? new Tolerances()),
-        Include = [.. (build.Include ?? []).Select(extra => (Engine.Builds.Extra)extra).Distinct().Order()],
+        Include = [.. (build.Include ?? []).Select(extra => extra).Distinct().Order()],
     };
 
     private static Engine.Builds.Amplifier LoadOf(Amplifier amplifier) => new()
@@ -30,10 +30,10 @@ internal static class BuildMapping
         RatedOutputWatts = Stated<Amplifier>.Value(amplifier.RatedOutput, nameof(amplifier.RatedOutput)),
         RatedInputAmps = Stated<Amplifier>.Value(amplifier.RatedInputCurrent, nameof(amplifier.RatedInputCurrent)),
         OnBoardFuseAmps = Stated<Amplifier>.Value(amplifier.Fuse, nameof(amplifier.Fuse)),
-        Class = (Engine.Builds.AmplifierClass?)amplifier.AmplifierClass,
+        Class = amplifier.AmplifierClass,
         Efficiency = Stated<Amplifier>.Value(amplifier.Efficiency, nameof(amplifier.Efficiency)),
-        PowerSupply = (Engine.Builds.PowerSupply?)amplifier.PowerSupply,
-        Programme = (Engine.Builds.Programme?)amplifier.Programme,
+        PowerSupply = amplifier.PowerSupply,
+        Programme = amplifier.Programme,
         CrestFactorDecibels = Stated<Amplifier>.Value(amplifier.CrestFactor, nameof(amplifier.CrestFactor)),
         LargestConductor = StatedSize.Of(amplifier.LargestConductor),
     };
@@ -57,16 +57,16 @@ internal static class BuildMapping
 
     private static Engine.Builds.SizingWishes SizingOf(Sizing sizing) => new()
     {
-        Materials = [.. (sizing.Materials ?? []).Select(material => (Engine.Conductors.Material)material)],
+        Materials = [.. (sizing.Materials ?? []).Select(material => material)],
         Sizes = [.. (sizing.Sizes ?? []).Select(size => StatedSize.Of(size)!)],
-        Prefer = (Engine.Builds.Prefer)(sizing.Prefer ?? default),
+        Prefer = (sizing.Prefer ?? default),
         Prices = [.. (sizing.Prices ?? []).Select(PriceOf)],
         Currency = sizing.Currency,
     };
 
     private static Engine.Builds.ConductorPrice PriceOf(ConductorPrice price) => new(
         StatedSize.Of(price.Size)!,
-        (Engine.Conductors.Material)(price.Material ?? default),
+        (price.Material ?? default),
         price.Price / Stated<ConductorPrice>.Read(price.Per, nameof(price.Per)).Value);
 
     private static Engine.Builds.Tolerances TolerancesOf(Tolerances tolerances) => new()

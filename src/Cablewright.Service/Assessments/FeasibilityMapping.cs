@@ -1,8 +1,6 @@
 using Cablewright.Contract.Assessments;
-using Cablewright.Contract.Words;
-using Cablewright.Engine.Answers;
+using Cablewright.Engine.Results;
 using static Cablewright.Service.Assessments.AssessmentMapping;
-using ChangeKind = Cablewright.Contract.Words.ChangeKind;
 using Edit = Cablewright.Contract.Assessments.Edit;
 
 namespace Cablewright.Service.Assessments;
@@ -22,14 +20,14 @@ internal static class FeasibilityMapping
 
     private static Change ChangeOf(ChangeResult change) => new()
     {
-        Kind = (ChangeKind)change.Kind,
+        Kind = change.Kind,
         Message = change.Message,
         Runs = change.Runs,
         Amplifiers = change.Amplifiers,
         Edits = [.. change.Edits.Select(edit => new Edit { Pointer = edit.Pointer, From = edit.From, To = edit.To })],
         Share = Shown(change.Share),
         AddedMassGrams = Shown(change.AddedMassGrams),
-        Verdict = (Verdict)change.Verdict,
+        Verdict = change.Verdict,
         Remaining = change.Remaining,
     };
 }

@@ -1,6 +1,5 @@
 using Cablewright.Contract.Builds;
-using Cablewright.Contract.Words;
-using Cablewright.Engine;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Assessments;
 
@@ -25,7 +24,7 @@ internal static class QuickBuild
     /// <summary>The build of a query without faults.</summary>
     public static Build Of(IReadOnlyDictionary<string, string> values) => new()
     {
-        Units = (UnitSystem?)Word<Engine.Builds.UnitSystem>(values, QuickQuery.Units),
+        Units = Word<UnitSystem>(values, QuickQuery.Units),
         Vehicle = new Vehicle
         {
             ChargingVoltage = values.GetValueOrDefault(QuickQuery.ChargingVoltage),
@@ -38,8 +37,8 @@ internal static class QuickBuild
                 Id = AmplifierId,
                 RatedOutput = values[QuickQuery.RatedOutput],
                 Efficiency = values.GetValueOrDefault(QuickQuery.Efficiency),
-                AmplifierClass = (AmplifierClass?)Word<Engine.Builds.AmplifierClass>(values, QuickQuery.AmplifierClass),
-                Programme = (Programme?)Word<Engine.Builds.Programme>(values, QuickQuery.Programme),
+                AmplifierClass = Word<AmplifierClass>(values, QuickQuery.AmplifierClass),
+                Programme = Word<Programme>(values, QuickQuery.Programme),
             },
         ],
         Runs =
@@ -60,7 +59,7 @@ internal static class QuickBuild
         var conductor = new Conductor
         {
             Size = values.GetValueOrDefault(QuickQuery.Size),
-            Material = (Material?)Word<Engine.Conductors.Material>(values, QuickQuery.MaterialName),
+            Material = Word<Material>(values, QuickQuery.MaterialName),
         };
         return conductor == new Conductor() ? null : conductor;
     }

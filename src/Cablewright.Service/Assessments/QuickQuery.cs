@@ -1,9 +1,9 @@
 using Cablewright.Contract.Builds;
-using Cablewright.Engine;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Queries;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Assessments;
 
@@ -42,10 +42,10 @@ internal static class QuickQuery
         (Dictionary<string, string> values, List<Fault> faults) = QueryText.Read(query, Names);
         faults.AddRange(
             Parameters.Where(parameter => parameter.IsRequired && !values.ContainsKey(parameter.Name)).Select(Missing));
-        CheckWord<Engine.Conductors.Material>(MaterialName, values, faults);
-        CheckWord<Engine.Builds.AmplifierClass>(AmplifierClass, values, faults);
-        CheckWord<Engine.Builds.Programme>(Programme, values, faults);
-        CheckWord<Engine.Builds.UnitSystem>(Units, values, faults);
+        CheckWord<Material>(MaterialName, values, faults);
+        CheckWord<AmplifierClass>(AmplifierClass, values, faults);
+        CheckWord<Programme>(Programme, values, faults);
+        CheckWord<UnitSystem>(Units, values, faults);
         return (values, faults);
     }
 

@@ -1,6 +1,4 @@
 using Cablewright.Contract.Assessments;
-using Cablewright.Contract.Words;
-using Route = Cablewright.Contract.Words.Route;
 using static Cablewright.Service.Assessments.AssessmentMapping;
 
 namespace Cablewright.Service.Assessments;
@@ -9,14 +7,14 @@ namespace Cablewright.Service.Assessments;
 internal static class RunAnswerMapping
 {
     /// <summary>The figures of one run.</summary>
-    public static RunResult ToContract(Engine.Answers.RunResult run) => new()
+    public static RunResult ToContract(Engine.Results.RunResult run) => new()
     {
         Id = run.Id,
-        Side = (Side)run.Side,
+        Side = run.Side,
         From = run.From,
         To = run.To,
         LengthMetres = Shown(run.LengthMetres),
-        Route = (Route)run.Route,
+        Route = run.Route,
         Conductor = ConductorOf(run.Conductor),
         PeakCurrentAmps = Shown(run.PeakCurrentAmps),
         ThermalCurrentAmps = Shown(run.ThermalCurrentAmps),
@@ -35,22 +33,22 @@ internal static class RunAnswerMapping
         Alternatives = run.Alternatives is { } alternatives ? [.. alternatives.Select(VariationMapping.AlternativeOf)] : null,
     };
 
-    private static ConductorResult ConductorOf(Engine.Answers.ConductorResult conductor) => new()
+    private static ConductorResult ConductorOf(Engine.Results.ConductorResult conductor) => new()
     {
-        Decided = (Decided)conductor.Decided,
+        Decided = conductor.Decided,
         Size = conductor.Size.Label,
         AreaMm2 = Shown(conductor.Size.MetalAreaMm2),
-        Material = (Material)conductor.Material,
+        Material = conductor.Material,
         Count = conductor.Count,
         InsulationCelsius = Shown(conductor.InsulationCelsius),
         MassGrams = Shown(conductor.MassGrams),
     };
 
-    private static FuseResult? FuseOf(Engine.Answers.FuseResult? fuse) => fuse is null ? null : new FuseResult
+    private static FuseResult? FuseOf(Engine.Results.FuseResult? fuse) => fuse is null ? null : new FuseResult
     {
-        Decided = (Decided)fuse.Decided,
+        Decided = fuse.Decided,
         RatingAmps = Shown(fuse.RatingAmps),
-        Family = (FuseFamilyName)fuse.Family,
+        Family = fuse.Family,
         DistanceMetres = Shown(fuse.DistanceMetres),
         PerConductor = fuse.PerConductor,
         DropVolts = Shown(fuse.DropVolts),
@@ -62,10 +60,10 @@ internal static class RunAnswerMapping
     };
 
     /// <summary>What parts the batteries on a run, where something does.</summary>
-    public static IsolatorResult? IsolatorOf(Engine.Answers.IsolatorResult? isolator) =>
+    public static IsolatorResult? IsolatorOf(Engine.Results.IsolatorResult? isolator) =>
         isolator is null ? null : new IsolatorResult
         {
-            Kind = (IsolatorKind)isolator.Kind,
+            Kind = isolator.Kind,
             RatedAmps = Shown(isolator.RatedAmps),
             ThroughAmps = Shown(isolator.ThroughAmps),
             LossVolts = Shown(isolator.LossVolts),

@@ -11,9 +11,9 @@ internal static class RunMapping
         Id = run.Id,
         From = run.From,
         To = run.To,
-        Side = (Engine.Builds.Side?)run.Side,
+        Side = run.Side,
         LengthMetres = Stated<Run>.Read(run.Length, nameof(run.Length)).Value,
-        Route = (Engine.Builds.Route?)run.Route,
+        Route = run.Route,
         Conductor = run.Conductor is null ? new Engine.Builds.ConductorWish() : ConductorOf(run.Conductor),
         Fuse = run.Fuse is null ? null : FuseOf(run.Fuse),
         FarFuse = run.FarFuse is null ? null : FuseOf(run.FarFuse),
@@ -24,7 +24,7 @@ internal static class RunMapping
     private static Engine.Builds.ConductorWish ConductorOf(Conductor conductor) => new()
     {
         Size = StatedSize.Of(conductor.Size),
-        Material = (Engine.Conductors.Material?)conductor.Material,
+        Material = conductor.Material,
         InsulationCelsius = Stated<Conductor>.Value(conductor.InsulationRating, nameof(conductor.InsulationRating)),
         Count = conductor.Count,
     };
@@ -33,7 +33,7 @@ internal static class RunMapping
     {
         Fitted = fuse.Fitted ?? true,
         RatingAmps = Stated<Fuse>.Value(fuse.Rating, nameof(fuse.Rating)),
-        Family = (Engine.Protection.FuseFamilyName?)fuse.Family,
+        Family = fuse.Family,
         DistanceMetres = Stated<Fuse>.Value(fuse.DistanceFromSource, nameof(fuse.DistanceFromSource)),
         VoltageRatingVolts = Stated<Fuse>.Value(fuse.VoltageRating, nameof(fuse.VoltageRating)),
         InterruptingRatingAmps = Stated<Fuse>.Value(fuse.InterruptingRating, nameof(fuse.InterruptingRating)),
@@ -43,7 +43,7 @@ internal static class RunMapping
 
     private static Engine.Builds.Isolator IsolatorOf(Isolator isolator) => new()
     {
-        Kind = (Engine.Builds.IsolatorKind)isolator.Kind,
+        Kind = isolator.Kind,
         RatedAmps = Stated<Isolator>.Value(isolator.RatedCurrent, nameof(isolator.RatedCurrent)),
         ContactOhms = Stated<Isolator>.Value(isolator.ContactResistance, nameof(isolator.ContactResistance)),
         ForwardVolts = Stated<Isolator>.Value(isolator.ForwardVoltage, nameof(isolator.ForwardVoltage)),

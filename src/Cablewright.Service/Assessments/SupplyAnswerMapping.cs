@@ -1,5 +1,4 @@
 using Cablewright.Contract.Assessments;
-using Cablewright.Contract.Words;
 using static Cablewright.Service.Assessments.AssessmentMapping;
 
 namespace Cablewright.Service.Assessments;
@@ -8,7 +7,7 @@ namespace Cablewright.Service.Assessments;
 internal static class SupplyAnswerMapping
 {
     /// <summary>The figures of the supply.</summary>
-    public static Supply ToContract(Engine.Answers.SupplyResult supply) => new()
+    public static Supply ToContract(Engine.Results.SupplyResult supply) => new()
     {
         OperatingVolts = Shown(supply.OperatingVolts),
         LowestVolts = Shown(supply.LowestVolts),
@@ -24,9 +23,9 @@ internal static class SupplyAnswerMapping
         Capacitors = [.. supply.Capacitors.Select(CapacitorOf)],
     };
 
-    private static SupplyCase CaseOf(Engine.Answers.SupplyCaseResult supplyCase) => new()
+    private static SupplyCase CaseOf(Engine.Supply.SupplyCaseResult supplyCase) => new()
     {
-        Case = (SupplyCaseName)supplyCase.Name,
+        Case = supplyCase.Name,
         AvailableAmps = Shown(supplyCase.AvailableAmps),
         AverageBalanceAmps = Shown(supplyCase.AverageBalanceAmps),
         PeakBalanceAmps = Shown(supplyCase.PeakBalanceAmps),
@@ -34,10 +33,10 @@ internal static class SupplyAnswerMapping
         LowestVolts = Shown(supplyCase.LowestVolts),
     };
 
-    private static BatteryResult BatteryOf(Engine.Answers.BatteryResult battery) => new()
+    private static BatteryResult BatteryOf(Engine.Results.BatteryResult battery) => new()
     {
         Id = battery.Id,
-        Chemistry = (Chemistry)battery.Chemistry,
+        Chemistry = battery.Chemistry,
         RestVolts = Shown(battery.RestVolts),
         ResistanceMilliohms = Shown(battery.ResistanceMilliohms),
         CapacityAmpHours = Shown(battery.CapacityAmpHours),
@@ -46,7 +45,7 @@ internal static class SupplyAnswerMapping
         EngineOffMinutes = Shown(battery.EngineOffMinutes),
     };
 
-    private static Burst? BurstOf(Engine.Answers.BurstResult? burst) => burst is null ? null : new Burst
+    private static Burst? BurstOf(Engine.Supply.BurstResult? burst) => burst is null ? null : new Burst
     {
         Milliseconds = Shown(burst.Milliseconds),
         Amplifier = burst.AmplifierId,
@@ -54,7 +53,7 @@ internal static class SupplyAnswerMapping
         LowestVoltsWithoutCapacitors = Shown(burst.LowestVoltsWithoutCapacitors),
     };
 
-    private static CapacitorResult CapacitorOf(Engine.Answers.CapacitorResult capacitor) => new()
+    private static CapacitorResult CapacitorOf(Engine.Supply.CapacitorResult capacitor) => new()
     {
         At = capacitor.At,
         Farads = Shown(capacitor.Farads),

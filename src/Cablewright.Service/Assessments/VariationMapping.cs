@@ -1,6 +1,5 @@
 using Cablewright.Contract.Assessments;
-using Cablewright.Contract.Words;
-using Cablewright.Engine.Answers;
+using Cablewright.Engine.Results;
 using static Cablewright.Service.Assessments.AssessmentMapping;
 using SizingResult = Cablewright.Contract.Assessments.SizingResult;
 using TradeOffChoice = Cablewright.Contract.Assessments.TradeOffChoice;
@@ -12,7 +11,7 @@ namespace Cablewright.Service.Assessments;
 internal static class VariationMapping
 {
     /// <summary>How the choice was made.</summary>
-    public static SizingResult? SizingOf(Engine.Answers.SizingResult? sizing) => sizing is null ? null : new SizingResult
+    public static SizingResult? SizingOf(Engine.Results.SizingResult? sizing) => sizing is null ? null : new SizingResult
     {
         Complete = sizing.Complete,
         Optimal = sizing.Optimal,
@@ -34,7 +33,7 @@ internal static class VariationMapping
     /// <summary>What becomes of the verdict when things are a little off.</summary>
     public static Robustness? RobustnessOf(RobustnessResult? robustness) => robustness is null ? null : new Robustness
     {
-        VerdictAcrossTolerances = (Verdict)robustness.VerdictAcrossTolerances,
+        VerdictAcrossTolerances = robustness.VerdictAcrossTolerances,
         TippedBy = robustness.TippedBy,
         TipsInto = robustness.TipsInto,
     };
@@ -45,19 +44,19 @@ internal static class VariationMapping
         Conductor = new AlternativeConductor
         {
             Size = alternative.Size.Label,
-            Material = (Material)alternative.Material,
+            Material = alternative.Material,
             Count = alternative.Count,
         },
         DropVolts = Shown(alternative.DropVolts),
         LossWatts = Shown(alternative.LossWatts),
         TemperatureCelsius = Shown(alternative.TemperatureCelsius),
         Utilisation = Shown(alternative.Utilisation),
-        Verdict = (Verdict)alternative.Verdict,
+        Verdict = alternative.Verdict,
         Cost = Shown(alternative.Cost),
         MassGrams = Shown(alternative.MassGrams),
     };
 
-    private static TradeOffPoint PointOf(Engine.Answers.TradeOffPoint point) => new()
+    private static TradeOffPoint PointOf(Engine.Results.TradeOffPoint point) => new()
     {
         Cost = Shown(point.Cost),
         WorstDropPercent = Shown(point.WorstDropPercent),
@@ -65,7 +64,7 @@ internal static class VariationMapping
         {
             Run = choice.Run,
             Size = choice.Size.Label,
-            Material = (Material)choice.Material,
+            Material = choice.Material,
             Count = choice.Count,
         })],
     };

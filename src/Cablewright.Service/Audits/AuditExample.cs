@@ -1,8 +1,8 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Cablewright.Contract.Audits;
-using Cablewright.Contract.Words;
 using Cablewright.Service.Answers;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Audits;
 

@@ -1,11 +1,9 @@
 using Cablewright.Contract.Audits;
-using Cablewright.Contract.Words;
 using Cablewright.Engine;
-using Cablewright.Engine.Conductors.Audit;
+using Cablewright.Engine.Audits;
+using Cablewright.Engine.Numerics;
 using static Cablewright.Service.Assessments.AssessmentMapping;
 using AreaByWay = Cablewright.Contract.Audits.AreaByWay;
-using AuditVerdict = Cablewright.Contract.Words.AuditVerdict;
-using AuditWay = Cablewright.Contract.Words.AuditWay;
 using MetalCandidate = Cablewright.Contract.Audits.MetalCandidate;
 using TrueAmpacity = Cablewright.Contract.Audits.TrueAmpacity;
 
@@ -20,18 +18,18 @@ internal static class AuditMapping
     /// <summary>The answer to a bench report.</summary>
     public static ConductorAudit ToContract(CableAudit audit) => new()
     {
-        Verdict = (AuditVerdict?)audit.Verdict,
+        Verdict = audit.Verdict,
         Summary = audit.Summary,
         Ruleset = audit.Ruleset,
         EngineVersion = Assessor.EngineVersion,
-        Areas = [.. audit.Areas.Select(area => new AreaByWay { Way = (AuditWay)area.Way, AreaMm2 = BoundsOf(area.AreaMm2) })],
+        Areas = [.. audit.Areas.Select(area => new AreaByWay { Way = area.Way, AreaMm2 = BoundsOf(area.AreaMm2) })],
         AreaMm2 = BoundsOf(audit.AreaMm2),
         Gauge = BoundsOf(audit.Gauge),
         ShortfallPercent = BoundsOf(audit.Shortfall, Percent),
-        Material = (Material)audit.Material,
+        Material = audit.Material,
         Metals = [.. audit.Metals.Select(metal => new MetalCandidate
         {
-            Material = (Material)metal.Material,
+            Material = metal.Material,
             Possible = metal.IsPossible,
         })],
         CanBeCopper = audit.CanBeCopper,

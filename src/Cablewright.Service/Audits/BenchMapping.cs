@@ -1,5 +1,5 @@
 using Cablewright.Contract.Quantities;
-using Cablewright.Engine.Conductors.Audit;
+using Cablewright.Engine.Audits;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Quantities;
 using BenchReport = Cablewright.Contract.Audits.BenchReport;
@@ -13,18 +13,18 @@ namespace Cablewright.Service.Audits;
 internal static class BenchMapping
 {
     /// <summary>The same measurements in SI units.</summary>
-    public static Engine.Conductors.Audit.BenchReport ToEngine(BenchReport report) => new()
+    public static Engine.Audits.BenchReport ToEngine(BenchReport report) => new()
     {
-        Units = (Engine.Builds.UnitSystem)(report.Units ?? default),
+        Units = (report.Units ?? default),
         Strands = report.Strands is null ? null : StrandsOf(report.Strands),
         Resistance = report.Resistance is null ? null : ResistanceOf(report.Resistance),
         Mass = report.Mass is null ? null : MassOf(report.Mass),
         ClaimedSize = StatedSize.Of(report.Claim?.Size),
-        ClaimedMaterial = (Engine.Conductors.Material?)report.Claim?.Material,
+        ClaimedMaterial = report.Claim?.Material,
         InsulationCelsius = Stated<BenchReport>.Value(report.InsulationRating, nameof(report.InsulationRating)),
     };
 
-    private static Engine.Conductors.Audit.StrandMeasurement StrandsOf(StrandMeasurement strands) => new(
+    private static Engine.Audits.StrandMeasurement StrandsOf(StrandMeasurement strands) => new(
         new Reading(
             strands.Count,
             null,
@@ -32,7 +32,7 @@ internal static class BenchMapping
         ReadingOf<StrandMeasurement>(
             strands.Diameter, nameof(strands.Diameter), strands.DiameterUncertainty, nameof(strands.DiameterUncertainty)));
 
-    private static Engine.Conductors.Audit.ResistanceMeasurement ResistanceOf(ResistanceMeasurement measured) => new(
+    private static Engine.Audits.ResistanceMeasurement ResistanceOf(ResistanceMeasurement measured) => new(
         ReadingOf<ResistanceMeasurement>(
             measured.Resistance,
             nameof(measured.Resistance),
@@ -43,7 +43,7 @@ internal static class BenchMapping
         Stated<ResistanceMeasurement>.Value(measured.Temperature, nameof(measured.Temperature)),
         Stated<ResistanceMeasurement>.Value(measured.TemperatureUncertainty, nameof(measured.TemperatureUncertainty)));
 
-    private static Engine.Conductors.Audit.MassMeasurement MassOf(MassMeasurement measured) => new(
+    private static Engine.Audits.MassMeasurement MassOf(MassMeasurement measured) => new(
         ReadingOf<MassMeasurement>(
             measured.Mass, nameof(measured.Mass), measured.MassUncertainty, nameof(measured.MassUncertainty)),
         ReadingOf<MassMeasurement>(

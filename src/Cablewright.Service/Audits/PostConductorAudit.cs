@@ -1,4 +1,4 @@
-using Cablewright.Engine.Conductors.Audit;
+using Cablewright.Engine.Audits;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;

@@ -1,7 +1,6 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Contract.Comparisons;
-using Cablewright.Contract.Words;
-using Cablewright.Engine.Answers;
+using Cablewright.Engine.Results;
 using Cablewright.Service.Assessments;
 using static Cablewright.Service.Assessments.AssessmentMapping;
 using ComparedBuild = Cablewright.Contract.Comparisons.ComparedBuild;
@@ -15,7 +14,7 @@ internal static class ComparisonMapping
     /// <summary>The builds side by side.</summary>
     public static Comparison ToContract(IReadOnlyList<Build> builds, IReadOnlyList<Answered> answers)
     {
-        ComparisonResult result = Engine.Variations.Comparison.Of([.. answers.Select(answer => answer.Assessment!)]);
+        ComparisonResult result = Engine.Reports.Comparison.Of([.. answers.Select(answer => answer.Assessment!)]);
         return new Comparison
         {
             Builds = [.. result.Builds.Select((compared, index) => ComparedOf(compared, answers[index].Id!, builds[index].Name))],
@@ -30,11 +29,11 @@ internal static class ComparisonMapping
         };
     }
 
-    private static ComparedBuild ComparedOf(Engine.Answers.ComparedBuild compared, string id, string? name) => new()
+    private static ComparedBuild ComparedOf(Engine.Results.ComparedBuild compared, string id, string? name) => new()
     {
         Id = id,
         Name = name,
-        Verdict = (Verdict)compared.Verdict,
+        Verdict = compared.Verdict,
         Fails = compared.Fails,
         Cautions = compared.Cautions,
         WorstDropPercent = Shown(compared.WorstDropPercent),

@@ -1,11 +1,10 @@
 using Cablewright.Engine;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
-using Route = Cablewright.Engine.Builds.Route;
+using Cablewright.Vocabulary;
+using Route = Cablewright.Vocabulary.Route;
 
 namespace Cablewright.Service.Health;
 

@@ -1,4 +1,4 @@
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Text;
 
 namespace Cablewright.Service.Json;
 

@@ -1,9 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Cablewright.Contract.Kits;
-using Cablewright.Contract.Words;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Kits;
 

@@ -1,5 +1,4 @@
 using Cablewright.Contract.Kits;
-using Cablewright.Contract.Words;
 using Cablewright.Engine;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Assessments;
@@ -13,7 +12,7 @@ internal static class KitAnswerMapping
     public static KitAnswer ToContract(Engine.Kits.KitCheck check, Ruleset ruleset, long? revision) => new()
     {
         Revision = revision,
-        Verdict = (KitVerdict)check.Verdict,
+        Verdict = check.Verdict,
         Summary = check.Summary,
         Ruleset = check.Ruleset,
         EngineVersion = Assessor.EngineVersion,
@@ -33,7 +32,7 @@ internal static class KitAnswerMapping
         Name = match.Kit.Name,
         Price = match.Kit.Price,
         Currency = match.Kit.Currency,
-        Verdict = (KitVerdict)match.Check.Verdict,
+        Verdict = match.Check.Verdict,
         Summary = match.Check.Summary,
         Findings = [.. match.Check.Findings.Select(AssessmentMapping.FindingOf)],
     };

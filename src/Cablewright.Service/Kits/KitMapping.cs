@@ -12,16 +12,16 @@ internal static class KitMapping
 
     private static Engine.Kits.KitPart PartOf(KitPart part) => new()
     {
-        Kind = (Engine.Kits.KitPartKind)part.Kind,
+        Kind = part.Kind,
         Size = StatedSize.Of(part.Size),
-        Material = (Engine.Conductors.Material?)part.Material,
+        Material = part.Material,
         LengthMetres = Stated<KitPart>.Value(part.Length, nameof(part.Length)),
         StrandCount = part.StrandCount,
         StrandMetres = Stated<KitPart>.Value(part.StrandDiameter, nameof(part.StrandDiameter)),
         InsulationCelsius = Stated<KitPart>.Value(part.InsulationRating, nameof(part.InsulationRating)),
         Colour = part.Colour,
         RatingAmps = Stated<KitPart>.Value(part.Rating, nameof(part.Rating)),
-        Family = (Engine.Protection.FuseFamilyName?)part.Family,
+        Family = part.Family,
         LargestConductor = StatedSize.Of(part.LargestConductor),
         Ways = part.Ways,
         Count = part.Count ?? 1,

@@ -11,9 +11,9 @@ using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
 using Cablewright.Storage.Keys;
 using Cablewright.Storage.Kits;
+using Cablewright.Vocabulary;
 using KitMatch = Cablewright.Engine.Kits.KitMatch;
 using KitMatches = Cablewright.Contract.Kits.KitMatches;
-using KitVerdict = Cablewright.Engine.Kits.KitVerdict;
 
 namespace Cablewright.Service.Kits;
 

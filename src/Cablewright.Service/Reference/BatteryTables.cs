@@ -1,8 +1,7 @@
 using Cablewright.Contract.Reference;
-using Cablewright.Contract.Words;
-using Cablewright.Engine;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Sources;
 using Cablewright.Service.Answers;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Reference;
 
@@ -18,7 +17,7 @@ internal static class BatteryTables
 
     private static RestVoltageEntry Row(RestVoltageRow row) => new()
     {
-        Chemistry = (Chemistry)TradeWords.Parse<Engine.Builds.Chemistry>(row.Chemistry),
+        Chemistry = TradeWords.Parse<Chemistry>(row.Chemistry),
         StateOfCharge = row.StateOfCharge,
         Volts = row.Volts,
         Source = row.Source,

@@ -1,6 +1,7 @@
 using Cablewright.Contract.Reference;
-using Cablewright.Engine;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Reference;
 using Cablewright.Service.Answers;
 
 namespace Cablewright.Service.Reference;
@@ -52,14 +53,14 @@ internal static class ConductorTables
 
     private static ConductorEntry Entry(Conductor conductor) => new()
     {
-        Material = (Contract.Words.Material)conductor.Material,
+        Material = conductor.Material,
         ResistanceMilliohmsPerMetre = Significant.Round(conductor.OhmsPerMetreAt20 * 1000),
         MassGramsPerMetre = Significant.Round(conductor.KilogramsPerMetre * 1000),
     };
 
     private static MaterialEntry Metal(MaterialProperties metal) => new()
     {
-        Material = (Contract.Words.Material)metal.Material,
+        Material = metal.Material,
         ResistivityOhmMm2PerMetre = Significant.Round(metal.ResistivityOhmMm2PerMetre),
         TemperatureCoefficientPerKelvin = metal.TemperatureCoefficientPerKelvin,
         DensityKilogramsPerCubicMetre = metal.DensityKilogramsPerCubicMetre,

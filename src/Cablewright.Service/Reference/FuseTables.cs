@@ -1,6 +1,6 @@
 using Cablewright.Contract.Reference;
-using Cablewright.Engine;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Data;
+using Cablewright.Engine.Fuses;
 using Cablewright.Service.Answers;
 
 namespace Cablewright.Service.Reference;
@@ -17,7 +17,7 @@ internal static class FuseTables
 
     private static FuseFamilyEntry Family(FuseFamily family) => new()
     {
-        Family = (Contract.Words.FuseFamilyName)family.Name,
+        Family = family.Name,
         Standard = family.Standard,
         RatingsAmps = new SourcedFigures
         {

@@ -1,7 +1,7 @@
 using Cablewright.Contract.Reference;
-using Cablewright.Contract.Words;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Reference;
 
@@ -38,7 +38,7 @@ internal static class SourceTables
         return
         [
             .. table.Sizes.Select(row => new Use(row.Source, row.Provenance, $"size: {row.Size}")),
-            .. table.Materials.Select(row => new Use(row.Source, row.Provenance, $"material: {Word(row.Material)}")),
+            .. table.Materials.Select(row => new Use(row.Source, row.Provenance, $"material: {row.Material.Word()}")),
             .. table.Ampacity.Select(row => new Use(
                 row.Source, row.Provenance, FormattableString.Invariant($"ampacity: {row.Size}, {row.InsulationCelsius} C"))),
             .. table.Figures.Select(row => new Use(row.Source, row.Provenance, $"figure: {row.Name}")),
@@ -47,7 +47,7 @@ internal static class SourceTables
 
     private static IEnumerable<Use> OfFuses() =>
         from row in FuseTables.Read().Families
-        let name = Engine.TradeWords.Word((Engine.Protection.FuseFamilyName)row.Family)
+        let name = row.Family.Word()
         from use in new[]
         {
             new Use(row.RatingsAmps.Source, row.RatingsAmps.Provenance, $"fuse family {name}: ratings"),
@@ -64,12 +64,10 @@ internal static class SourceTables
 
     private static IEnumerable<Use> OfBatteries() => BatteryTables.Read().RestVoltages.Select(row => new Use(
         row.Source, row.Provenance,
-        FormattableString.Invariant($"rest voltage: {Engine.TradeWords.Word((Engine.Builds.Chemistry)row.Chemistry)}, {row.StateOfCharge * 100} %")));
+        FormattableString.Invariant($"rest voltage: {row.Chemistry.Word()}, {row.StateOfCharge * 100} %")));
 
     private static Use Of(SourcedFigure figure, string family, string what) =>
         new(figure.Source, figure.Provenance, $"fuse family {family}: {what}");
-
-    private static string Word(Material material) => Engine.TradeWords.Word((Engine.Conductors.Material)material);
 
     private sealed record Use(string Source, string Provenance, string Figure);
 }

@@ -1,7 +1,6 @@
 using Cablewright.Contract.Builds;
-using Cablewright.Contract.Words;
-using Cablewright.Engine;
 using Cablewright.Service.Json;
+using Cablewright.Vocabulary;
 using FluentValidation;
 
 namespace Cablewright.Service.Validation;
@@ -28,8 +27,8 @@ internal sealed class IsolatorValidator : ContractValidator<Isolator>
                 context.AddFault(
                     member,
                     ContentCodes.IsolatorMemberForeign,
-                    $"an isolator of kind \"{Word(isolator.Kind)}\" does not have this",
-                    $"\"kind\": \"{Word(owner)}\", or not this member",
+                    $"an isolator of kind \"{isolator.Kind.Word()}\" does not have this",
+                    $"\"kind\": \"{owner.Word()}\", or not this member",
                     Excerpt.Of(text));
         }
 
@@ -40,6 +39,4 @@ internal sealed class IsolatorValidator : ContractValidator<Isolator>
                 "a charger limits the current, and nothing says to how much",
                 "\"ratedCurrent\", its output current");
     }
-
-    private static string Word(IsolatorKind kind) => ((Engine.Builds.IsolatorKind)kind).Word();
 }

@@ -1,9 +1,7 @@
-using System.Reflection;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Cablewright.Contract.Kits;
-using Cablewright.Contract.Words;
 using Cablewright.Service.Kits;
+using Cablewright.Vocabulary;
 using FluentValidation;
 
 namespace Cablewright.Service.Validation;
@@ -43,17 +41,14 @@ internal sealed class KitPartValidator : ContractValidator<KitPart>
                 context.AddFault(
                     member,
                     KitCodes.PartMemberMissing,
-                    $"a part of kind \"{Word(part.Kind)}\" needs this",
+                    $"a part of kind \"{part.Kind.Word()}\" needs this",
                     $"\"{JsonNamingPolicy.CamelCase.ConvertName(member)}\" stated");
             else if (stated(part) is not null && !owners.Contains(part.Kind))
                 context.AddFault(
                     member,
                     KitCodes.PartMemberForeign,
-                    $"a part of kind \"{Word(part.Kind)}\" does not have this",
-                    $"only for {string.Join(", ", owners.Select(Word))}");
+                    $"a part of kind \"{part.Kind.Word()}\" does not have this",
+                    $"only for {string.Join(", ", owners.Select(owner => owner.Word()))}");
         }
     }
-
-    private static string Word(KitPartKind kind) =>
-        typeof(KitPartKind).GetField(kind.ToString())!.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()!.Name;
 }

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.PartedBuilds;
 using static Cablewright.Engine.Tests.SampleBuilds;
 

@@ -1,8 +1,8 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Tests.Properties;
 using Cablewright.Engine.Tests.Sizing;
+using Cablewright.Vocabulary;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Changes;

@@ -1,8 +1,8 @@
 using System.Globalization;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Changes;
 

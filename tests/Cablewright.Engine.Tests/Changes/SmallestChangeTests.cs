@@ -1,7 +1,7 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Changes;

@@ -17,7 +17,7 @@ public class EmbeddedFigureTests
         string[] names = typeof(Assessor).Assembly.GetManifestResourceNames();
         Assert.Contains("Conductors/materials.json", names);
         Assert.Contains("Heat/ampacity-table.json", names);
-        Assert.Contains("Protection/fuse-families.json", names);
+        Assert.Contains("Fuses/fuse-families.json", names);
         Assert.Contains("Rulesets/2026.1.json", names);
         Assert.DoesNotContain(
             names,

@@ -1,6 +1,8 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Data;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Heat;
-using Cablewright.Engine.Protection;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Data;
 
@@ -32,7 +34,7 @@ public class LadderTests
     [Fact]
     public void Metric_sizes_rise_and_their_resistances_fall()
     {
-        MetricSizeRow[] rows = Embedded.Read("Conductors/metric-sizes.json", DataJson.Default.MetricSizeRowArray);
+        MetricSizeRow[] rows = Embedded.Read("Conductors/metric-sizes.json", ConductorsJson.Default.MetricSizeRowArray);
         AssertRises([.. rows.Select(row => row.NominalMm2)], "nominal area");
         AssertRises([.. rows.Select(row => -row.PlainMaxOhmsPerKilometre)], "plain resistance, falling");
         AssertRises([.. rows.Select(row => -row.TinnedMaxOhmsPerKilometre)], "tinned resistance, falling");
@@ -42,7 +44,7 @@ public class LadderTests
     [Fact]
     public void Insulation_walls_rise_and_reach_the_largest_size()
     {
-        WallRow[] rows = Embedded.Read("Heat/insulation-walls.json", DataJson.Default.WallRowArray);
+        WallRow[] rows = Embedded.Read("Heat/insulation-walls.json", HeatJson.Default.WallRowArray);
         AssertRises([.. rows.Select(row => row.UpToMm2)], "area");
         AssertRises([.. rows.Select(row => row.WallMillimetres)], "wall");
         Assert.True(rows[^1].UpToMm2 >= ConductorSize.All[^1].NominalAreaMm2);
@@ -51,7 +53,7 @@ public class LadderTests
     [Fact]
     public void The_ampacity_table_has_every_size_and_rating_once_and_never_falls_along_either()
     {
-        AmpacityRow[] rows = Embedded.Read("Heat/ampacity-table.json", DataJson.Default.AmpacityRowArray);
+        AmpacityRow[] rows = Embedded.Read("Heat/ampacity-table.json", HeatJson.Default.AmpacityRowArray);
         var amps = rows.ToDictionary(row => (row.Size, row.InsulationCelsius), row => row.Amps);
         Assert.Equal(TableSizes.Length * TableRatings.Length, amps.Count);
         foreach (int rating in TableRatings)

@@ -1,8 +1,8 @@
 using System.Reflection;
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Engine.Tests.Published.Ngspice;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Golden;
 

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Vocabulary;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Heat;

@@ -1,8 +1,10 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
 using Cablewright.Engine.Kits;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.Kits.SampleKits;
 
 namespace Cablewright.Engine.Tests.Kits;

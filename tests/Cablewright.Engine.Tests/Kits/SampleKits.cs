@@ -1,8 +1,8 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Kits;
-using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Kits;

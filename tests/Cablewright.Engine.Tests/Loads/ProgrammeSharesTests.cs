@@ -1,7 +1,7 @@
-using Cablewright.Engine.Builds;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Loads;
 

@@ -1,8 +1,9 @@
-using Cablewright.Engine.Tests.Shapes;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Numerics;
 

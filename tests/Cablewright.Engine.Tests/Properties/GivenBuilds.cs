@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Conductors;
+using Cablewright.Vocabulary;
 using CsCheck;
 using static Cablewright.Engine.Tests.SampleBuilds;
 

@@ -1,5 +1,6 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
 using CsCheck;
 using static Cablewright.Engine.Tests.PartedBuilds;
 using static Cablewright.Engine.Tests.SampleBuilds;

@@ -1,8 +1,9 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.ShortCircuits;
+using Cablewright.Engine.Wiring;
 using CsCheck;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -54,14 +55,14 @@ public class ProtectionPropertyTests
     [Fact]
     public void The_smallest_fault_is_never_above_the_largest() => TwoBatteryBuilds.Any.Sample(build =>
     {
-        (FaultCurrents faults, Wiring wiring) = TwoBatteryBuilds.FaultsOf(build);
+        (FaultCurrents faults, CircuitModel wiring) = TwoBatteryBuilds.FaultsOf(build);
         foreach (int node in Nodes(wiring)) Assert.All(Enumerable.Range(0, 2), battery => Assert.True(faults.SmallestAt(node, battery).Amps <= faults.LargestAt(node)));
     }, iter: Builds);
 
     /// <summary>Without an alternator, whose current raises one battery above the other, so that a way between them may take from a fault.</summary>
     private static void FaultsNoLarger(Build lesser, Build greater)
     {
-        (FaultCurrents less, Wiring wiring) = TwoBatteryBuilds.FaultsOf(lesser);
+        (FaultCurrents less, CircuitModel wiring) = TwoBatteryBuilds.FaultsOf(lesser);
         (FaultCurrents more, _) = TwoBatteryBuilds.FaultsOf(greater);
         foreach (int node in Nodes(wiring))
         {
@@ -73,7 +74,7 @@ public class ProtectionPropertyTests
         static void NoLarger(double less, double more, string which) => Assert.True(less <= more * (1 + Rounding), $"{which}: {less} A against {more} A");
     }
 
-    private static IEnumerable<int> Nodes(Wiring wiring) =>
+    private static IEnumerable<int> Nodes(CircuitModel wiring) =>
         Enumerable.Range(0, 4).SelectMany(run => new[] { wiring.EndsOf(run).From, wiring.EndsOf(run).To }).Distinct();
 
     private static double Strain(FuseResult fuse) => fuse.OpensSeconds is { } opens ? opens / (fuse.ConductorWithstandSeconds ?? double.PositiveInfinity) : double.PositiveInfinity;

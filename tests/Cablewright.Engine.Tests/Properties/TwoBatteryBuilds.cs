@@ -1,12 +1,12 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Sizing;
+using Cablewright.Engine.ShortCircuits;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 using CsCheck;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -44,10 +44,10 @@ internal static class TwoBatteryBuilds
         });
 
     /// <summary>The fault currents of a build in which everything is given.</summary>
-    public static (FaultCurrents Faults, Wiring Wiring) FaultsOf(Build build)
+    public static (FaultCurrents Faults, CircuitModel Wiring) FaultsOf(Build build)
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        var wiring = new Wiring(complete);
+        var wiring = new CircuitModel(complete);
         return (new FaultCurrents(complete, wiring, DecisionOf(complete)), wiring);
     }
 

@@ -1,7 +1,9 @@
 using System.Globalization;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Properties;

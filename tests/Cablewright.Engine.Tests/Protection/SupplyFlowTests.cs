@@ -1,12 +1,13 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Properties;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 using CsCheck;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -116,7 +117,7 @@ public class SupplyFlowTests
     private static (SupplyShape Shape, Decision Decision, int[] Nodes) ShapeOf(Build build)
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        var wiring = new Wiring(complete);
+        var wiring = new CircuitModel(complete);
         var shape = new SupplyShape(complete, wiring);
         var nodeOf = new Dictionary<string, int>();
         for (int run = 0; run < build.Runs.Count - 1; run++)

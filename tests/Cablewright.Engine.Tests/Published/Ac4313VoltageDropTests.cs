@@ -1,6 +1,7 @@
-using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Tests.Circuits;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Tests.Network;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 
@@ -60,7 +61,7 @@ public class Ac4313VoltageDropTests
     private static double Drop(double amps, double ohms)
     {
         const double Volts = 28;
-        var network = new Network(3, [new Branch(0, 1)], [], [new LoadPort(1, 2)], [0, 2]);
+        var network = new ElectricalNetwork(3, [new Branch(0, 1)], [], [new LoadPort(1, 2)], [0, 2]);
         var circuit = new Circuit(network, [ohms], [], [new LoadDraw(LoadKind.ConstantCurrent, amps)], [Volts, 0]);
         return Volts - circuit.Solve()![1];
     }

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Sources;
 
 namespace Cablewright.Engine.Tests.Published;
 

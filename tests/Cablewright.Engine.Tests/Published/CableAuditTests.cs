@@ -1,6 +1,7 @@
+using Cablewright.Engine.Audits;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Conductors.Audit;
-using Cablewright.Engine.Tests.Conductors.Audit;
+using Cablewright.Engine.Tests.Audits;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 

@@ -1,5 +1,5 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Supply;
 

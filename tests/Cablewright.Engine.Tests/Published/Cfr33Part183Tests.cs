@@ -1,6 +1,7 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 

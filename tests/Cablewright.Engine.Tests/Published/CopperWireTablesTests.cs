@@ -1,4 +1,5 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 

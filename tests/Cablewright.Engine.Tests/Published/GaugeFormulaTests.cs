@@ -1,5 +1,6 @@
 using System.Globalization;
 using Cablewright.Engine.Conductors;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 

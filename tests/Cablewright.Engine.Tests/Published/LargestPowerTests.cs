@@ -1,6 +1,8 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
+using Cablewright.Engine.Network;
 using Cablewright.Engine.Tests.Supply;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Published;

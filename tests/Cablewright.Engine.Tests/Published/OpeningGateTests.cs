@@ -1,4 +1,5 @@
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.Fuses;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 

@@ -1,8 +1,8 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Sources;
 
 namespace Cablewright.Engine.Tests.Published;
 

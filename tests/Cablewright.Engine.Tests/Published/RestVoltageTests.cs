@@ -1,5 +1,5 @@
-using Cablewright.Engine.Builds;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Sources;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 

@@ -1,6 +1,7 @@
-using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Tests.Circuits;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Tests.Network;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 
@@ -61,7 +62,7 @@ public class TradePracticeTests
     {
         const double Volts = 14;
         double ohms = Conductor.Of(ConductorSize.Of("8 AWG"), material).OhmsPerMetre(celsius) * 10 * MetresPerFoot;
-        var network = new Network(3, [new Branch(0, 1)], [], [new LoadPort(1, 2)], [0, 2]);
+        var network = new ElectricalNetwork(3, [new Branch(0, 1)], [], [new LoadPort(1, 2)], [0, 2]);
         var circuit = new Circuit(network, [ohms], [], [new LoadDraw(LoadKind.ConstantPower, 500 / 0.75)], [Volts, 0]);
         return 1 - circuit.Solve()![1] / Volts;
     }

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 

@@ -1,10 +1,13 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Sizing;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Sizing;
 
@@ -68,7 +71,7 @@ internal sealed class ChoiceProblem
             [.. All(goals[0].MostParallel)
                 .OrderBy(choice => prefer is Prefer.FewestSizes ? choice.Select(each => each.Conductor).Distinct().Count() : 0)
                 .ThenBy(Task.WeightOf)];
-        Evaluation?[] known = new Evaluation?[bestFirst.Length];
+        DesignEvaluation?[] known = new DesignEvaluation?[bestFirst.Length];
         foreach (Goal goal in goals)
         {
             for (int i = 0; i < bestFirst.Length; i++)
@@ -84,7 +87,7 @@ internal sealed class ChoiceProblem
     /// Whether a choice keeps a goal and every rule: no fail among the findings of the full assessment, and no return weaker than its
     /// supply.
     /// </summary>
-    public bool Keeps(Evaluation evaluation, Goal goal)
+    public bool Keeps(DesignEvaluation evaluation, Goal goal)
     {
         for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
         {
@@ -93,7 +96,7 @@ internal sealed class ChoiceProblem
         }
 
         return !evaluation.Breaches.Any(breach => breach.Severity is Severity.Fail || IsReturnToChoose(breach))
-            && !evaluator.JudgeFaults(evaluation).Breaches.Any(breach => breach.Severity is Severity.Fail);
+            && !FaultJudgement.Of(evaluator, evaluation).Breaches.Any(breach => breach.Severity is Severity.Fail);
     }
 
     private bool IsReturnToChoose(Breach breach) => breach.Kind is BreachKind.ReturnBelowSupply && Build.Runs.Any(run =>

@@ -1,9 +1,9 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Vocabulary;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Sizing;

@@ -1,12 +1,13 @@
-using Cablewright.Engine.Numerics;
 using System.Collections.Concurrent;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Sizing;
 

@@ -1,6 +1,7 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
 using CsCheck;
 using static Cablewright.Engine.Tests.SampleBuilds;
 

@@ -1,8 +1,8 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Sizing;
 

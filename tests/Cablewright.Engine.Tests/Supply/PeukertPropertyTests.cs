@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Sources;
 using Cablewright.Engine.Tests.Published;
 using CsCheck;
 

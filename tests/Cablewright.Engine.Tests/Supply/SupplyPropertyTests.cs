@@ -1,8 +1,8 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Vocabulary;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Supply;

@@ -1,11 +1,12 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Completing;
+using Cablewright.Engine.Completion;
 using Cablewright.Engine.Loads;
+using Cablewright.Engine.Network;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Properties;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Tests.Supply;
 
@@ -17,7 +18,7 @@ internal sealed class SupplyRig
         Assert.Empty(Assessor.FindFaults(build));
         Build = build;
         Complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        Wiring = new Wiring(Complete);
+        Wiring = new CircuitModel(Complete);
         Currents = new Operation(Complete, Wiring).Estimate(TwoBatteryBuilds.DecisionOf(Complete), []);
         Circuit = new SupplyCircuit(Complete, Wiring, Currents);
     }
@@ -26,7 +27,7 @@ internal sealed class SupplyRig
 
     public CompleteBuild Complete { get; }
 
-    public Wiring Wiring { get; }
+    public CircuitModel Wiring { get; }
 
     /// <summary>The currents that say how warm the runs are: not those of the case at hand.</summary>
     public WorstCurrents Currents { get; }

@@ -1,8 +1,8 @@
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Findings;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Engine.Tests.Sizing;
+using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Variations;

@@ -7,20 +7,26 @@ public class ArrowTests
 {
     [Fact]
     public void The_service_uses_the_contract_the_engine_and_the_storage() => Assert.Equal(
-        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Storage"], Ours(typeof(Program).Assembly));
+        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Storage", "Cablewright.Vocabulary"], Ours(typeof(Program).Assembly));
 
     [Fact]
     public void The_storage_uses_nothing_of_ours() => Assert.Empty(Ours(typeof(Storage.Database).Assembly));
 
     [Fact]
-    public void The_contract_uses_nothing_of_ours() => Assert.Empty(Ours(typeof(Contract.ContractJson).Assembly));
+    public void The_contract_uses_the_vocabulary() =>
+        Assert.Equal(["Cablewright.Vocabulary"], Ours(typeof(Contract.ContractJson).Assembly));
 
     [Fact]
-    public void The_engine_uses_nothing_of_ours_and_nothing_of_the_web()
+    public void The_vocabulary_uses_nothing_of_ours() => Assert.Empty(Ours(typeof(Vocabulary.TradeWords).Assembly));
+
+    [Fact]
+    public void The_engine_uses_the_vocabulary_and_nothing_of_the_web()
     {
         Assembly engine = typeof(Engine.Assessor).Assembly;
-        Assert.Empty(Ours(engine));
-        Assert.All(engine.GetReferencedAssemblies(), used => Assert.StartsWith("System", used.Name));
+        Assert.Equal(["Cablewright.Vocabulary"], Ours(engine));
+        Assert.All(
+            engine.GetReferencedAssemblies().Where(used => used.Name != "Cablewright.Vocabulary"),
+            used => Assert.StartsWith("System", used.Name));
         Assert.DoesNotContain(
             engine.GetReferencedAssemblies(), used => used.Name!.StartsWith("System.Net", StringComparison.Ordinal));
     }

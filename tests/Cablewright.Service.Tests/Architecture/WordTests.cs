@@ -1,41 +1,57 @@
 using System.Reflection;
-using System.Text.Json.Serialization;
-using Cablewright.Contract.Words;
-using Cablewright.Engine;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Cablewright.Service.Tests.Support;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Tests.Architecture;
 
-/// <summary>
-/// The contract's words and the engine's are the same, member for member, so that one can be cast to the other.
-/// </summary>
-public class WordTests
+/// <summary>Every word stands once: no enumeration has a twin, and none is turned into another.</summary>
+public partial class WordTests
 {
-    [Fact]
-    public void The_contract_and_the_engine_use_the_same_words()
+    private static readonly Assembly Vocabulary = typeof(TradeWords).Assembly;
+
+    public static TheoryData<string> Enumerations =>
+        [.. Vocabulary.GetExportedTypes().Where(type => type.IsEnum).Select(type => type.Name)];
+
+    [Theory]
+    [MemberData(nameof(Enumerations))]
+    public void Each_member_has_a_word_that_leads_back_to_it(string name)
     {
-        AssertSame<UnitSystem, Engine.Builds.UnitSystem>();
-        AssertSame<Side, Engine.Builds.Side>();
-        AssertSame<Route, Engine.Builds.Route>();
-        AssertSame<Chemistry, Engine.Builds.Chemistry>();
-        AssertSame<IsolatorKind, Engine.Builds.IsolatorKind>();
-        AssertSame<SupplyCaseName, Engine.Answers.SupplyCaseName>();
-        AssertSame<AmplifierClass, Engine.Builds.AmplifierClass>();
-        AssertSame<PowerSupply, Engine.Builds.PowerSupply>();
-        AssertSame<Programme, Engine.Builds.Programme>();
-        AssertSame<Material, Engine.Conductors.Material>();
-        AssertSame<FuseFamilyName, Engine.Protection.FuseFamilyName>();
-        AssertSame<Severity, Engine.Findings.Severity>();
-        AssertSame<Verdict, Engine.Findings.Verdict>();
-        AssertSame<ChangeKind, Engine.Answers.ChangeKind>();
-        Assert.Equal(Enum.GetNames<Engine.Answers.Decided>(), Enum.GetNames<Decided>());
+        Type words = Vocabulary.GetExportedTypes().Single(type => type.Name == name);
+        string[] written = [.. Enum.GetValues(words).Cast<object>().Select(value => JsonSerializer.Serialize(value, words))];
+        Assert.Distinct(written);
+        Assert.Equal(Enum.GetValues(words).Cast<object>(), written.Select(word => JsonSerializer.Deserialize(word, words)));
+        Assert.All(written, word => Assert.Matches("^\"[A-Za-z0-9-]+\"$", word));
     }
 
-    private static void AssertSame<TContract, TEngine>() where TContract : struct, Enum where TEngine : struct, Enum
+    [Fact]
+    public void No_other_project_repeats_an_enumeration_of_the_vocabulary()
     {
-        Assert.Equal(Enum.GetNames<TEngine>(), Enum.GetNames<TContract>());
-        Assert.Equal(
-            TradeWords.All<TEngine>(),
-            Enum.GetNames<TContract>().Select(
-                name => typeof(TContract).GetField(name)!.GetCustomAttribute<JsonStringEnumMemberNameAttribute>()!.Name));
+        string[] words = [.. Vocabulary.GetTypes().Where(type => type.IsEnum).Select(type => type.Name)];
+        Assembly[] others =
+        [
+            typeof(Contract.ContractJson).Assembly, typeof(Engine.Assessor).Assembly, typeof(Storage.Database).Assembly,
+            typeof(Program).Assembly,
+        ];
+        Assert.Empty(others.SelectMany(other => other.GetTypes()).Where(type => type.IsEnum).Select(type => type.Name).Intersect(words));
     }
+
+    [Fact]
+    public void No_cast_makes_one_enumeration_of_another()
+    {
+        string names = string.Join('|', Vocabulary.GetTypes().Where(type => type.IsEnum).Select(type => type.Name));
+        var cast = new Regex($@"\((?:\w+\.)*(?:{names})\??\)[\w(]");
+        string[] found =
+        [
+            .. Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
+                .Where(file => !BuildFolder().IsMatch(file))
+                .SelectMany(file => File.ReadLines(file).Where(line => cast.IsMatch(line)))
+                .Where(line => !line.Contains("typeof(", StringComparison.Ordinal)),
+        ];
+        Assert.Empty(found);
+    }
+
+    [GeneratedRegex(@"[/\\](obj|bin)[/\\]")]
+    private static partial Regex BuildFolder();
 }

@@ -1,10 +1,10 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Cablewright.Engine.Answers;
-using Cablewright.Engine.Builds;
+using Cablewright.Engine.Results;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Tests.Documents;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Tests.Assessments;
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Tests.Support;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Tests.Assessments;
 
@@ -45,10 +46,10 @@ public class SupplyMappingTests
         [
             new()
             {
-                Kind = Engine.Builds.IsolatorKind.DcDcCharger, RatedAmps = 40, OutputVolts = 14.4, Efficiency = 0.9,
+                Kind = IsolatorKind.DcDcCharger, RatedAmps = 40, OutputVolts = 14.4, Efficiency = 0.9,
             },
-            new() { Kind = Engine.Builds.IsolatorKind.Relay, RatedAmps = 200, ContactOhms = 0.0005 },
-            new() { Kind = Engine.Builds.IsolatorKind.Diode, RatedAmps = 150, ForwardVolts = 0.7 },
+            new() { Kind = IsolatorKind.Relay, RatedAmps = 200, ContactOhms = 0.0005 },
+            new() { Kind = IsolatorKind.Diode, RatedAmps = 150, ForwardVolts = 0.7 },
             null,
         ],
         Mapped.Runs.Take(4).Select(run => run.Isolator));

@@ -101,9 +101,9 @@ public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFi
         [
             .. ProblemKinds.All.Select(kind => kind.Code),
             .. FaultKinds.All.Select(kind => kind.Code),
-            .. Engine.Findings.FindingCodes.All.Select(code => code.Code),
+            .. Engine.Rules.FindingCodes.All.Select(code => code.Code),
         ];
-        Assert.NotEmpty(Engine.Findings.FindingCodes.All);
+        Assert.NotEmpty(Engine.Rules.FindingCodes.All);
         Assert.All(codes, code => Assert.Contains($"`{code}`", overview));
     }
 

@@ -1,8 +1,8 @@
 using System.Text.Json.Nodes;
 using Cablewright.Contract;
 using Cablewright.Contract.Builds;
-using Cablewright.Contract.Words;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Tests.Fuzz;
 

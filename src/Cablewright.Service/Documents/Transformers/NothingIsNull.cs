@@ -1,4 +1,4 @@
-using Cablewright.Contract.Words;
+using Cablewright.Vocabulary;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
-using Cablewright.Engine.Answers;
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 

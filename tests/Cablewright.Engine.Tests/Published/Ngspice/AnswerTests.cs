@@ -1,4 +1,4 @@
-using Cablewright.Engine.Answers;
+using Cablewright.Engine.Results;
 using Cablewright.Engine.Tests.Properties;
 using CsCheck;
 

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Supply;
+using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Tests.Circuits;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Tests.Network;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 
@@ -12,7 +12,7 @@ internal static class CircuitNetlist
 {
     public static string Of(Circuit circuit)
     {
-        Network network = circuit.Network;
+        ElectricalNetwork network = circuit.Network;
         var text = new StringBuilder("* node 0 is the negative terminal of the battery at the alternator\n");
         for (int i = 0; i < network.HeldNodes.Count; i++)
         {

@@ -1,9 +1,9 @@
 using System.Globalization;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Circuits;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Protection;
+using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Tests.Properties;
+using Cablewright.Engine.Wiring;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;
@@ -19,7 +19,7 @@ public class FaultCurrentTests
     [Fact]
     public void Fault_currents_of_builds_are_those_of_the_simulator() => TwoBatteryBuilds.Any.Sample(build =>
     {
-        (FaultCurrents faults, Wiring wiring) = TwoBatteryBuilds.FaultsOf(build);
+        (FaultCurrents faults, CircuitModel wiring) = TwoBatteryBuilds.FaultsOf(build);
         Dictionary<string, double> simulator = Simulator.Printed(Netlist(build));
         foreach (string place in Supply)
         {
@@ -30,7 +30,7 @@ public class FaultCurrentTests
         }
     }, iter: 60, threads: 1);
 
-    private static int NodeOf(Build build, Wiring wiring, string place)
+    private static int NodeOf(Build build, CircuitModel wiring, string place)
     {
         int run = Enumerable.Range(0, 4).First(i => build.Runs[i].From == place || build.Runs[i].To == place);
         return build.Runs[run].From == place ? wiring.EndsOf(run).From : wiring.EndsOf(run).To;

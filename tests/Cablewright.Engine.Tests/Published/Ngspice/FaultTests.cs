@@ -1,8 +1,8 @@
-using Cablewright.Engine.Numerics;
 using System.Globalization;
 using System.Text;
-using Cablewright.Engine.Circuits;
-using Cablewright.Engine.Tests.Circuits;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Tests.Network;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 

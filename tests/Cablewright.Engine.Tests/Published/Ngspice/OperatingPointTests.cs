@@ -1,4 +1,5 @@
-using Cablewright.Engine.Tests.Circuits;
+using Cablewright.Engine.Tests.Network;
+
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 

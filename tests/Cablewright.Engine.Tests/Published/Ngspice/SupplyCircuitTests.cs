@@ -1,5 +1,6 @@
 using Cablewright.Engine.Tests.Supply;
 
+
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 
 /// <summary>

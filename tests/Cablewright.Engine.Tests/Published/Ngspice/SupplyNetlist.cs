@@ -1,6 +1,7 @@
 using System.Globalization;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Tests.Supply;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 

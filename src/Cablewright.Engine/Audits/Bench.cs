@@ -1,0 +1,106 @@
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
+
+namespace Cablewright.Engine.Audits;
+
+/// <summary>The measurements with their bounds: stated, or assumed and listed.</summary>
+internal sealed class Bench
+{
+    private readonly AssumptionList assumptions;
+
+    public Bench(BenchReport report, AssumptionList assumptions)
+    {
+        this.assumptions = assumptions;
+        Lay = LayOf(report.Strands);
+        if (report.Strands is { } strands)
+        {
+            StrandCount = strands.Count.Value == 1
+                ? Interval.Exactly(1)
+                : Bounded(strands.Count, "/strands/countUncertainty", "audit.count-uncertainty", true);
+            StrandMillimetres = Bounded(
+                strands.DiameterMetres, "/strands/diameterUncertainty", "audit.diameter-uncertainty", false).Times(1000);
+        }
+
+        if (report.Resistance is { } resistance)
+        {
+            Ohms = Bounded(resistance.Ohms, "/resistance/resistanceUncertainty", "audit.resistance-uncertainty", true);
+            ResistanceMetres = Bounded(
+                resistance.LengthMetres, "/resistance/lengthUncertainty", "audit.length-uncertainty", true);
+            Celsius = CelsiusOf(resistance);
+        }
+
+        if (report.Mass is { } mass)
+        {
+            Kilograms = Bounded(mass.Kilograms, "/mass/massUncertainty", "audit.mass-uncertainty", true);
+            MassMetres = Bounded(mass.LengthMetres, "/mass/lengthUncertainty", "audit.length-uncertainty", true);
+        }
+    }
+
+    /// <summary>How much longer the strands are than the cable.</summary>
+    public Interval Lay { get; }
+
+    public Interval? StrandCount { get; }
+
+    public Interval StrandMillimetres { get; }
+
+    public Interval? Ohms { get; }
+
+    public Interval ResistanceMetres { get; }
+
+    /// <summary>The temperature at which the resistance was measured: estimate and bounds, of any sign.</summary>
+    public Interval Celsius { get; }
+
+    public Interval? Kilograms { get; }
+
+    public Interval MassMetres { get; }
+
+    /// <summary>The area of the strands' sections together, in mm².</summary>
+    public Interval? AreaByStrands => StrandCount is { } count
+        ? (count * StrandMillimetres * StrandMillimetres).Times(Math.PI / 4)
+        : null;
+
+    /// <summary>Resistance of one metre of strand at 20 °C, had it the temperature coefficient of a metal.</summary>
+    public Interval? OhmsPerMetreAt20(MaterialProperties metal) =>
+        Ohms / (ResistanceMetres * Lay * TemperatureFactor(metal));
+
+    /// <summary>Mass of one metre of strands.</summary>
+    public Interval? KilogramsPerMetre => Kilograms / (MassMetres * Lay);
+
+    private Interval TemperatureFactor(MaterialProperties metal) => new(
+        metal.TemperatureFactor(Celsius.Estimate),
+        metal.TemperatureFactor(Celsius.Least),
+        metal.TemperatureFactor(Celsius.Most));
+
+    private Interval LayOf(StrandMeasurement? strands)
+    {
+        if (strands?.Count.Value == 1) return Interval.Exactly(1);
+        double tolerance = assumptions.Take(
+            null, "/layFactor", "audit.lay-tolerance",
+            $"strands are about {Text.Phrase.Number(Stranding.LayFactor)} times as long as the cable, this much more or less");
+        return Interval.Within(Stranding.LayFactor, tolerance);
+    }
+
+    private Interval CelsiusOf(ResistanceMeasurement measured)
+    {
+        bool isStated = measured.Celsius is not null;
+        double celsius = assumptions.Take(
+            measured.Celsius, "/resistance/temperature", "audit.temperature", "the conductor's temperature is not stated");
+        double uncertainty = assumptions.Take(
+            measured.CelsiusUncertainty,
+            "/resistance/temperatureUncertainty",
+            isStated ? "audit.temperature-uncertainty" : "audit.unstated-temperature-uncertainty",
+            isStated
+                ? "it is not stated how far off the temperature may be"
+                : "the conductor's temperature is not stated, so that it may be far off");
+        return new Interval(celsius, celsius - uncertainty, celsius + uncertainty);
+    }
+
+    private Interval Bounded(Reading reading, string pointer, string figure, bool isRelative)
+    {
+        if ((reading.Uncertainty ?? reading.RelativeUncertainty * reading.Value) is { } stated)
+            return Interval.Within(reading.Value, stated);
+        double taken = assumptions.Take(null, pointer, figure, "it is not stated how far off the measurement may be");
+        return Interval.Within(reading.Value, isRelative ? taken * reading.Value : taken);
+    }
+}

@@ -1,0 +1,191 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Completion;
+
+/// <summary>Fills in what is not stated of the runs, and adds a return for each load that has none.</summary>
+internal sealed class RunCompletion
+{
+    private readonly Build build;
+    private readonly PlaceNames names;
+    private readonly SupplySetting setting;
+    private readonly AssumptionList assumptions;
+    private readonly Phrase phrase;
+    private readonly Ruleset ruleset;
+    private readonly TerminalLimits terminals;
+    private readonly double engineBayCelsius;
+    private readonly double cabinCelsius;
+    private readonly double underbodyCelsius;
+
+    private RunCompletion(Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions, Phrase phrase)
+    {
+        this.build = build;
+        this.names = names;
+        this.setting = setting;
+        this.assumptions = assumptions;
+        this.phrase = phrase;
+        ruleset = assumptions.Ruleset;
+        terminals = new TerminalLimits(build);
+        engineBayCelsius = build.Limits.EngineBayCelsius ?? ruleset["heat.engine-bay"].Value;
+        cabinCelsius = build.Limits.CabinCelsius ?? ruleset["heat.cabin"].Value;
+        underbodyCelsius = build.Limits.UnderbodyCelsius ?? ruleset["heat.underbody"].Value;
+    }
+
+    public static IReadOnlyList<CompleteRun> Complete(
+        Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions, Phrase phrase)
+    {
+        var completion = new RunCompletion(build, names, setting, assumptions, phrase);
+        Side[] sides = SideResolution.Resolve(build, names, []);
+        List<CompleteRun> runs = [.. build.Runs.Select((run, index) => completion.Complete(run, sides[index], $"/runs/{index}"))];
+        runs.AddRange(completion.MissingReturns(sides));
+        completion.NoteSurroundings(runs);
+        return runs;
+    }
+
+    private CompleteRun Complete(Run run, Side side, string pointer)
+    {
+        Route route = run.Route ?? RouteOf(run, pointer);
+        double insulation = assumptions.Take(
+            run.Conductor.InsulationCelsius, pointer, "/conductor/insulationRating", "heat.insulation-rating",
+            "the insulation's rating is not stated");
+        Conductor? given = run.Conductor.Size is { } size
+            ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(pointer))
+            : null;
+        return new CompleteRun
+        {
+            Id = run.Id,
+            Pointer = pointer,
+            From = run.From,
+            To = run.To,
+            Side = side,
+            LengthMetres = run.LengthMetres,
+            Route = route,
+            AirCelsius = AirOn(route),
+            Bundling = route is Route.Loom ? ruleset["heat.loom-factor"].Value : 1,
+            InsulationCelsius = insulation,
+            JointOhms = assumptions.Take(
+                run.JointOhms, pointer, "/jointResistance", "run.joint-resistance", "its joints are not stated"),
+            FuseTerminationOhms = run.JointOhms is null ? ruleset["fuse.termination-resistance"].Value : 0,
+            Isolator = run.Isolator is null ? null : IsolatorCompletion.Complete(run.Isolator, pointer, setting, assumptions),
+            Given = given,
+            GivenCount = run.Conductor.Count ?? (given is null ? null : 1),
+            Wish = run.Conductor,
+            Terminals = [.. terminals.On(run, pointer)],
+            Near = SlotOf(run.Fuse, pointer, "/fuse"),
+            Far = SlotOf(run.FarFuse, pointer, "/farFuse"),
+        };
+    }
+
+    private FuseSlot SlotOf(FuseWish? wish, string pointer, string member) => new(
+        pointer,
+        member,
+        wish is { Fitted: false },
+        wish?.RatingAmps,
+        wish is { Fitted: true },
+        wish?.Family ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, pointer + member) : null),
+        wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, pointer, member),
+        wish?.VoltageRatingVolts,
+        wish?.InterruptingRatingAmps,
+        wish?.PerConductor);
+
+    private FuseFamilyName FamilyOf(double ratingAmps, string pointer)
+    {
+        FuseFamily family = FuseFamily.UsualFor(ratingAmps);
+        assumptions.Note(
+            pointer + "/family",
+            family.Name.Word(),
+            "a rating is stated without a family",
+            "trade practice (common practice, no source)");
+        return family.Name;
+    }
+
+    private double DistanceOf(FuseWish wish, string pointer, string member) => wish.DistanceMetres ?? assumptions.Take(
+        null, pointer + member, "/distanceFromSource", "fuse.max-distance",
+        "its place is not stated; it is taken to be at the limit, so measure it");
+
+    private Material MaterialFor(string pointer)
+    {
+        Material taken = build.Sizing.Materials.Count > 0 ? build.Sizing.Materials[0] : Material.Copper;
+        assumptions.Note(
+            pointer + "/conductor/material", TradeWords.Word(taken), "a size is stated without a material",
+            build.Sizing.Materials.Count > 0
+                ? "the first of the build's own list"
+                : "copper is what a plain size means in the trade");
+        return taken;
+    }
+
+    private Route RouteOf(Run run, string pointer)
+    {
+        bool atFirstBattery = IsUnderBonnet(run.From) || IsUnderBonnet(run.To);
+        Route route = atFirstBattery ? Route.EngineBay : Route.Cabin;
+        assumptions.Note(
+            pointer + "/route", TradeWords.Word(route),
+            atFirstBattery
+                ? "it starts at the battery that the alternator charges, so part of it is taken to lie in the engine bay"
+                : "it is not stated where it lies",
+            "the hottest part of a run decides");
+        return route;
+    }
+
+    private bool IsUnderBonnet(string place) =>
+        names[place].Kind is PlaceKind.Charger || names[place] == (PlaceKind.Battery, setting.ChargingBattery);
+
+    private double AirOn(Route route) => route switch
+    {
+        Route.EngineBay => engineBayCelsius,
+        Route.Underbody => underbodyCelsius,
+        _ => cabinCelsius,
+    };
+
+    private IEnumerable<CompleteRun> MissingReturns(Side[] sides)
+    {
+        var returned = new HashSet<string>(StringComparer.Ordinal);
+        for (int i = 0; i < build.Runs.Count; i++)
+        {
+            if (sides[i] is not Side.Return) continue;
+            returned.Add(build.Runs[i].From);
+            returned.Add(build.Runs[i].To);
+        }
+
+        foreach (Amplifier amplifier in build.Amplifiers)
+        {
+            if (returned.Contains(amplifier.Id)) continue;
+            var run = new Run
+            {
+                Id = FreeId(amplifier.Id + "-return"),
+                From = amplifier.Id,
+                To = PlaceNames.Body,
+                LengthMetres = ruleset["run.return-length"].Value,
+                Route = Route.Cabin,
+            };
+            assumptions.Note(
+                "/runs/-", $"\"{run.Id}\" from \"{amplifier.Id}\" to \"body\", {phrase.Length(run.LengthMetres)}",
+                $"no return is stated for amplifier \"{amplifier.Id}\"", ruleset["run.return-length"].Citation);
+            yield return Complete(run, Side.Return, "/runs/-");
+        }
+    }
+
+    private string FreeId(string wanted)
+    {
+        string id = wanted;
+        for (int i = 2; build.Runs.Any(run => run.Id == id); i++) id = $"{wanted}-{i}";
+        return id;
+    }
+
+    private void NoteSurroundings(List<CompleteRun> runs)
+    {
+        Note(Route.EngineBay, build.Limits.EngineBayCelsius, "/limits/engineBayTemperature", "heat.engine-bay");
+        Note(Route.Cabin, build.Limits.CabinCelsius, "/limits/cabinTemperature", "heat.cabin");
+        Note(Route.Underbody, build.Limits.UnderbodyCelsius, "/limits/underbodyTemperature", "heat.underbody");
+
+        void Note(Route route, double? stated, string pointer, string figure)
+        {
+            if (runs.Exists(run => run.Route == route || (route is Route.Cabin && run.Route is Route.Loom)))
+                assumptions.Take(stated, pointer, figure, "the temperature of these surroundings is not stated");
+        }
+    }
+}

@@ -1,0 +1,89 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Sources;
+
+namespace Cablewright.Engine.Completion;
+
+/// <summary>Fills in what is not stated of what charges the batteries.</summary>
+internal static class SupplyCompletion
+{
+    /// <summary>What charges the batteries, and what the vehicle itself takes of it.</summary>
+    /// <param name="vehicle">What is stated.</param>
+    /// <param name="chargingVolts">The charging voltage.</param>
+    /// <param name="countsEnergy">Whether the batteries' energy is counted, for which the standby load matters.</param>
+    /// <param name="assumptions">Takes what is filled in.</param>
+    public static SupplyFigures Complete(
+        Vehicle vehicle, double chargingVolts, bool countsEnergy, AssumptionList assumptions)
+    {
+        double standby = !countsEnergy ? 0 : assumptions.Take(
+            vehicle.StandbyLoadAmps, "/vehicle/standbyLoad", "supply.standby-load",
+            "what the vehicle itself draws with the engine off is not stated");
+        if (vehicle.Converter is { } converter)
+        {
+            double amps = converter.RatedAmps ?? converter.RatedWatts!.Value / chargingVolts;
+            return new SupplyFigures(amps, amps, BaseLoad(vehicle, chargingVolts, assumptions), standby) { IsConverter = true };
+        }
+
+        AlternatorCurve? cold = ColdCurve(vehicle.Alternator, assumptions.Ruleset);
+        double ratedRpm = assumptions.Ruleset["supply.alternator-rated-speed"].Value;
+        if ((vehicle.Alternator?.RatedAmps ?? cold?.AmpsAt(ratedRpm)) is not { } rated)
+            return new SupplyFigures(null, vehicle.Alternator?.IdleAmps, vehicle.BaseLoadAmps ?? 0, standby);
+        return WithAlternator(vehicle, vehicle.Alternator!, rated, cold, chargingVolts, standby, assumptions);
+    }
+
+    private static SupplyFigures WithAlternator(
+        Vehicle vehicle, Alternator alternator, double rated, AlternatorCurve? cold, double chargingVolts, double standby,
+        AssumptionList assumptions)
+    {
+        Ruleset ruleset = assumptions.Ruleset;
+        double baseLoad = BaseLoad(vehicle, chargingVolts, assumptions);
+        double hot = assumptions.Take(
+            alternator.HotFactor, "/vehicle/alternator/hotFactor", "supply.alternator-hot-factor",
+            "a hot alternator gives less than its rating");
+        double pulley = alternator.PulleyRatio ?? ruleset["supply.pulley-ratio"].Value;
+        double idleRpm = alternator.IdleRpm ?? ruleset["supply.idle-speed"].Value;
+        double idle;
+        if (alternator.IdleAmps is null && cold is not null)
+        {
+            assumptions.Take(
+                alternator.PulleyRatio, "/vehicle/alternator/pulleyRatio", "supply.pulley-ratio",
+                "it says how fast the shaft turns when the engine idles");
+            assumptions.Take(
+                alternator.IdleRpm, "/vehicle/alternator/idleSpeed", "supply.idle-speed", "the idle speed is not stated");
+            idle = cold.AmpsAt(idleRpm * pulley) * hot;
+        }
+        else
+        {
+            idle = assumptions.Take(
+                alternator.IdleAmps, "/vehicle/alternator/idleCurrent", "supply.alternator-idle-share",
+                "its output at idle is not stated", rated, "A");
+        }
+
+        double atSpeed = rated * hot, idleAmps = Math.Min(idle, atSpeed);
+        var idlePoint = new OutputPoint(idleRpm * pulley, idleAmps);
+        var speedPoint = new OutputPoint(ruleset["supply.alternator-rated-speed"].Value, atSpeed);
+        return new SupplyFigures(atSpeed, idleAmps, baseLoad, standby)
+        {
+            RatedAmps = rated,
+            IdleRpm = idleRpm,
+            PulleyRatio = pulley,
+            HotCurve = AlternatorCurve.Through(idlePoint, speedPoint),
+        };
+    }
+
+    /// <summary>The curve by the points or the label that are stated, or <c>null</c> where only its rating is.</summary>
+    private static AlternatorCurve? ColdCurve(Alternator? alternator, Ruleset ruleset)
+    {
+        if (alternator is null) return null;
+        if (alternator.OutputPoints.Count > 1) return AlternatorCurve.Nearest(alternator.OutputPoints);
+        return alternator is { LowSpeedAmps: { } low, RatedAmps: { } rated }
+            ? AlternatorCurve.Through(
+                new OutputPoint(ruleset["supply.alternator-low-speed"].Value, low),
+                new OutputPoint(ruleset["supply.alternator-rated-speed"].Value, rated))
+            : null;
+    }
+
+    private static double BaseLoad(Vehicle vehicle, double chargingVolts, AssumptionList assumptions) => assumptions.Take(
+        vehicle.BaseLoadAmps, "/vehicle/baseLoad", "supply.base-load", "what the vehicle itself draws is not stated",
+        1 / chargingVolts, "A");
+}

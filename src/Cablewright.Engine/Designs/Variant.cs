@@ -1,0 +1,75 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Designs;
+
+/// <summary>A build and all that was worked out of it, before it is put into words.</summary>
+/// <param name="Build">The build, completed.</param>
+/// <param name="Evaluator">What worked it out.</param>
+/// <param name="Sized">What was decided.</param>
+/// <param name="Supply">What the supply can give.</param>
+internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBuild Sized, SupplyReport Supply)
+{
+    /// <summary>Works a build out.</summary>
+    /// <param name="build">A build without faults.</param>
+    /// <param name="ruleset">The limits to apply.</param>
+    /// <param name="meter">Counts the work; a choice ends where it is used up.</param>
+    /// <param name="proves">Whether the best choice is looked for and proven; a good one will else do.</param>
+    public static Variant Of(Build build, Ruleset ruleset, WorkMeter meter, bool proves = true)
+    {
+        CompleteBuild complete = BuildCompletion.Complete(build, ruleset, meter);
+        var evaluator = new Evaluator(complete);
+        SizedBuild sized = Sizer.Size(complete, evaluator, proves);
+        return new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation));
+    }
+
+    /// <summary>
+    /// The same; <c>null</c> where everything is given and the voltage collapses, since how far it is from a solution takes long to
+    /// find out.
+    /// </summary>
+    public static Variant? TryOf(Build build, Ruleset ruleset, WorkMeter meter)
+    {
+        CompleteBuild complete = BuildCompletion.Complete(build, ruleset, meter);
+        var evaluator = new Evaluator(complete);
+        return Sizer.TrySize(complete, evaluator) is { } sized
+            ? new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation))
+            : null;
+    }
+
+    /// <summary>The conductors as they were chosen, in the same build with another supply.</summary>
+    /// <param name="build">The build with what it says of the supply changed, and nothing else.</param>
+    /// <param name="meter">Counts the work.</param>
+    public Variant WithSupplyOf(Build build, WorkMeter meter)
+    {
+        CompleteBuild complete = BuildCompletion.Complete(build, Build.Ruleset, meter);
+        var evaluator = new Evaluator(complete);
+        DesignEvaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Decision.Conductors));
+        return new Variant(
+            complete, evaluator, SizedBuild.Given(evaluator, evaluation),
+            SupplyJudgement.Of(complete, evaluator.Wiring, evaluation));
+    }
+
+    /// <summary>Every rule that does not hold.</summary>
+    public IEnumerable<Breach> Breaches => Sized.Breaches.Concat(Supply.Breaches);
+
+    /// <summary>The worst of them.</summary>
+    public Verdict Verdict => Verdicts.Of(Breaches.Select(breach => breach.Severity));
+
+    /// <summary>Metal of all conductors, in grams.</summary>
+    public double ConductorGrams => Enumerable.Range(0, Build.Runs.Count)
+        .Sum(run => Sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * Build.Runs[run].LengthMetres * 1000);
+
+    /// <summary>Whether no rule fails.</summary>
+    public bool Stands => Verdict < Verdict.Fail;
+
+    /// <summary>What weighs most and, among equals, is the most dangerous; <c>null</c> where every rule holds.</summary>
+    public Breach? Worst => Breaches.OrderByDescending(breach => breach.Severity).ThenBy(breach => breach.Kind)
+        .ThenBy(breach => breach.Index).Select(breach => (Breach?)breach).FirstOrDefault();
+}

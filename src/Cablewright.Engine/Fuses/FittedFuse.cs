@@ -1,0 +1,34 @@
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Fuses;
+
+/// <summary>A fuse that stands at the end of a run.</summary>
+/// <param name="Decided">Given or chosen.</param>
+/// <param name="RatingAmps">Rated current.</param>
+/// <param name="Family">Its family.</param>
+/// <param name="DistanceMetres">Conductor between the end of the run and the fuse.</param>
+/// <param name="PerConductor">Each of the run's parallel conductors has one.</param>
+/// <param name="VoltageRatingVolts">Voltage rating of the part or its family.</param>
+/// <param name="InterruptingRatingAmps">Interrupting rating of the part, where it is stated.</param>
+internal sealed record FittedFuse(
+    Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts,
+    double? InterruptingRatingAmps)
+{
+    /// <summary>What is left of its lasting current in the air where it stands.</summary>
+    public double HotShare { get; init; } = 1;
+
+    /// <summary>Resistance of the terminations that it adds to a conductor.</summary>
+    public double TerminationOhms { get; init; }
+
+    /// <summary>What passes before all of them open.</summary>
+    public double PassingAmps(int conductors) => PerConductor ? RatingAmps * conductors : RatingAmps;
+
+    /// <summary>What is known of the current that it can interrupt.</summary>
+    public double InterruptsAmps => InterruptingRatingAmps ?? Family.InterruptingRatingAmps.Value;
+
+    /// <summary>The lasting current that they carry together.</summary>
+    public double CarryingAmps(int conductors) => PassingAmps(conductors) * Family.ContinuousUseFactor.Value;
+
+    /// <summary>Resistance of all of them together, terminations included.</summary>
+    public double Ohms(int conductors) => (Family.Ohms(RatingAmps) + TerminationOhms) / (PerConductor ? conductors : 1);
+}

@@ -1,0 +1,69 @@
+namespace Cablewright.Engine.Fuses;
+
+/// <summary>One point of a time-current band.</summary>
+/// <param name="ShareOfRating">Current over rated current.</param>
+/// <param name="FastestSeconds">The fuse holds for at least this long.</param>
+/// <param name="SlowestSeconds">It has opened after this long; <c>null</c> where it need not open.</param>
+/// <param name="Source">Where the point comes from.</param>
+/// <param name="Provenance">How it was come by.</param>
+public sealed record OpeningPoint(
+    double ShareOfRating, double FastestSeconds, double? SlowestSeconds, string Source, string Provenance);
+
+/// <summary>What is left of a fuse's lasting current in hot air.</summary>
+/// <param name="Celsius">Air around the fuse.</param>
+/// <param name="Share">Lasting current over lasting current at room temperature.</param>
+/// <param name="Source">Where the point comes from.</param>
+/// <param name="Provenance">How it was come by.</param>
+public sealed record DeratingPoint(double Celsius, double Share, string Source, string Provenance);
+
+/// <summary>
+/// Between which times a fuse opens at a current: the published band of its family, straight between its points on logarithmic
+/// scales. Beyond its last point the slow edge stays where it is, which is the safe side; the fast edge goes on as a constant
+/// I²t, as short circuits do.
+/// </summary>
+public sealed class OpeningBand
+{
+    private readonly OpeningPoint[] points;
+    private readonly OpeningPoint[] certain;
+
+    internal OpeningBand(IReadOnlyList<OpeningPoint> points)
+    {
+        this.points = [.. points];
+        certain = [.. points.Where(point => point.SlowestSeconds is not null)];
+    }
+
+    /// <summary>The points, the smallest current first.</summary>
+    public IReadOnlyList<OpeningPoint> Points => points;
+
+    /// <summary>The smallest current, over rated current, at which opening is certain.</summary>
+    public double CertainFrom => certain[0].ShareOfRating;
+
+    /// <summary>Whether every point of it was read in a public copy of its source.</summary>
+    public bool IsRead => Array.TrueForAll(points, point => point.Provenance == "read");
+
+    /// <summary>Where the band comes from.</summary>
+    public string Source => certain[0].Source;
+
+    /// <summary>The longest time until the fuse has opened, in seconds; <c>null</c> where opening is not certain.</summary>
+    public double? SlowestSeconds(double shareOfRating) => shareOfRating < CertainFrom
+        ? null
+        : Between(certain, shareOfRating, point => point.SlowestSeconds!.Value, certain[^1].SlowestSeconds!.Value);
+
+    /// <summary>The shortest time that the fuse holds, in seconds; infinite where it carries the current without end.</summary>
+    public double FastestSeconds(double shareOfRating)
+    {
+        if (shareOfRating < points[0].ShareOfRating) return double.PositiveInfinity;
+        double beyond = points[^1].ShareOfRating / shareOfRating;
+        return Between(points, shareOfRating, point => point.FastestSeconds, points[^1].FastestSeconds * beyond * beyond);
+    }
+
+    private static double Between(OpeningPoint[] edge, double share, Func<OpeningPoint, double> seconds, double beyond)
+    {
+        int above = Array.FindIndex(edge, point => point.ShareOfRating >= share);
+        if (above < 0) return beyond;
+        if (above == 0 || edge[above].ShareOfRating == share) return seconds(edge[above]);
+        OpeningPoint from = edge[above - 1], to = edge[above];
+        double along = Math.Log(share / from.ShareOfRating) / Math.Log(to.ShareOfRating / from.ShareOfRating);
+        return seconds(from) * Math.Pow(seconds(to) / seconds(from), along);
+    }
+}

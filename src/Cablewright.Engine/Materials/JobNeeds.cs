@@ -1,0 +1,98 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Results;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Materials;
+
+/// <summary>One run as a piece of cable to be cut.</summary>
+/// <param name="Run">The run.</param>
+/// <param name="CutMetres">Length of one conductor with the allowance for bends and ends.</param>
+/// <param name="RingTerminals">How many of its ends sit on a stud: a battery's or the body's.</param>
+/// <param name="IsVehicles">Whether the vehicle has it already: the starter battery's strap, the alternator's cable.</param>
+internal sealed record WirePiece(RunResult Run, double CutMetres, int RingTerminals, bool IsVehicles);
+
+/// <summary>A junction of the supply side that parts one run into several.</summary>
+/// <param name="Place">Its place.</param>
+/// <param name="Ways">How many runs meet there beyond the one that feeds it.</param>
+internal sealed record BlockNeed(string Place, int Ways);
+
+/// <summary>What a job needs beyond the conductors themselves.</summary>
+internal sealed class JobNeeds
+{
+    private readonly CompleteBuild build;
+    private readonly string chargingBattery;
+    private readonly Dictionary<string, (int Ends, int BesideEngine)> meetings = new(StringComparer.Ordinal);
+
+    public JobNeeds(CompleteBuild build, IReadOnlyList<RunResult> runs)
+    {
+        this.build = build;
+        chargingBattery = build.Batteries[build.ChargingBattery].Id;
+        foreach (RunResult run in runs)
+        {
+            Meet(run.From, run);
+            Meet(run.To, run);
+        }
+
+        double allowance = 1 + build.Ruleset["materials.cut-allowance"].Value;
+        Pieces = [.. runs.Select(
+            run => new WirePiece(run, run.LengthMetres * allowance, Studs(run) * run.Conductor.Count, IsVehicles(run)))];
+        Grommets = [.. runs.Where(PassesBulkhead)];
+        LoomMetres = runs.Sum(Loom);
+        Blocks = [.. runs.Where(run => run.Side is Side.Supply).SelectMany(run => new[] { run.From, run.To })
+            .Where(IsJunction).GroupBy(place => place)
+            .Where(meeting => meeting.Count() > 2)
+            .Select(meeting => new BlockNeed(meeting.Key, meeting.Count() - 1))];
+    }
+
+    /// <summary>Every run as a piece of cable, in the order of the assessment.</summary>
+    public IReadOnlyList<WirePiece> Pieces { get; }
+
+    /// <summary>The runs that pass from the engine bay through a metal wall.</summary>
+    public IReadOnlyList<RunResult> Grommets { get; }
+
+    /// <summary>Split loom for what lies in the engine bay, in metres.</summary>
+    public double LoomMetres { get; }
+
+    /// <summary>The distribution blocks.</summary>
+    public IReadOnlyList<BlockNeed> Blocks { get; }
+
+    /// <summary>How many amplifiers want a turn-on lead and a signal.</summary>
+    public int Amplifiers => build.Draws.Count;
+
+    private int Studs(RunResult run) => (IsStud(run.From) ? 1 : 0) + (IsStud(run.To) ? 1 : 0);
+
+    private bool IsStud(string place) => build.Names[place].Kind is PlaceKind.Battery or PlaceKind.Body;
+
+    private bool IsJunction(string place) => build.Names[place].Kind is PlaceKind.Junction;
+
+    private bool IsVehicles(RunResult run) =>
+        run.From == build.AlternatorPlace || run.To == build.AlternatorPlace
+        || (run.Side is Side.Return && Touches(run, chargingBattery) && Touches(run, PlaceNames.Body));
+
+    private static bool Touches(RunResult run, string place) => run.From == place || run.To == place;
+
+    /// <summary>A battery or junction is under the bonnet where runs beside the engine end: one for the battery, all for others.</summary>
+    private bool IsUnderBonnet(string place)
+    {
+        (int ends, int besideEngine) = meetings[place];
+        return place == build.AlternatorPlace
+            || (place == chargingBattery ? besideEngine > 0 : IsJunction(place) && ends > 1 && besideEngine == ends);
+    }
+
+    private void Meet(string place, RunResult run)
+    {
+        (int ends, int besideEngine) = meetings.GetValueOrDefault(place);
+        meetings[place] = (ends + 1, besideEngine + (run.Route is Route.EngineBay ? 1 : 0));
+    }
+
+    private bool PassesBulkhead(RunResult run) =>
+        !Touches(run, PlaceNames.Body) && IsUnderBonnet(run.From) != IsUnderBonnet(run.To);
+
+    private double Loom(RunResult run)
+    {
+        if (IsVehicles(run)) return 0;
+        if (PassesBulkhead(run)) return Math.Min(run.LengthMetres, build.Ruleset["materials.loom-length"].Value);
+        return IsUnderBonnet(run.From) && IsUnderBonnet(run.To) ? run.LengthMetres : 0;
+    }
+}

@@ -1,0 +1,152 @@
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Materials;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.ShortCircuits;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Reports;
+
+/// <summary>Writes the answer from what was worked out.</summary>
+internal sealed class AssessmentWriter(Variant variant)
+{
+    /// <summary>Far below any current of interest, far above what rounding leaves of none.</summary>
+    private const double LeastAmps = 1e-6;
+
+    private readonly CompleteBuild build = variant.Build;
+    private readonly Evaluator evaluator = variant.Evaluator;
+    private readonly SizedBuild sized = variant.Sized;
+    private readonly SupplyReport supply = variant.Supply;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
+    public Assessment Write(IReadOnlyList<Question> questions)
+    {
+        List<Breach> breaches = [.. variant.Breaches];
+        if (!sized.IsComplete) breaches.Add(new Breach(BreachKind.BudgetReached, Severity.Info, 0));
+        IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(breaches);
+        Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));
+        RunResult[] runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)];
+        var needs = new JobNeeds(build, runs);
+        var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
+        IReadOnlyList<MaterialLine> materials = MaterialList.Of(needs, costs);
+        return new Assessment
+        {
+            Verdict = verdict,
+            Summary = Summary.Of(build, evaluator, evaluation, verdict, findings),
+            Ruleset = build.Ruleset.Id,
+            Assumptions = build.Assumptions,
+            AskNext = questions,
+            Supply = SupplyAnswer.Of(build, evaluation, supply),
+            Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],
+            Runs = runs,
+            Findings = findings,
+            Sizing = build.Runs.Any(run => run.Given is null) ? SizingOf() : null,
+            Materials = materials,
+            MaterialCost = MaterialList.CostOf(materials, costs),
+            SafetyNotes = build.Ruleset.SafetyNotes,
+        };
+    }
+
+    private AmplifierResult AmplifierOf(int amplifier)
+    {
+        double terminal = evaluation.Currents.TerminalVolts[amplifier];
+        double lost = evaluator.Wiring.LostVolts(amplifier, evaluation.Currents);
+        double amps = evaluation.Currents.LoadAmps[amplifier];
+        return new AmplifierResult(
+            build.Stated.Amplifiers[amplifier].Id,
+            amps,
+            evaluation.Currents.ThermalLoadAmps[amplifier],
+            terminal,
+            lost,
+            lost / evaluator.Wiring.SourceVoltsOf(amplifier) * 100,
+            lost * amps,
+            build.Draws[amplifier].ShortfallWatts(terminal));
+    }
+
+    private RunResult RunOf(int index)
+    {
+        CompleteRun run = build.Runs[index];
+        ConductorChoice choice = evaluation.Decision.Conductors[index];
+        AmpacityFigures each = evaluator.Ampacities.Of(index, choice.Conductor);
+        double amps = Flowing(evaluation.Currents.PeakAmps[index]), ohms = evaluation.Currents.Ohms[index];
+        double thermal = Flowing(evaluation.Currents.ThermalAmps[index]);
+        double limit = each.LimitAmps * choice.Count;
+        bool unguarded = run.Side is Side.Return || evaluation.Guards.IsUnguarded(index);
+        return new RunResult
+        {
+            Id = run.Id,
+            Side = run.Side,
+            From = run.From,
+            To = run.To,
+            LengthMetres = run.LengthMetres,
+            Route = run.Route,
+            Conductor = ConductorOf(run, choice),
+            PeakCurrentAmps = amps,
+            ThermalCurrentAmps = thermal,
+            ResistanceMilliohms = ohms * 1000,
+            DropVolts = ohms * amps,
+            LossWatts = ohms * amps * amps,
+            TemperatureCelsius = evaluation.Currents.Celsius[index],
+            AmpacityAmps = limit,
+            AmpacityTableAmps = each.TableAmps * choice.Count,
+            AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
+            Utilisation = limit > 0 ? thermal / limit : null,
+            GuardedBy = unguarded ? [] : [.. evaluation.Guards.GuardsOf(index).Select(guard => build.Runs[guard].Id)],
+            Fuse = FuseOf(index, isFar: false),
+            FarFuse = FuseOf(index, isFar: true),
+            Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, thermal),
+        };
+    }
+
+    /// <summary>What the solver leaves of a current that does not flow is no current.</summary>
+    private static double Flowing(double amps) => amps < LeastAmps ? 0 : amps;
+
+    private static IsolatorResult IsolatorOf(CompleteIsolator isolator, double thermalAmps) =>
+        isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: { } output }
+            ? new IsolatorResult(isolator.Kind, output, output, 0)
+            : new IsolatorResult(
+                isolator.Kind, isolator.RatedAmps, thermalAmps, isolator.FallVolts + thermalAmps * isolator.ContactOhms);
+
+    private static ConductorResult ConductorOf(CompleteRun run, ConductorChoice choice) => new(
+        run.Given is null ? Decided.Chosen : Decided.Given,
+        choice.Conductor.Size,
+        choice.Conductor.Material,
+        choice.Count,
+        run.InsulationCelsius,
+        choice.KilogramsPerMetre * run.LengthMetres * 1000);
+
+    private FuseResult? FuseOf(int run, bool isFar)
+    {
+        if ((isFar ? evaluation.Decision.Far : evaluation.Decision.Near)[run] is not { } fuse) return null;
+        Clearing? worst = sized.Faults.WorstOf(run, isFar);
+        double amps = Flowing(evaluation.Currents.PeakAmps[run]);
+        double ohms = fuse.Ohms(evaluation.Decision.Conductors[run].Count);
+        return new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor)
+        {
+            DropVolts = ohms * amps,
+            LossWatts = ohms * amps * amps,
+            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(evaluator.Shape.NodeAt(run, isFar), out double largest)
+                ? largest
+                : null,
+            SmallestFaultAmps = worst?.GuardAmps,
+            OpensSeconds = worst?.OpensSeconds,
+            ConductorWithstandSeconds = worst is { } clearing && double.IsFinite(clearing.WithstandSeconds)
+                ? clearing.WithstandSeconds
+                : null,
+        };
+    }
+
+    private SizingResult SizingOf() => new(sized.IsComplete, variant.ConductorGrams)
+    {
+        Optimal = sized.IsOptimal,
+        Gap = sized.Gap,
+        Cost = sized.Cost,
+        Currency = build.Stated.Sizing.Prices.Count > 0 ? build.Stated.Sizing.Currency : null,
+    };
+}

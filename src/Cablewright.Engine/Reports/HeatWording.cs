@@ -1,0 +1,68 @@
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Text;
+
+namespace Cablewright.Engine.Reports;
+
+/// <summary>Words for conductors that get too hot or do not fit.</summary>
+internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, Remedies remedies)
+{
+    public Wording OverAmpacity(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        ConductorChoice choice = evaluation.Decision.Conductors[breach.Index];
+        return new Wording(
+            run.Pointer + "/conductor",
+            $"Run \"{run.Id}\" carries {Phrase.Amps(breach.Measured)} for long, and {choice} may carry "
+            + $"{Phrase.Amps(breach.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; "
+            + $"by the heat balance it would reach {build.Phrase.Temperature(evaluation.Currents.Celsius[breach.Index])}.",
+            remedies.ConductorForLoad(breach.Index) + "; or a cooler route",
+            AmpacityWorkings(breach.Index, choice),
+            "A");
+    }
+
+    public Wording TooHot(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        return new Wording(
+            run.Pointer + "/conductor/insulationRating",
+            $"Run \"{run.Id}\" lies in {build.Phrase.Temperature(breach.Measured)}, and its insulation is rated "
+            + $"{build.Phrase.Temperature(breach.Limit)}: it may carry nothing there.",
+            "cable with a higher insulation rating, or a cooler route",
+            $"surroundings {Phrase.Number(breach.Measured)} C against insulation {Phrase.Number(breach.Limit)} C, "
+            + $"table column {AmpacityTable.ColumnFor(breach.Limit)} C",
+            "C");
+    }
+
+    public Wording Terminal(Breach breach)
+    {
+        CompleteRun run = build.Runs[breach.Index];
+        ConductorSize size = evaluation.Decision.Conductors[breach.Index].Conductor.Size;
+        TerminalLimit terminal = run.Terminals.First(limit => !size.FitsWhere(limit.Largest));
+        return new Wording(
+            terminal.Pointer,
+            $"Run \"{run.Id}\" is {size}, and a terminal that it ends in accepts at most {terminal.Largest}.",
+            "a part that accepts the conductor, or a short piece that fits with a fuse of its own",
+            $"{Phrase.Number(breach.Measured)} mm2 against {Phrase.Number(breach.Limit)} mm2",
+            "mm2");
+    }
+
+    private string AmpacityWorkings(int index, ConductorChoice choice)
+    {
+        CompleteRun run = build.Runs[index];
+        AmpacityFigures figures = evaluator.Ampacities.Of(index, choice.Conductor);
+        int column = AmpacityTable.ColumnFor(run.InsulationCelsius);
+        string parallel = choice.Count > 1 ? $" x {choice.Count} in parallel" : "";
+        string bundle = run.Bundling < 1 ? $" x {Phrase.Number(run.Bundling)} in a bundle" : "";
+        double air = build.Ruleset["heat.table-surroundings"].Value;
+        string basis = figures.TableAmps is not null
+            ? $"{AmpacityTable.Source}, {column} C, at {Phrase.Number(air)} C x sqrt(({column} - "
+                + $"{Phrase.Number(Math.Max(air, run.AirCelsius))}) / ({column} - {Phrase.Number(air)})){bundle}"
+            : $"heat balance scaled to the nearest point of {AmpacityTable.Source}, {column} C{bundle}";
+        return $"ampacity = {Phrase.Amps(figures.LimitAmps)} each ({basis}){parallel}; "
+            + $"by the heat balance alone {Phrase.Amps(figures.HeatBalanceAmps)} each";
+    }
+}

@@ -1,0 +1,45 @@
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Reports;
+
+/// <summary>Two or three plain sentences that can be read out.</summary>
+internal static class Summary
+{
+    public static string Of(
+        CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, Verdict verdict, IReadOnlyList<Finding> findings) =>
+        $"{Opening(verdict, findings)} {Numbers(build, evaluator, evaluation)}{Reason(verdict, findings)}";
+
+    private static string Opening(Verdict verdict, IReadOnlyList<Finding> findings)
+    {
+        int fails = findings.Count(finding => finding.Severity is Severity.Fail);
+        int cautions = findings.Count(finding => finding.Severity is Severity.Caution);
+        return verdict switch
+        {
+            Verdict.Fail => $"Do not build it like this: {Counted(fails, "rule does", "rules do")} not hold.",
+            Verdict.Caution => $"It can be built once {Counted(cautions, "point is", "points are")} settled.",
+            _ => "Every rule holds.",
+        };
+    }
+
+    private static string Counted(int count, string one, string several) => count == 1 ? $"1 {one}" : $"{count} {several}";
+
+    private static string Numbers(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation)
+    {
+        double peak = evaluation.Currents.LoadAmps.Sum();
+        int worst = Enumerable.Range(0, build.Draws.Count)
+            .MaxBy(amplifier => Significant.Round(evaluator.Wiring.LostVolts(amplifier, evaluation.Currents) / evaluator.Wiring.SourceVoltsOf(amplifier)));
+        string id = build.Stated.Amplifiers[worst].Id;
+        string when = evaluation.SolvableShare < 1 ? "At the most that the wiring can carry" : "At full output";
+        return $"{when} the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "
+            + $"{Phrase.Volts(evaluation.Currents.TerminalVolts[worst])} of "
+            + $"{Phrase.Volts(evaluator.Wiring.SourceVoltsOf(worst))}.";
+    }
+
+    private static string Reason(Verdict verdict, IReadOnlyList<Finding> findings) =>
+        verdict is Verdict.Pass ? "" : $" First: {findings[0].Message}";
+}

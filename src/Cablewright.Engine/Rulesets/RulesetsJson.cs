@@ -1,0 +1,11 @@
+using System.Text.Json.Serialization;
+
+namespace Cablewright.Engine.Rulesets;
+
+/// <summary>How the data files of the rulesets are read.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    RespectRequiredConstructorParameters = true)]
+[JsonSerializable(typeof(RulesetFile))]
+internal sealed partial class RulesetsJson : JsonSerializerContext;

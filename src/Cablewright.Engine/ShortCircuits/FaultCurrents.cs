@@ -1,0 +1,84 @@
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Network;
+using Cablewright.Engine.Wiring;
+
+namespace Cablewright.Engine.ShortCircuits;
+
+/// <summary>The largest and the smallest current of a short circuit at every place of the supply side.</summary>
+/// <remarks>
+/// <para>Largest: every battery full, with the least resistance it may have, and the alternator's rated current besides,
+/// through cold conductors without joints and fuses, straight to the negative terminals.</para>
+/// <para>Smallest: one battery alone at its lowest working voltage with the most resistance it may have, no alternator, through
+/// conductors as hot as their insulation allows, with joints and fuses, and back over the body and the battery's strap, or, inside
+/// an amplifier, over its own return where that lets less through.</para>
+/// </remarks>
+internal sealed class FaultCurrents
+{
+    private const double ColdCelsius = 20;
+
+    /// <summary>
+    /// A battery that gives nothing: far more than any resistance of the circuit, so that no node is left without a path.
+    /// </summary>
+    private const double SilentOhms = 1e9;
+
+    private readonly CompleteBuild build;
+    private readonly CircuitModel wiring;
+    private readonly Decision decision;
+    private readonly FaultCircuit largest;
+    private readonly FaultCircuit[] smallest;
+    private readonly double returnOhms;
+    private readonly Dictionary<int, int> ownReturn;
+
+    public FaultCurrents(CompleteBuild build, CircuitModel wiring, Decision decision)
+    {
+        this.build = build;
+        this.wiring = wiring;
+        this.decision = decision;
+        returnOhms = wiring.BodyNode >= 0 ? 0 : build.BodyOhms + build.Ruleset["supply.strap-resistance"].Value;
+        ownReturn = wiring.Network.Loads.Take(build.Draws.Count).DistinctBy(load => load.Positive)
+            .ToDictionary(load => load.Positive, load => load.Negative);
+        largest = Largest();
+        smallest = [.. Enumerable.Range(0, build.Batteries.Count).Select(Alone)];
+    }
+
+    /// <summary>The largest fault current at a node of the supply side, in amperes.</summary>
+    public double LargestAt(int node) => largest.Between(node, wiring.Batteries[build.ChargingBattery].Negative, 0).Amps;
+
+    /// <summary>The fault at a node fed by one battery alone.</summary>
+    public FaultCircuit.Fault SmallestAt(int node, int battery)
+    {
+        int back = wiring.BodyNode >= 0 ? wiring.BodyNode : wiring.Batteries[battery].Negative;
+        FaultCircuit.Fault overBody = smallest[battery].Between(node, back, returnOhms);
+        if (!ownReturn.TryGetValue(node, out int own) || own == back) return overBody;
+        FaultCircuit.Fault inside = smallest[battery].Between(node, own, 0);
+        return inside.Amps < overBody.Amps ? inside : overBody;
+    }
+
+    private FaultCircuit Largest()
+    {
+        double[] ohms = BranchOhms(run => Conductors(run, ColdCelsius));
+        double full = build.Ruleset["supply.full-charge"].Value * build.NominalFactor;
+        SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(full, battery.LeastOhms))];
+        var injections = new double[states.Length];
+        injections[build.ChargingBattery] = build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0;
+        return new FaultCircuit(wiring.SupplyInFault, ohms, states, injections);
+    }
+
+    private FaultCircuit Alone(int battery)
+    {
+        double[] ohms = BranchOhms(
+            run => Conductors(run, build.Runs[run].InsulationCelsius)
+                + build.Runs[run].JointOhms + (build.Runs[run].Isolator?.FaultOhms ?? 0)
+                + decision.FuseOhms(run));
+        SourceState[] states = [.. build.Batteries.Select((each, index) => index == battery
+            ? new SourceState(build.LowestSupplyVolts, each.InternalOhms)
+            : new SourceState(0, SilentOhms))];
+        return new FaultCircuit(wiring.WholeInFault, ohms, states, new double[states.Length]);
+    }
+
+    private double Conductors(int run, double celsius) =>
+        decision.Conductors[run].Conductor.OhmsPerMetre(celsius) * build.Runs[run].LengthMetres / decision.Conductors[run].Count;
+
+    private double[] BranchOhms(Func<int, double> ofRun) =>
+        [.. Enumerable.Range(0, build.Runs.Count).Select(ofRun), .. wiring.FixedOhmsInFault];
+}

@@ -1,0 +1,102 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Tests.Sizing;
+using Cablewright.Vocabulary;
+using CsCheck;
+using static Cablewright.Engine.Tests.SampleBuilds;
+
+namespace Cablewright.Engine.Tests.Reports;
+
+/// <summary>What is asked next: only what is open, and what moves something first.</summary>
+public class QuestionTests
+{
+    [Fact]
+    public void With_everything_given_nothing_is_asked() => Assert.Empty(Assessed.WithAdvice(OneAmplifier().WithAlternator(300)).AskNext);
+
+    /// <summary>
+    /// 400 W at 80 % and 14 V are some 36 A on a full tone. Of 70 A a hot alternator gives 56 A, which a base load of 45 A leaves 11 A
+    /// of: some 26 A short; of 180 A it gives 144 A. Nothing else is wrong with the build.
+    /// </summary>
+    [Fact]
+    public void The_rating_of_an_alternator_that_could_turn_the_verdict_is_asked_for()
+    {
+        Build build = Proved();
+        build = build with { Vehicle = build.Vehicle with { BaseLoadAmps = 45 } };
+        Question asked = Assert.Single(Assessed.WithAdvice(build).AskNext);
+        Assert.Equal("/vehicle/alternator/ratedCurrent", asked.Pointer);
+        Assert.StartsWith("The verdict is pass now and could become caution.", asked.Why, StringComparison.Ordinal);
+        Assert.Matches(@"the alternator could fall 2\d\.?\d* A short of the average draw, or have 6\d\.?\d* A to spare", asked.Why);
+        Assert.Equal(Verdict.Caution, Assessed.WithAdvice(build.WithAlternator(70)).Verdict);
+        Assert.Equal(Verdict.Pass, Assessed.WithAdvice(build.WithAlternator(180)).Verdict);
+    }
+
+    /// <summary>The golden case is a caution in any case, for its fuse's band; that 98 A on average are more than is left is new.</summary>
+    [Fact]
+    public void The_rating_of_an_alternator_is_asked_for_where_the_verdict_stays_but_a_shortage_would_show()
+    {
+        Question asked = Assert.Single(Assessed.WithAdvice(OneAmplifier()).AskNext);
+        Assert.Equal("/vehicle/alternator/ratedCurrent", asked.Pointer);
+        Assert.DoesNotContain("verdict", asked.Why, StringComparison.Ordinal);
+        Assert.Contains("short of the average draw", asked.Why, StringComparison.Ordinal);
+    }
+
+    /// <summary>Any alternator covers a load of 1 W.</summary>
+    [Fact]
+    public void The_rating_of_an_alternator_that_would_show_nothing_is_not_asked_for() =>
+        Assert.Empty(Assessed.WithAdvice(OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 1 })).AskNext);
+
+    /// <summary>A converter stands in an alternator's place.</summary>
+    [Fact]
+    public void Beside_a_converter_no_alternator_is_asked_for()
+    {
+        Build build = OneAmplifier();
+        build = build with { Vehicle = build.Vehicle with { Converter = new Converter { RatedAmps = 60 }, BaseLoadAmps = 45 } };
+        Assert.Empty(Assessed.WithAdvice(build).AskNext);
+    }
+
+    /// <summary>
+    /// At 80 % the drop of the golden case is 2.84 %, below the target; at 60 % a third more current would take it to 3.8 %.
+    /// </summary>
+    [Fact]
+    public void An_efficiency_that_could_turn_the_verdict_is_asked_for()
+    {
+        Assessment answer = Assessed.WithAdvice(OneAmplifier().WithAmplifier(amplifier => amplifier with { Efficiency = null }));
+        Assert.Contains(answer.AskNext, question => question.Pointer == "/amplifiers/0/efficiency");
+    }
+
+    /// <summary>
+    /// In copper it drops some 2.5 %; copper-clad aluminium of 1.55 times the resistance would take it above the target of 3 %.
+    /// </summary>
+    [Fact]
+    public void A_material_that_could_turn_the_verdict_is_asked_for()
+    {
+        Assessment answer = Assessed.WithAdvice(
+            Proved().WithRun("main", run => run with { Conductor = run.Conductor with { Material = null } }));
+        Assert.Contains(answer.AskNext, question => question.Pointer == "/runs/0/conductor/material");
+    }
+
+    /// <summary>A load of 1 W over 1/0 passes by far on any efficiency, so its efficiency is not asked for.</summary>
+    [Fact]
+    public void What_can_move_nothing_is_not_asked_for()
+    {
+        Assessment answer = Assessed.WithAdvice(
+            OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 1, Efficiency = null }));
+        Assert.DoesNotContain(answer.AskNext, question => question.Pointer == "/amplifiers/0/efficiency");
+    }
+
+    [Fact]
+    public void Every_question_stands_for_something_not_stated_and_says_why() => OpenBuilds.Trees.Sample(build =>
+    {
+        Assessment answer = Assessed.WithAdvice(
+            build.WithAmplifier(amplifier => new Amplifier { Id = amplifier.Id, RatedOutputWatts = amplifier.RatedOutputWatts }));
+        Assert.True(answer.AskNext.Count <= 5);
+        Assert.All(answer.AskNext, question =>
+        {
+            Assert.True(
+                question.Pointer == "/vehicle/alternator/ratedCurrent"
+                || answer.Assumptions.Any(assumption => assumption.Pointer == question.Pointer));
+            Assert.All([question.Text, question.Why], text => Assert.False(string.IsNullOrWhiteSpace(text)));
+        });
+        Assert.Equal(answer.AskNext.Count, answer.AskNext.Select(question => question.Pointer).Distinct().Count());
+    }, iter: 20);
+}

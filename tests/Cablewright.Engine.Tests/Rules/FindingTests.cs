@@ -1,0 +1,65 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Results;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Tests.Sizing;
+
+namespace Cablewright.Engine.Tests.Rules;
+
+public class FindingTests
+{
+    /// <summary>Takes a build with more choices than a small budget allows, so it has a test of its own.</summary>
+    private const string Budget = "sizing.budget-reached";
+
+    /// <summary>Limits that a build states itself, so that the ruleset has no figure for them.</summary>
+    private static readonly string[] OwnLimits = ["limits.maxDrop", "limits.engineOffTime"];
+
+    public static TheoryData<int, string, string> Pairs()
+    {
+        var pairs = new TheoryData<int, string, string>();
+        for (int i = 0; i < FindingPair.All.Count; i++) pairs.Add(i, FindingPair.All[i].Code, FindingPair.All[i].Limit);
+        return pairs;
+    }
+
+    [Fact]
+    public void Every_code_has_a_pair() => Assert.Equal(
+        FindingCodes.OfAssessments.Select(code => code.Code).Order(StringComparer.Ordinal),
+        FindingPair.All.Select(pair => pair.Code).Append(Budget).Distinct().Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Pairs))]
+    public void A_finding_stands_on_one_side_of_its_limit_and_not_on_the_other(int index, string code, string limit)
+    {
+        FindingPair pair = FindingPair.All[index];
+        string[] must = Codes(Assessed.Of(pair.Must)), mustNot = Codes(Assessed.Of(pair.MustNot));
+        Assert.True(must.Contains(code), $"{code} is missing ({limit}); there are {string.Join(", ", must)}");
+        Assert.False(mustNot.Contains(code), $"{code} is there ({limit}) among {string.Join(", ", mustNot)}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Pairs))]
+    public void A_finding_says_where_why_and_what_to_do(int index, string code, string limit)
+    {
+        Assert.NotEmpty(limit);
+        Finding finding = Assessed.Of(FindingPair.All[index].Must).Findings.First(found => found.Code == code);
+        Assert.All(
+            [finding.Message, finding.Rule, finding.Source, finding.Remedy, finding.Workings],
+            text => Assert.False(string.IsNullOrWhiteSpace(text)));
+        Assert.StartsWith("/", finding.Pointer, StringComparison.Ordinal);
+        Assert.Equal(finding.Measured is null, finding.Unit is null);
+        if (!OwnLimits.Contains(finding.Rule)) Assert.Equal(finding.Rule, RulesetLibrary.Newest[finding.Rule].Id);
+    }
+
+    [Fact]
+    public void A_build_with_nothing_wrong_has_no_finding_at_all() => Assert.Empty(Assessed.Of(SampleBuilds.Proved()).Findings);
+
+    [Fact]
+    public void A_choice_that_would_take_too_much_work_says_so()
+    {
+        Build open = OpenBuilds.Star(amplifiers: 12);
+        Assert.DoesNotContain(Budget, Codes(Assessor.Assess(open, RulesetLibrary.Newest)));
+        Assert.Contains(Budget, Codes(Assessor.Assess(open, SampleRulesets.With("sizing.work-budget", 10))));
+    }
+
+    private static string[] Codes(Assessment answer) => [.. answer.Findings.Select(finding => finding.Code).Distinct()];
+}
