@@ -22,7 +22,7 @@ internal sealed class Attempts
     private readonly Variant present;
     private readonly Build stated;
     private readonly Build strongest;
-    private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> failing;
+    private readonly HashSet<(BreachKind Kind, RunEnd End)> failing;
     private readonly WorkMeter work;
     private (Change Change, Attempt Attempt)? nearest;
 
@@ -74,7 +74,7 @@ internal sealed class Attempts
     public static bool IsBeyondChoice(Attempt quick) =>
         quick.Variant is null || quick.Fails.Any(breach => breach.Kind is BreachKind.DropOverLimit or BreachKind.VoltageCollapse);
 
-    private static (BreachKind, int, bool) Key(Breach breach) => (breach.Kind, breach.Index, breach.IsFar);
+    private static (BreachKind, RunEnd) Key(Breach breach) => (breach.Kind, breach.End);
 
     private static (int Fails, double Excess) Distance(Attempt attempt) => (
         attempt.Fails.Count(),

@@ -104,16 +104,16 @@ internal sealed class ChangeFinder
 
         if (breach.Index >= stated.Runs.Count) return;
         if (breach.Kind is BreachKind.IsolatorOverRated) Keep(PartChanges.Isolator(build, breach));
-        if (breach.Kind is BreachKind.FuseTooFar) Keep(fuses.Nearer(new FusePlace(breach.Index, breach.IsFar)));
+        if (breach.Kind is BreachKind.FuseTooFar) Keep(fuses.Nearer(breach.End));
         if (breach.Kind is BreachKind.TerminalTooSmall && build.Runs[breach.Index].Given is not null)
             OfConductor(breach.Index, conductors.Smaller(breach.Index));
         if (Concerns.Heat(breach.Kind)) Keep(search.Find(PartChanges.Insulation(build, breach.Index)));
         if (!Concerns.Fuse(breach.Kind)) return;
         HashSet<int> guards = [.. present.Sized.Evaluation.Guards.GuardsOf(breach.Index)];
-        foreach (FusePlace place in fuses.Given.Where(place => place.Run == breach.Index || guards.Contains(place.Run))) OfFuse(place);
+        foreach (RunEnd place in fuses.Given.Where(place => place.Run == breach.Index || guards.Contains(place.Run))) OfFuse(place);
     }
 
-    private void OfFuse(FusePlace place)
+    private void OfFuse(RunEnd place)
     {
         if (found.Exists(each => each.Change.Kind is ChangeKind.Fuse && each.Change.Runs.Contains(build.Runs[place.Run].Id))) return;
         foreach (Change change in fuses.Anew(place))

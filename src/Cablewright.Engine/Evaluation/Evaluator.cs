@@ -30,20 +30,12 @@ internal sealed class Evaluator
 
     public Evaluator(CompleteBuild build)
     {
-        Build = build;
-        Wiring = new CircuitModel(build);
-        operation = new Operation(build, Wiring);
-        Shape = new SupplyShape(build, Wiring);
-        Ampacities = new Ampacities(build);
+        Model = BuildModel.Of(build);
+        operation = new Operation(Model);
     }
 
-    public CompleteBuild Build { get; }
-
-    public CircuitModel Wiring { get; }
-
-    public SupplyShape Shape { get; }
-
-    public Ampacities Ampacities { get; }
+    /// <summary>The build whose designs are worked out.</summary>
+    public BuildModel Model { get; }
 
     /// <summary>How a current drawn by one amplifier alone divides among the runs at an operating point.</summary>
     public double[] Division(int amplifier, OperatingPoint point) => operation.Division(amplifier, point);
@@ -95,8 +87,8 @@ internal sealed class Evaluator
 
     private DesignEvaluation Judged(Decision decision, WorstCurrents currents, double share)
     {
-        var guards = new GuardMap(Shape, decision);
-        List<Breach> breaches = [.. Judgement.Of(Build, Wiring, Shape, Ampacities, decision, currents, guards)];
+        var guards = new GuardMap(Model.Topology, decision);
+        List<Breach> breaches = [.. Judgement.Of(Model, decision, currents, guards)];
         if (share < 1) breaches.Insert(0, new Breach(BreachKind.VoltageCollapse, Severity.Fail, 0, false, 1, share));
         return new DesignEvaluation(decision, currents, guards, breaches, share);
     }
@@ -113,7 +105,7 @@ internal sealed class Evaluator
         {
             if (CurrentsOf(decision, share) is not { } currents) return null;
             if (round == MostRounds) return (decision, currents);
-            Decision placed = FusePlan.Place(Build, Shape, Ampacities, decision, currents, grown);
+            Decision placed = FusePlan.Place(Model, decision, currents, grown);
             if (placed.HasFusesOf(decision)) return (placed, currents);
             decision = grown = placed;
         }
@@ -122,7 +114,7 @@ internal sealed class Evaluator
     private WorstCurrents? CurrentsOf(Decision decision, double share)
     {
         var points = new List<OperatingPoint>(3);
-        foreach (OperatingCase operatingCase in Wiring.Cases)
+        foreach (OperatingCase operatingCase in Model.Circuit.Cases)
         {
             if (operation.Find(decision, operatingCase, share) is not { } point) return null;
             points.Add(point);

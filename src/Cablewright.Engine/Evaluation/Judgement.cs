@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
@@ -26,41 +27,32 @@ internal sealed class Judgement
     private readonly GuardMap guards;
     private readonly List<Breach> breaches = [];
 
-    private Judgement(
-        CompleteBuild build,
-        CircuitModel wiring,
-        SupplyShape shape,
-        Ampacities ampacities,
-        Decision decision,
-        WorstCurrents currents,
-        GuardMap guards)
+    private Judgement(BuildModel model, Decision decision, WorstCurrents currents, GuardMap guards)
     {
-        this.build = build;
-        this.wiring = wiring;
-        this.shape = shape;
-        this.ampacities = ampacities;
+        build = model.Build;
+        wiring = model.Circuit;
+        shape = model.Topology;
+        ampacities = model.Ampacities;
         this.decision = decision;
         this.currents = currents;
         this.guards = guards;
     }
 
-    public static IReadOnlyList<Breach> Of(
-        CompleteBuild build,
-        CircuitModel wiring,
-        SupplyShape shape,
-        Ampacities ampacities,
-        Decision decision,
-        WorstCurrents currents,
-        GuardMap guards)
+    /// <summary>Every rule that does not hold.</summary>
+    public static IReadOnlyList<Breach> Of(BuildModel model, Decision decision, WorstCurrents currents, GuardMap guards)
     {
-        var judgement = new Judgement(build, wiring, shape, ampacities, decision, currents, guards);
+        CompleteBuild build = model.Build;
+        var judgement = new Judgement(model, decision, currents, guards);
         for (int amplifier = 0; amplifier < build.Draws.Count; amplifier++) judgement.JudgeAmplifier(amplifier);
         for (int run = 0; run < build.Runs.Count; run++) judgement.JudgeRun(run);
         return judgement.breaches;
     }
 
-    private void Add(BreachKind kind, Severity severity, int index, double measured, double limit, bool far = false) =>
-        breaches.Add(new Breach(kind, severity, index, far, measured, limit));
+    private void Add(BreachKind kind, Severity severity, int index, double measured, double limit) =>
+        breaches.Add(new Breach(kind, severity, index, false, measured, limit));
+
+    private void Add(BreachKind kind, Severity severity, RunEnd end, double measured, double limit) =>
+        breaches.Add(new Breach(kind, severity, end.Run, end.IsFar, measured, limit));
 
     private void JudgeAmplifier(int amplifier)
     {
@@ -126,18 +118,16 @@ internal sealed class Judgement
         {
             JudgeSharedReturn(run);
             if (described.Near.MustBeFitted || described.Far.MustBeFitted)
-                Add(BreachKind.FuseInReturn, Severity.Caution, run, 0, 0, !described.Near.MustBeFitted);
+                Add(BreachKind.FuseInReturn, Severity.Caution, new RunEnd(run, !described.Near.MustBeFitted), 0, 0);
             return;
         }
 
         if (single > 0)
         {
-            JudgeGuards(run, single, far: false);
-            JudgeGuards(run, single, far: true);
+            foreach (RunEnd end in RunEnd.Of(run)) JudgeGuards(end, single);
         }
 
-        JudgeFuse(run, decision.Near[run], far: false);
-        JudgeFuse(run, decision.Far[run], far: true);
+        foreach (RunEnd end in RunEnd.Of(run)) JudgeFuse(end);
         JudgeAlternatorCable(run);
     }
 
@@ -186,57 +176,58 @@ internal sealed class Judgement
     }
 
     /// <summary>Holds what can enter a run at an end against what it bears.</summary>
-    private void JudgeGuards(int run, double single, bool far)
+    private void JudgeGuards(RunEnd end, double single)
     {
-        double entering = guards.EnteringAmps(run, far);
+        double entering = guards.EnteringAmps(end);
         if (double.IsInfinity(entering)) return;
-        int count = decision.Conductors[run].Count;
-        if (!Significant.Exceeds(entering, guards.IsGuardedPerConductor(run, far) ? single * count : single)) return;
-        FittedFuse? own = far ? decision.Far[run] : decision.Near[run];
+        int count = decision.Conductors[end.Run].Count;
+        if (!Significant.Exceeds(entering, guards.IsGuardedPerConductor(end) ? single * count : single)) return;
+        FittedFuse? own = decision.FuseAt(end);
         BreachKind kind = !Significant.Exceeds(entering, single * count) ? BreachKind.ParallelUnguarded
             : own is null ? BreachKind.FuseMissingAtReduction
             : own.Decided is Decided.Chosen ? BreachKind.NoFuseFits
             : BreachKind.FuseAboveConductor;
-        Add(kind, Severity.Fail, run, entering, kind is BreachKind.ParallelUnguarded ? single : single * count, far);
+        Add(kind, Severity.Fail, end, entering, kind is BreachKind.ParallelUnguarded ? single : single * count);
     }
 
-    private void JudgeFuse(int run, FittedFuse? fuse, bool far)
+    private void JudgeFuse(RunEnd end)
     {
-        bool atBattery = shape.IsAtBattery(run, far);
-        if (fuse is null)
+        int run = end.Run;
+        bool atBattery = shape.IsAtBattery(end);
+        if (decision.FuseAt(end) is not { } fuse)
         {
             if (!atBattery) return;
             bool charging = IsAlternatorCable(run);
             Add(
                 charging ? BreachKind.AlternatorCableUnguarded : BreachKind.FuseMissingAtBattery,
-                charging ? Severity.Caution : Severity.Fail, run, 0, 0, far);
+                charging ? Severity.Caution : Severity.Fail, end, 0, 0);
             return;
         }
 
         double carrying = fuse.CarryingAmps(decision.Conductors[run].Count);
         if (Significant.Exceeds(currents.ThermalAmps[run], carrying))
-            Add(BreachKind.FuseBelowLoad, Severity.Fail, run, currents.ThermalAmps[run], carrying, far);
+            Add(BreachKind.FuseBelowLoad, Severity.Fail, end, currents.ThermalAmps[run], carrying);
         else if (Significant.Exceeds(currents.ThermalAmps[run], carrying * fuse.HotShare))
-            Add(BreachKind.FuseHotBelowLoad, Severity.Caution, run, currents.ThermalAmps[run], carrying * fuse.HotShare, far);
+            Add(BreachKind.FuseHotBelowLoad, Severity.Caution, end, currents.ThermalAmps[run], carrying * fuse.HotShare);
         if (!fuse.Family.IsMadeIn(fuse.RatingAmps))
-            Add(BreachKind.FuseNotStandard, Severity.Caution, run, fuse.RatingAmps, 0, far);
+            Add(BreachKind.FuseNotStandard, Severity.Caution, end, fuse.RatingAmps, 0);
         if (Significant.Exceeds(build.HighestSupplyVolts, fuse.VoltageRatingVolts))
-            Add(BreachKind.FuseVoltageTooLow, Severity.Fail, run, fuse.VoltageRatingVolts, build.HighestSupplyVolts, far);
-        JudgeDistance(run, fuse, atBattery, far);
+            Add(BreachKind.FuseVoltageTooLow, Severity.Fail, end, fuse.VoltageRatingVolts, build.HighestSupplyVolts);
+        JudgeDistance(end, fuse, atBattery);
         if (fuse.Decided is Decided.Chosen && !NoFuseFits(run))
-            Add(BreachKind.FuseChosen, Severity.Caution, run, fuse.RatingAmps, 0, far);
+            Add(BreachKind.FuseChosen, Severity.Caution, end, fuse.RatingAmps, 0);
     }
 
     /// <summary>Whether it was found already that no fuse fits a run; asking for one then would contradict that.</summary>
     private bool NoFuseFits(int run) => breaches.Exists(breach => breach.Kind is BreachKind.NoFuseFits && breach.Index == run);
 
-    private void JudgeDistance(int run, FittedFuse fuse, bool atBattery, bool far)
+    private void JudgeDistance(RunEnd end, FittedFuse fuse, bool atBattery)
     {
         if (fuse.Decided is Decided.Chosen) return;
         double most = build.Ruleset["fuse.max-distance"].Value, close = build.Ruleset["fuse.near-distance"].Value;
         if (Significant.Exceeds(fuse.DistanceMetres, most))
-            Add(BreachKind.FuseTooFar, atBattery ? Severity.Fail : Severity.Caution, run, fuse.DistanceMetres, most, far);
+            Add(BreachKind.FuseTooFar, atBattery ? Severity.Fail : Severity.Caution, end, fuse.DistanceMetres, most);
         else if (atBattery && Significant.Exceeds(fuse.DistanceMetres, close))
-            Add(BreachKind.FuseNotNear, Severity.Info, run, fuse.DistanceMetres, close, far);
+            Add(BreachKind.FuseNotNear, Severity.Info, end, fuse.DistanceMetres, close);
     }
 }

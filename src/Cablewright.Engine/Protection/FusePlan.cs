@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
@@ -24,38 +25,26 @@ internal sealed class FusePlan
     private readonly Decision decision;
     private readonly WorstCurrents currents;
     private readonly Decision? least;
-    private readonly FittedFuse?[] near;
-    private readonly FittedFuse?[] far;
 
-    private FusePlan(
-        CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, Decision? least)
+    private FusePlan(BuildModel model, Decision decision, WorstCurrents currents, Decision? least)
     {
-        this.build = build;
-        this.shape = shape;
-        this.ampacities = ampacities;
+        build = model.Build;
+        shape = model.Topology;
+        ampacities = model.Ampacities;
         this.currents = currents;
         this.least = least;
-        near = new FittedFuse?[build.Runs.Count];
-        far = new FittedFuse?[build.Runs.Count];
-        this.decision = decision.With(near, far);
+        this.decision = decision.With(new FittedFuse?[build.Runs.Count], new FittedFuse?[build.Runs.Count]);
     }
 
     /// <summary>The given fuses and the needed ones.</summary>
-    /// <param name="build">The build.</param>
-    /// <param name="shape">Its supply side.</param>
-    /// <param name="ampacities">What its conductors may carry.</param>
+    /// <param name="model">The build.</param>
     /// <param name="decision">Its conductors.</param>
     /// <param name="currents">The current of each run.</param>
     /// <param name="least">Chosen fuses that must stand again, with at least their ratings; <c>null</c>: none.</param>
-    public static Decision Place(
-        CompleteBuild build, SupplyShape shape, Ampacities ampacities, Decision decision, WorstCurrents currents, Decision? least)
+    public static Decision Place(BuildModel model, Decision decision, WorstCurrents currents, Decision? least)
     {
-        var plan = new FusePlan(build, shape, ampacities, decision, currents, least);
-        foreach (int run in shape.Outwards)
-        {
-            plan.PlaceStatedOrAtBattery(run, far: false);
-            plan.PlaceStatedOrAtBattery(run, far: true);
-        }
+        var plan = new FusePlan(model, decision, currents, least);
+        foreach (RunEnd end in model.Topology.Outwards.SelectMany(RunEnd.Of)) plan.PlaceStatedOrAtBattery(end);
 
         while (plan.PlaceAtReductions())
         {
@@ -64,12 +53,12 @@ internal sealed class FusePlan
         return plan.decision;
     }
 
-    private void PlaceStatedOrAtBattery(int run, bool far)
+    private void PlaceStatedOrAtBattery(RunEnd end)
     {
-        FuseSlot slot = SlotOf(run, far);
+        FuseSlot slot = build.SlotAt(end);
         if (slot.Refused) return;
-        if (slot.RatingAmps is { } rating) Set(run, far, Fitted(run, slot, rating, Decided.Given));
-        else if (slot.MustBeFitted || shape.IsAtBattery(run, far) || Least(run, far) is not null) Set(run, far, Chosen(run, far));
+        if (slot.RatingAmps is { } rating) Set(end, Fitted(end.Run, slot, rating, Decided.Given));
+        else if (slot.MustBeFitted || shape.IsAtBattery(end) || least?.FuseAt(end) is not null) Set(end, Chosen(end));
     }
 
     private bool PlaceAtReductions()
@@ -80,48 +69,46 @@ internal sealed class FusePlan
         bool placed = false;
         foreach (int run in shape.Outwards)
         {
-            bool fed = shape.IsFedAtFarEnd(run);
-            if (!closed.Contains(shape.NodeAt(run, fed)))
+            RunEnd fed = shape.FedEndOf(run);
+            if (!closed.Contains(shape.NodeAt(fed)))
             {
-                bool atFed = PlaceWhereTooMuchEnters(run, fed, guards);
-                placed |= atFed | PlaceWhereTooMuchEnters(run, !fed, guards);
+                bool atFed = PlaceWhereTooMuchEnters(fed, guards);
+                placed |= atFed | PlaceWhereTooMuchEnters(fed.Other, guards);
                 if (!atFed) continue;
             }
 
-            closed.Add(shape.NodeAt(run, !fed));
+            closed.Add(shape.NodeAt(fed.Other));
         }
 
         return placed;
     }
 
-    private bool PlaceWhereTooMuchEnters(int run, bool atFarEnd, GuardMap guards)
+    private bool PlaceWhereTooMuchEnters(RunEnd end, GuardMap guards)
     {
-        if (SlotOf(run, atFarEnd).Refused || FuseAt(run, atFarEnd) is not null) return false;
-        double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
-        if (!Significant.Exceeds(guards.EnteringAmps(run, atFarEnd), bearing)) return false;
-        Set(run, atFarEnd, Chosen(run, atFarEnd));
+        if (build.SlotAt(end).Refused || decision.FuseAt(end) is not null) return false;
+        double bearing = ampacities.Of(end.Run, decision.Conductors[end.Run].Conductor).LimitAmps;
+        if (!Significant.Exceeds(guards.EnteringAmps(end), bearing)) return false;
+        Set(end, Chosen(end));
         return true;
     }
 
-    private FittedFuse Chosen(int run, bool far)
+    private FittedFuse Chosen(RunEnd end)
     {
-        FuseSlot slot = SlotOf(run, far);
+        int run = end.Run;
+        FuseSlot slot = build.SlotAt(end);
         int share = IsPerConductor(run, slot) ? decision.Conductors[run].Count : 1;
         double bearing = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
-        bool unknown = shape.IsAtBattery(run, far) && shape.NodeAt(run, far) != shape.ChargingNode
-            && shape.IsFedFromBothEnds(run);
+        bool unknown = shape.IsAtBattery(end) && shape.NodeAt(end) != shape.ChargingNode && shape.IsFedFromBothEnds(run);
         double full = unknown ? bearing : Math.Max(currents.PeakAmps[run], currents.ThermalAmps[run]) / share;
         FuseFamily family = FamilyFor(run, slot, full, bearing);
         double cool = full / family.HotShareAt(build.Runs[run].AirCelsius);
         double wanted = unknown ? bearing : family.SmallestCarrying(cool) ?? family.RatingsAmps.Values[^1];
         double borne = family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, bearing));
-        double least = family.SmallestCarrying(currents.ThermalAmps[run] / share) ?? family.RatingsAmps.Values[^1];
-        double rating = Math.Max(least, Math.Min(wanted, borne));
-        if (Least(run, far) is { } stood && stood.RatingAmps > rating) return stood;
+        double carrying = family.SmallestCarrying(currents.ThermalAmps[run] / share) ?? family.RatingsAmps.Values[^1];
+        double rating = Math.Max(carrying, Math.Min(wanted, borne));
+        if (least?.FuseAt(end) is { } stood && stood.RatingAmps > rating) return stood;
         return Fitted(run, slot with { Family = family.Name }, rating, Decided.Chosen);
     }
-
-    private FittedFuse? Least(int run, bool atFarEnd) => atFarEnd ? least?.Far[run] : least?.Near[run];
 
     /// <summary>
     /// A blade where it carries the full current in a small rating, or where the conductor bears no larger family; else an ANL.
@@ -157,9 +144,5 @@ internal sealed class FusePlan
     private bool IsPerConductor(int run, FuseSlot slot, Decided decided = Decided.Chosen) =>
         decision.Conductors[run].Count > 1 && (slot.PerConductor ?? decided is Decided.Chosen);
 
-    private FuseSlot SlotOf(int run, bool atFarEnd) => atFarEnd ? build.Runs[run].Far : build.Runs[run].Near;
-
-    private FittedFuse? FuseAt(int run, bool atFarEnd) => atFarEnd ? far[run] : near[run];
-
-    private void Set(int run, bool atFarEnd, FittedFuse fuse) => (atFarEnd ? far : near)[run] = fuse;
+    private void Set(RunEnd end, FittedFuse fuse) => (end.IsFar ? decision.Far : decision.Near)[end.Run] = fuse;
 }

@@ -1,4 +1,4 @@
-using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Wiring;
 
@@ -31,17 +31,11 @@ internal sealed class FuseZones
         guards = new Guard[]?[count];
         foreach (int run in shape.Outwards)
         {
-            if (decision.Near[run] is null) zones.Join(Body(run), shape.NodeAt(run, far: false));
-            if (decision.Far[run] is null) zones.Join(Body(run), shape.NodeAt(run, far: true));
+            foreach (RunEnd end in RunEnd.Of(run).Where(end => decision.FuseAt(end) is null)) zones.Join(Body(run), shape.NodeAt(end));
         }
 
         foreach (int battery in shape.BatteryNodes) hasBattery[zones.SetOf(battery)] = true;
-        foreach (int run in shape.Outwards)
-        {
-            int conductors = decision.Conductors[run].Count;
-            AddEdge(run, decision.Near[run], far: false, conductors);
-            AddEdge(run, decision.Far[run], far: true, conductors);
-        }
+        foreach (RunEnd end in shape.Outwards.SelectMany(RunEnd.Of)) AddEdge(end, decision);
     }
 
     /// <summary>Whether a battery stands in a run's zone.</summary>
@@ -58,12 +52,12 @@ internal sealed class FuseZones
 
     private int Body(int run) => shape.NodeCount + run;
 
-    private void AddEdge(int run, FittedFuse? fuse, bool far, int conductors)
+    private void AddEdge(RunEnd end, Decision decision)
     {
-        if (fuse is null) return;
-        int body = zones.SetOf(Body(run)), node = zones.SetOf(shape.NodeAt(run, far));
+        if (decision.FuseAt(end) is not { } fuse) return;
+        int body = zones.SetOf(Body(end.Run)), node = zones.SetOf(shape.NodeAt(end));
         if (body == node) return;
-        var edge = new Edge(new Guard(run, far, fuse, fuse.PassingAmps(conductors)), body, node);
+        var edge = new Edge(new Guard(end, fuse, fuse.PassingAmps(decision.Conductors[end.Run].Count)), body, node);
         (edges[body] ??= []).Add(edge);
         (edges[node] ??= []).Add(edge);
     }

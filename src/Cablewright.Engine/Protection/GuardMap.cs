@@ -1,4 +1,4 @@
-using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Protection;
@@ -44,10 +44,10 @@ internal sealed class GuardMap
     /// The current that can pass into a run at one of its ends before fuses open; 0 where nothing feeds it there, infinite where
     /// no fuse stands before it.
     /// </summary>
-    public double EnteringAmps(int run, bool far)
+    public double EnteringAmps(RunEnd end)
     {
-        if (double.IsNaN(Entering(run, far))) EnterAt(shape.NodeAt(run, far));
-        return Entering(run, far);
+        if (double.IsNaN(entering[end.Index])) EnterAt(shape.NodeAt(end));
+        return entering[end.Index];
     }
 
     /// <summary>Finds what can pass into every run at one of its nodes.</summary>
@@ -57,13 +57,13 @@ internal sealed class GuardMap
         ReadOnlySpan<int> runs = shape.RunsAt(node);
         for (int i = 0; i < runs.Length; i++)
         {
-            bool far = shape.NodeAt(runs[i], far: true) == node;
-            Entering(runs[i], far) = Math.Min(into[i], Passing(runs[i], far));
+            var end = new RunEnd(runs[i], shape.NodeAt(RunEnd.Far(runs[i])) == node);
+            entering[end.Index] = Math.Min(into[i], Passing(end));
         }
     }
 
     /// <summary>Whether what enters a run at an end passes a fuse there for each of its parallel conductors.</summary>
-    public bool IsGuardedPerConductor(int run, bool far) => Own(run, far) is { PerConductor: true };
+    public bool IsGuardedPerConductor(RunEnd end) => decision.FuseAt(end) is { PerConductor: true };
 
     /// <summary>On a tree the flow is the smallest rating on the one way there is, read off on the way outwards.</summary>
     private void ReadOffOutwards()
@@ -72,18 +72,14 @@ internal sealed class GuardMap
         foreach (int battery in shape.BatteryNodes) atNode[battery] = double.PositiveInfinity;
         foreach (int run in shape.Outwards)
         {
-            bool fed = shape.IsFedAtFarEnd(run);
-            double enters = Math.Min(atNode[shape.NodeAt(run, fed)], Passing(run, fed));
-            Entering(run, fed) = enters;
-            Entering(run, !fed) = 0;
-            atNode[shape.NodeAt(run, !fed)] = Math.Min(enters, Passing(run, !fed));
+            RunEnd fed = shape.FedEndOf(run);
+            double enters = Math.Min(atNode[shape.NodeAt(fed)], Passing(fed));
+            entering[fed.Index] = enters;
+            entering[fed.Other.Index] = 0;
+            atNode[shape.NodeAt(fed.Other)] = Math.Min(enters, Passing(fed.Other));
         }
     }
 
-    private ref double Entering(int run, bool far) => ref entering[2 * run + (far ? 1 : 0)];
-
-    private double Passing(int run, bool far) =>
-        Own(run, far)?.PassingAmps(decision.Conductors[run].Count) ?? double.PositiveInfinity;
-
-    private FittedFuse? Own(int run, bool far) => far ? decision.Far[run] : decision.Near[run];
+    private double Passing(RunEnd end) =>
+        decision.FuseAt(end)?.PassingAmps(decision.Conductors[end.Run].Count) ?? double.PositiveInfinity;
 }

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
@@ -9,6 +10,7 @@ using Cablewright.Engine.Rules;
 using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Supply;
+using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Reports;
@@ -20,7 +22,7 @@ internal sealed class AssessmentWriter(Variant variant)
     private const double LeastAmps = 1e-6;
 
     private readonly CompleteBuild build = variant.Build;
-    private readonly Evaluator evaluator = variant.Evaluator;
+    private readonly BuildModel model = variant.Evaluator.Model;
     private readonly SizedBuild sized = variant.Sized;
     private readonly SupplyReport supply = variant.Supply;
     private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
@@ -38,7 +40,7 @@ internal sealed class AssessmentWriter(Variant variant)
         return new Assessment
         {
             Verdict = verdict,
-            Summary = Summary.Of(build, evaluator, evaluation, verdict, findings),
+            Summary = Summary.Of(variant, verdict, findings),
             Ruleset = build.Ruleset.Id,
             Assumptions = build.Assumptions,
             AskNext = questions,
@@ -56,7 +58,7 @@ internal sealed class AssessmentWriter(Variant variant)
     private AmplifierResult AmplifierOf(int amplifier)
     {
         double terminal = evaluation.Currents.TerminalVolts[amplifier];
-        double lost = evaluator.Wiring.LostVolts(amplifier, evaluation.Currents);
+        double lost = model.Circuit.LostVolts(amplifier, evaluation.Currents);
         double amps = evaluation.Currents.LoadAmps[amplifier];
         return new AmplifierResult(
             build.Stated.Amplifiers[amplifier].Id,
@@ -64,7 +66,7 @@ internal sealed class AssessmentWriter(Variant variant)
             evaluation.Currents.ThermalLoadAmps[amplifier],
             terminal,
             lost,
-            lost / evaluator.Wiring.SourceVoltsOf(amplifier) * 100,
+            lost / model.Circuit.SourceVoltsOf(amplifier) * 100,
             lost * amps,
             build.Draws[amplifier].ShortfallWatts(terminal));
     }
@@ -73,7 +75,7 @@ internal sealed class AssessmentWriter(Variant variant)
     {
         CompleteRun run = build.Runs[index];
         ConductorChoice choice = evaluation.Decision.Conductors[index];
-        AmpacityFigures each = evaluator.Ampacities.Of(index, choice.Conductor);
+        AmpacityFigures each = model.Ampacities.Of(index, choice.Conductor);
         double amps = Flowing(evaluation.Currents.PeakAmps[index]), ohms = evaluation.Currents.Ohms[index];
         double thermal = Flowing(evaluation.Currents.ThermalAmps[index]);
         double limit = each.LimitAmps * choice.Count;
@@ -98,8 +100,8 @@ internal sealed class AssessmentWriter(Variant variant)
             AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
             Utilisation = limit > 0 ? thermal / limit : null,
             GuardedBy = unguarded ? [] : [.. evaluation.Guards.GuardsOf(index).Select(guard => build.Runs[guard].Id)],
-            Fuse = FuseOf(index, isFar: false),
-            FarFuse = FuseOf(index, isFar: true),
+            Fuse = FuseOf(RunEnd.Near(index)),
+            FarFuse = FuseOf(RunEnd.Far(index)),
             Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, thermal),
         };
     }
@@ -121,17 +123,17 @@ internal sealed class AssessmentWriter(Variant variant)
         run.InsulationCelsius,
         choice.KilogramsPerMetre * run.LengthMetres * 1000);
 
-    private FuseResult? FuseOf(int run, bool isFar)
+    private FuseResult? FuseOf(RunEnd end)
     {
-        if ((isFar ? evaluation.Decision.Far : evaluation.Decision.Near)[run] is not { } fuse) return null;
-        Clearing? worst = sized.Faults.WorstOf(run, isFar);
-        double amps = Flowing(evaluation.Currents.PeakAmps[run]);
-        double ohms = fuse.Ohms(evaluation.Decision.Conductors[run].Count);
+        if (evaluation.Decision.FuseAt(end) is not { } fuse) return null;
+        Clearing? worst = sized.Faults.WorstOf(end);
+        double amps = Flowing(evaluation.Currents.PeakAmps[end.Run]);
+        double ohms = fuse.Ohms(evaluation.Decision.Conductors[end.Run].Count);
         return new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor)
         {
             DropVolts = ohms * amps,
             LossWatts = ohms * amps * amps,
-            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(evaluator.Shape.NodeAt(run, isFar), out double largest)
+            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(model.Topology.NodeAt(end), out double largest)
                 ? largest
                 : null,
             SmallestFaultAmps = worst?.GuardAmps,

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
@@ -9,8 +10,12 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Reports;
 
 /// <summary>Words for what is lost on the way.</summary>
-internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation)
+internal sealed class DropWording(Variant variant)
 {
+    private readonly CompleteBuild build = variant.Build;
+    private readonly BuildModel model = variant.Evaluator.Model;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
     private const int MostNamed = 6;
     private const double SmallestNamed = 0.005;
     private const double WholeShare = 0.995;
@@ -31,7 +36,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Desi
     public Wording Over(Breach breach)
     {
         int amplifier = breach.Index;
-        double source = evaluator.Wiring.SourceVoltsOf(amplifier);
+        double source = model.Circuit.SourceVoltsOf(amplifier);
         double terminal = evaluation.Currents.TerminalVolts[amplifier];
         string id = build.Stated.Amplifiers[amplifier].Id;
         string word = breach.Severity is Severity.Fail ? "limit" : "target";
@@ -84,7 +89,7 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Desi
     private Part[] Parts(int amplifier)
     {
         OperatingPoint point = evaluation.Currents.WorstPointOf(amplifier);
-        double[] division = evaluator.Division(amplifier, point);
+        double[] division = variant.Evaluator.Division(amplifier, point);
         return [.. Enumerable.Range(0, build.Runs.Count)
             .Select(run => new Part(
                 run,

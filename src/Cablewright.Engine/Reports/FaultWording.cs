@@ -48,7 +48,7 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
     public Wording BandRecalled(Breach breach)
     {
         FittedFuse fuse = Fuse(breach);
-        Clearing clearing = report.WorstOf(breach.Index, breach.IsFar)!;
+        Clearing clearing = report.WorstOf(breach.End)!;
         return new Wording(
             Slot(breach).Pointer,
             $"The fuse of run \"{Id(breach.Index)}\" opens in time by a time-current band of {fuse.Family.Name.Word()} that is "
@@ -128,7 +128,7 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
 
     private Clearing ClearingOf(int run) => report.Clearings.First(clearing => clearing.Run == run);
 
-    private FittedFuse Fuse(Breach breach) => (breach.IsFar ? evaluation.Decision.Far : evaluation.Decision.Near)[breach.Index]!;
+    private FittedFuse Fuse(Breach breach) => evaluation.Decision.FuseAt(breach.End)!;
 
-    private FuseSlot Slot(Breach breach) => breach.IsFar ? build.Runs[breach.Index].Far : build.Runs[breach.Index].Near;
+    private FuseSlot Slot(Breach breach) => build.SlotAt(breach.End);
 }

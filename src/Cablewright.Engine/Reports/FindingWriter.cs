@@ -3,8 +3,7 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Results;
 using Cablewright.Engine.Rules;
-using Cablewright.Engine.ShortCircuits;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Reports;
 
@@ -15,7 +14,7 @@ internal sealed class FindingWriter
     private const string OwnTime = "limits.engineOffTime";
 
     private readonly CompleteBuild build;
-    private readonly Evaluator evaluator;
+    private readonly SupplyShape topology;
     private readonly DropWording drop;
     private readonly HeatWording heat;
     private readonly FuseWording fuse;
@@ -25,23 +24,18 @@ internal sealed class FindingWriter
     private readonly FaultWording fault;
 
     public FindingWriter(Variant variant)
-        : this(variant.Build, variant.Evaluator, variant.Sized.Evaluation, variant.Sized.Faults, variant.Supply)
     {
-    }
-
-    private FindingWriter(
-        CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, FaultReport report, SupplyReport supplyReport)
-    {
-        this.build = build;
-        this.evaluator = evaluator;
-        drop = new DropWording(build, evaluator, evaluation);
-        var remedies = new Remedies(build, evaluator, evaluation);
-        heat = new HeatWording(build, evaluator, evaluation, remedies);
-        fuse = new FuseWording(build, evaluator, evaluation, remedies);
-        supply = new SupplyWording(build, supplyReport);
-        battery = new BatteryWording(build, supplyReport);
+        build = variant.Build;
+        topology = variant.Evaluator.Model.Topology;
+        DesignEvaluation evaluation = variant.Sized.Evaluation;
+        var remedies = new Remedies(variant);
+        drop = new DropWording(variant);
+        heat = new HeatWording(variant, remedies);
+        fuse = new FuseWording(variant, remedies);
+        supply = new SupplyWording(build, variant.Supply);
+        battery = new BatteryWording(build, variant.Supply);
         isolator = new IsolatorWording(build, evaluation, remedies);
-        fault = new FaultWording(build, evaluation, report, new FaultRemedies(build, evaluation));
+        fault = new FaultWording(build, evaluation, variant.Sized.Faults, new FaultRemedies(build, evaluation));
     }
 
     /// <summary>
@@ -71,7 +65,7 @@ internal sealed class FindingWriter
     }
 
     private string RuleOf(Breach breach) =>
-        breach.Kind is BreachKind.FuseChosen && !evaluator.Shape.IsAtBattery(breach.Index, breach.IsFar)
+        breach.Kind is BreachKind.FuseChosen && !topology.IsAtBattery(breach.End)
         ? FindingCodes.RuleOf(BreachKind.FuseMissingAtReduction)
         : FindingCodes.RuleOf(breach.Kind);
 

@@ -1,25 +1,31 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Text;
+using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Reports;
 
 /// <summary>Words for fuses that are missing or wrong.</summary>
-internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, Remedies remedies)
+internal sealed class FuseWording(Variant variant, Remedies remedies)
 {
+    private readonly CompleteBuild build = variant.Build;
+    private readonly BuildModel model = variant.Evaluator.Model;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
     public Wording MissingAtBattery(Breach breach)
     {
         CompleteRun run = build.Runs[breach.Index];
-        string end = breach.IsFar ? run.To : run.From;
+        string end = build.PlaceAt(breach.End);
         return new Wording(
             Slot(breach).Pointer,
             $"Nothing protects run \"{run.Id}\" from battery \"{end}\": "
             + "in a short circuit it carries the battery's full current until it burns.",
-            $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {remedies.FuseFor(breach.Index, breach.IsFar)}",
+            $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {remedies.FuseFor(breach.End)}",
             "no fuse stands between the battery's positive terminal and the run");
     }
 
@@ -31,7 +37,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Desi
             $"Run \"{run.Id}\" ({Conductor(breach.Index)}) bears {Phrase.Amps(breach.Limit)}, and the fuse before it "
             + $"({Guards(breach.Index)}) lets {Phrase.Amps(breach.Measured)} through: "
             + "a short circuit or overload behind the reduction is not interrupted in time.",
-            $"a fuse where the conductor gets smaller; {remedies.FuseFor(breach.Index, breach.IsFar)}",
+            $"a fuse where the conductor gets smaller; {remedies.FuseFor(breach.End)}",
             $"passing {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
             "A");
     }
@@ -43,7 +49,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Desi
             Slot(breach).Pointer + "/rating",
             $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(breach.Measured)} through, and {Conductor(breach.Index)} bears "
             + $"{Phrase.Amps(breach.Limit)} here.",
-            remedies.FuseFor(breach.Index, breach.IsFar),
+            remedies.FuseFor(breach.End),
             $"rating {Phrase.Amps(breach.Measured)} > ampacity {Phrase.Amps(breach.Limit)}",
             "A");
     }
@@ -89,7 +95,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Desi
             Slot(breach).Pointer + "/rating",
             $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(breach.Limit)} for long, "
             + $"and the run's lasting load is {Phrase.Amps(breach.Measured)}{Circumstance()}: it will open.",
-            remedies.FuseFor(breach.Index, breach.IsFar),
+            remedies.FuseFor(breach.End),
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) "
             + $"= {Phrase.Amps(breach.Limit)} < {Phrase.Amps(breach.Measured)}, at the worst of the charging and the lowest "
             + "supply voltage",
@@ -136,7 +142,7 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Desi
     public Wording Distance(Breach breach)
     {
         CompleteRun run = build.Runs[breach.Index];
-        string end = breach.IsFar ? run.To : run.From;
+        string end = build.PlaceAt(breach.End);
         return new Wording(
             Slot(breach).Pointer + "/distanceFromSource",
             $"{build.Phrase.Length(breach.Measured)} of run \"{run.Id}\" lie between \"{end}\" and the fuse, unprotected; "
@@ -153,13 +159,13 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Desi
         FittedFuse fuse = Fuse(breach);
         int count = evaluation.Decision.Conductors[breach.Index].Count;
         string each = fuse.PerConductor ? $", one for each of its {count} conductors" : "";
-        string place = evaluator.Shape.IsAtBattery(breach.Index, breach.IsFar)
+        string place = model.Topology.IsAtBattery(breach.End)
             ? $"within {build.Phrase.Length(fuse.DistanceMetres)} of the battery, as close as can be"
             : "where the conductor gets smaller";
         return new Wording(
             Slot(breach).Pointer,
             $"FIT A FUSE: run \"{run.Id}\" needs a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) at "
-            + $"\"{(breach.IsFar ? run.To : run.From)}\"{each}, {place}. It was left out of the build.",
+            + $"\"{build.PlaceAt(breach.End)}\"{each}, {place}. It was left out of the build.",
             $"fit it, or state the fuse that is there",
             $"lasting load {Phrase.Amps(evaluation.Currents.ThermalAmps[breach.Index])}, full load "
             + $"{Phrase.Amps(evaluation.Currents.PeakAmps[breach.Index])}; "
@@ -187,11 +193,11 @@ internal sealed class FuseWording(CompleteBuild build, Evaluator evaluator, Desi
 
     private double MostDistance => build.Ruleset["fuse.max-distance"].Value;
 
-    private double Single(int run) => evaluator.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
+    private double Single(int run) => model.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
 
-    private FuseSlot Slot(Breach breach) => breach.IsFar ? build.Runs[breach.Index].Far : build.Runs[breach.Index].Near;
+    private FuseSlot Slot(Breach breach) => build.SlotAt(breach.End);
 
-    private FittedFuse Fuse(Breach breach) => (breach.IsFar ? evaluation.Decision.Far : evaluation.Decision.Near)[breach.Index]!;
+    private FittedFuse Fuse(Breach breach) => evaluation.Decision.FuseAt(breach.End)!;
 
     private ConductorChoice Conductor(int run) => evaluation.Decision.Conductors[run];
 

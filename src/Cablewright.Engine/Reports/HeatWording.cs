@@ -1,15 +1,21 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Text;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Reports;
 
 /// <summary>Words for conductors that get too hot or do not fit.</summary>
-internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, Remedies remedies)
+internal sealed class HeatWording(Variant variant, Remedies remedies)
 {
+    private readonly CompleteBuild build = variant.Build;
+    private readonly BuildModel model = variant.Evaluator.Model;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
     public Wording OverAmpacity(Breach breach)
     {
         CompleteRun run = build.Runs[breach.Index];
@@ -53,7 +59,7 @@ internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, Desi
     private string AmpacityWorkings(int index, ConductorChoice choice)
     {
         CompleteRun run = build.Runs[index];
-        AmpacityFigures figures = evaluator.Ampacities.Of(index, choice.Conductor);
+        AmpacityFigures figures = model.Ampacities.Of(index, choice.Conductor);
         int column = AmpacityTable.ColumnFor(run.InsulationCelsius);
         string parallel = choice.Count > 1 ? $" x {choice.Count} in parallel" : "";
         string bundle = run.Bundling < 1 ? $" x {Phrase.Number(run.Bundling)} in a bundle" : "";

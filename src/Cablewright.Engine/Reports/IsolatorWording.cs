@@ -30,10 +30,10 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
     {
         CompleteRun run = build.Runs[breach.Index];
         return new Wording(
-            (breach.IsFar ? run.Far : run.Near).Pointer,
-            $"No fuse protects the alternator's cable \"{run.Id}\" from battery \"{(breach.IsFar ? run.To : run.From)}\". Makers leave "
+            build.SlotAt(breach.End).Pointer,
+            $"No fuse protects the alternator's cable \"{run.Id}\" from battery \"{build.PlaceAt(breach.End)}\". Makers leave "
             + "their own short, routed cable without one; a longer or larger one fitted later should have it.",
-            $"a fuse at the battery; {remedies.FuseFor(breach.Index, breach.IsFar)}",
+            $"a fuse at the battery; {remedies.FuseFor(breach.End)}",
             "no fuse stands between the battery's positive terminal and the run");
     }
 

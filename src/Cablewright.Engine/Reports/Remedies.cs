@@ -1,17 +1,24 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Text;
+using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Reports;
 
 /// <summary>Cures that are worked out for the run at hand.</summary>
-internal sealed class Remedies(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation)
+internal sealed class Remedies(Variant variant)
 {
+    private readonly CompleteBuild build = variant.Build;
+    private readonly BuildModel model = variant.Evaluator.Model;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
     /// <summary>
     /// The smallest usual conductor that bears a run's load where the run lies, and the fuse that such a load needs, so that the
     /// cure does not lead into the next fault.
@@ -33,20 +40,21 @@ internal sealed class Remedies(CompleteBuild build, Evaluator evaluator, DesignE
         ConductorSize? enough = CandidateList.Usual(build.Stated.Units).FirstOrDefault(size =>
             !Significant.Exceeds(
                 amps,
-                evaluator.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
+                model.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
         return enough is null
             ? $"several conductors in parallel, since no single usual one bears {Phrase.Amps(amps)} here"
             : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} bears {Phrase.Amps(amps)} here";
     }
 
     /// <summary>The standard ratings that carry a run's load and protect its conductor.</summary>
-    public string FuseFor(int run, bool isFar)
+    public string FuseFor(RunEnd end)
     {
-        FittedFuse? present = isFar ? evaluation.Decision.Far[run] : evaluation.Decision.Near[run];
+        int run = end.Run;
+        FittedFuse? present = evaluation.Decision.FuseAt(end);
         double load =
             evaluation.Currents.ThermalAmps[run]
                 / (present is { PerConductor: true } ? evaluation.Decision.Conductors[run].Count : 1);
-        double bearing = evaluator.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
+        double bearing = model.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
         FuseFamily family = present?.Family ?? FuseFamily.UsualFor(load);
         double[] fitting =
         [

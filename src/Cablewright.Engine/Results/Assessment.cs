@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Vocabulary;
@@ -147,6 +148,9 @@ public sealed record RunResult
 
     /// <summary>The fuse at its end.</summary>
     public FuseResult? FarFuse { get; init; }
+
+    /// <summary>The fuse at one of its ends.</summary>
+    internal FuseResult? FuseAt(RunEnd end) => end.IsFar ? FarFuse : Fuse;
 
     /// <summary>What parts two batteries on it.</summary>
     public IsolatorResult? Isolator { get; init; }

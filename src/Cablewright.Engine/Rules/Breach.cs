@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Rules;
@@ -63,6 +64,9 @@ internal enum BreachKind
 internal readonly record struct Breach(
     BreachKind Kind, Severity Severity, int Index, bool IsFar = false, double Measured = 0, double Limit = 0)
 {
+    /// <summary>The end of a run that it is about.</summary>
+    public RunEnd End => new(Index, IsFar);
+
     /// <summary>The other run that it is about, where there is one.</summary>
     public int Other { get; init; } = -1;
 }

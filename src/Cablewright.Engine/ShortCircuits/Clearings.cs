@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Heat;
@@ -26,10 +27,10 @@ internal sealed class Clearings
     private readonly DesignEvaluation evaluation;
     private readonly FaultCurrents faults;
 
-    public Clearings(CompleteBuild build, SupplyShape shape, DesignEvaluation evaluation, FaultCurrents faults)
+    public Clearings(BuildModel model, DesignEvaluation evaluation, FaultCurrents faults)
     {
-        this.build = build;
-        this.shape = shape;
+        build = model.Build;
+        shape = model.Topology;
         this.evaluation = evaluation;
         this.faults = faults;
     }
@@ -60,8 +61,8 @@ internal sealed class Clearings
     /// <summary>The clearing of one run's fault by one battery, or <c>null</c> where that battery has no part in it.</summary>
     private Clearing? Of(int run, int battery)
     {
-        FaultCircuit.Fault atStart = faults.SmallestAt(shape.NodeAt(run, far: false), battery);
-        FaultCircuit.Fault atEnd = faults.SmallestAt(shape.NodeAt(run, far: true), battery);
+        FaultCircuit.Fault atStart = faults.SmallestAt(shape.NodeAt(RunEnd.Near(run)), battery);
+        FaultCircuit.Fault atEnd = faults.SmallestAt(shape.NodeAt(RunEnd.Far(run)), battery);
         double inRunAtStart = Math.Abs(atStart.BranchAmps(run)), inRunAtEnd = Math.Abs(atEnd.BranchAmps(run));
         bool moreAtStart = Significant.Exceeds(inRunAtStart, inRunAtEnd);
         (FaultCircuit.Fault fault, double inRun) = moreAtStart ? (atStart, inRunAtStart) : (atEnd, inRunAtEnd);

@@ -29,10 +29,10 @@ internal sealed class FaultCurrents
     private readonly double returnOhms;
     private readonly Dictionary<int, int> ownReturn;
 
-    public FaultCurrents(CompleteBuild build, CircuitModel wiring, Decision decision)
+    public FaultCurrents(BuildModel model, Decision decision)
     {
-        this.build = build;
-        this.wiring = wiring;
+        build = model.Build;
+        wiring = model.Circuit;
         this.decision = decision;
         returnOhms = wiring.BodyNode >= 0 ? 0 : build.BodyOhms + build.Ruleset["supply.strap-resistance"].Value;
         ownReturn = wiring.Network.Loads.Take(build.Draws.Count).DistinctBy(load => load.Positive)

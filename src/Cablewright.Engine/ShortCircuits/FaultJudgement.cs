@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Fuses;
@@ -22,34 +23,26 @@ internal sealed class FaultJudgement
     private readonly List<Breach> breaches = [];
     private readonly Dictionary<int, double> largest = [];
 
-    private FaultJudgement(Evaluator evaluator, DesignEvaluation evaluation)
+    private FaultJudgement(BuildModel model, DesignEvaluation evaluation)
     {
-        build = evaluator.Build;
-        shape = evaluator.Shape;
+        build = model.Build;
+        shape = model.Topology;
         this.evaluation = evaluation;
-        faults = new FaultCurrents(build, evaluator.Wiring, evaluation.Decision);
+        faults = new FaultCurrents(model, evaluation.Decision);
         overload = new Overload(build, evaluation);
-        foreach (int run in shape.Outwards)
-        {
-            AddFuse(run, evaluation.Decision.Near[run], far: false);
-            AddFuse(run, evaluation.Decision.Far[run], far: true);
-        }
+        foreach (RunEnd end in shape.Outwards.SelectMany(RunEnd.Of)) AddFuse(end);
     }
 
     /// <summary>Judges what short circuits and overloads would do to a decision.</summary>
-    /// <param name="evaluator">What worked the decision out.</param>
+    /// <param name="model">The build.</param>
     /// <param name="evaluation">The decision, worked out.</param>
-    public static FaultReport Of(Evaluator evaluator, DesignEvaluation evaluation)
+    public static FaultReport Of(BuildModel model, DesignEvaluation evaluation)
     {
-        var judgement = new FaultJudgement(evaluator, evaluation);
-        SupplyShape shape = evaluator.Shape;
-        IReadOnlyList<Clearing> clearings = new Clearings(evaluator.Build, shape, evaluation, judgement.faults).Worst();
+        var judgement = new FaultJudgement(model, evaluation);
+        SupplyShape shape = model.Topology;
+        IReadOnlyList<Clearing> clearings = new Clearings(model, evaluation, judgement.faults).Worst();
         foreach (Clearing clearing in clearings) judgement.JudgeClearing(clearing);
-        foreach (int run in shape.Outwards.Order())
-        {
-            judgement.JudgeFuse(run, evaluation.Decision.Near[run], far: false, clearings);
-            judgement.JudgeFuse(run, evaluation.Decision.Far[run], far: true, clearings);
-        }
+        foreach (RunEnd end in shape.Outwards.Order().SelectMany(RunEnd.Of)) judgement.JudgeFuse(end, clearings);
 
         judgement.JudgeBody();
         return new FaultReport(clearings, judgement.largest, judgement.breaches);
@@ -77,37 +70,36 @@ internal sealed class FaultJudgement
     {
         double limit = build.Runs[run].InsulationCelsius + build.Ruleset["heat.overload-margin"].Value;
         if (overload.Worst(run, guard, limit) is { } worst)
-            breaches.Add(new Breach(BreachKind.OverloadHurts, Severity.Caution, run, guard.IsFar, worst.Celsius, limit));
+            breaches.Add(new Breach(BreachKind.OverloadHurts, Severity.Caution, run, guard.End.IsFar, worst.Celsius, limit));
     }
 
-    private void JudgeFuse(int run, FittedFuse? fuse, bool far, IReadOnlyList<Clearing> clearings)
+    private void JudgeFuse(RunEnd end, IReadOnlyList<Clearing> clearings)
     {
-        if (fuse is null) return;
-        int node = shape.NodeAt(run, far);
+        if (evaluation.Decision.FuseAt(end) is not { } fuse) return;
+        int node = shape.NodeAt(end);
         double fault = largest.TryGetValue(node, out double amps) ? amps : largest[node] = faults.LargestAt(node);
         if (Significant.Exceeds(fault, fuse.InterruptsAmps))
         {
             bool stated = fuse.InterruptingRatingAmps is not null;
             breaches.Add(new Breach(
                 stated ? BreachKind.InterruptingTooLow : BreachKind.InterruptingUnknown,
-                stated ? Severity.Fail : Severity.Caution, run, far, fault, fuse.InterruptsAmps));
+                stated ? Severity.Fail : Severity.Caution, end.Run, end.IsFar, fault, fuse.InterruptsAmps));
         }
 
-        if (!fuse.Family.OpeningBand.IsRead
-            && clearings.Any(clearing => clearing.IsInTime && clearing.Guard.Run == run && clearing.Guard.IsFar == far))
-            breaches.Add(new Breach(BreachKind.BandRecalled, Severity.Caution, run, far));
-        JudgeCoordination(run, fuse, far);
+        if (!fuse.Family.OpeningBand.IsRead && clearings.Any(clearing => clearing.IsInTime && clearing.Guard.End == end))
+            breaches.Add(new Breach(BreachKind.BandRecalled, Severity.Caution, end.Run, end.IsFar));
+        JudgeCoordination(end, fuse);
     }
 
     /// <summary>
     /// In a fault behind a fuse, every other fuse that carries it and does not guard the same run should hold longer.
     /// </summary>
-    private void JudgeCoordination(int run, FittedFuse fuse, bool far)
+    private void JudgeCoordination(RunEnd end, FittedFuse fuse)
     {
-        int end = shape.NodeAt(run, !far);
+        int run = end.Run, behind = shape.NodeAt(end.Other);
         for (int battery = 0; battery < build.Batteries.Count; battery++)
         {
-            FaultCircuit.Fault fault = faults.SmallestAt(end, battery);
+            FaultCircuit.Fault fault = faults.SmallestAt(behind, battery);
             double passing = fuse.PassingAmps(evaluation.Decision.Conductors[run].Count);
             double own = Math.Abs(fault.BranchAmps(run));
             if (fuse.Family.OpeningBand.SlowestSeconds(own / passing) is not { } slowest) continue;
@@ -118,7 +110,7 @@ internal sealed class FaultJudgement
                 double fastest = before.Fuse.Family.OpeningBand.FastestSeconds(carried / before.PassingAmps);
                 if (!Significant.Exceeds(slowest, fastest)) continue;
                 breaches.Add(
-                    new Breach(BreachKind.NotSelective, Severity.Caution, run, far, slowest, fastest) { Other = before.Run });
+                    new Breach(BreachKind.NotSelective, Severity.Caution, run, end.IsFar, slowest, fastest) { Other = before.Run });
                 return;
             }
         }
@@ -131,9 +123,9 @@ internal sealed class FaultJudgement
             breaches.Add(new Breach(BreachKind.BodyDropLarge, Severity.Caution, 0, false, evaluation.Currents.BodyVolts, limit));
     }
 
-    private void AddFuse(int run, FittedFuse? fuse, bool far)
+    private void AddFuse(RunEnd end)
     {
-        if (fuse is not null)
-            fuses.Add(new Guard(run, far, fuse, fuse.PassingAmps(evaluation.Decision.Conductors[run].Count)));
+        if (evaluation.Decision.FuseAt(end) is { } fuse)
+            fuses.Add(new Guard(end, fuse, fuse.PassingAmps(evaluation.Decision.Conductors[end.Run].Count)));
     }
 }

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 
@@ -10,17 +11,17 @@ namespace Cablewright.Engine.ShortCircuits;
 internal sealed record FaultReport(
     IReadOnlyList<Clearing> Clearings, IReadOnlyDictionary<int, double> LargestAmps, IReadOnlyList<Breach> Breaches)
 {
-    private Dictionary<(int Run, bool IsFar), Clearing>? worst;
+    private Dictionary<RunEnd, Clearing>? worst;
 
     /// <summary>The worst clearing that a fuse decides, or <c>null</c>.</summary>
-    public Clearing? WorstOf(int run, bool isFar) => (worst ??= WorstByFuse()).GetValueOrDefault((run, isFar));
+    public Clearing? WorstOf(RunEnd fuse) => (worst ??= WorstByFuse()).GetValueOrDefault(fuse);
 
-    private Dictionary<(int Run, bool IsFar), Clearing> WorstByFuse()
+    private Dictionary<RunEnd, Clearing> WorstByFuse()
     {
-        var byFuse = new Dictionary<(int Run, bool IsFar), Clearing>();
+        var byFuse = new Dictionary<RunEnd, Clearing>();
         foreach (Clearing clearing in Clearings)
         {
-            (int, bool) fuse = (clearing.Guard.Run, clearing.Guard.IsFar);
+            RunEnd fuse = clearing.Guard.End;
             if (!byFuse.TryGetValue(fuse, out Clearing? known) || Significant.Exceeds(clearing.Strain, known.Strain))
                 byFuse[fuse] = clearing;
         }

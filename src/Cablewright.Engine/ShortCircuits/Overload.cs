@@ -85,7 +85,7 @@ internal sealed class Overload(CompleteBuild build, DesignEvaluation evaluation)
 
     private double ConductorAmps(int run, Guard guard, double share)
     {
-        bool each = evaluation.Guards.IsGuardedPerConductor(run, guard.IsFar) && guard.Run == run;
+        bool each = evaluation.Guards.IsGuardedPerConductor(guard.End with { Run = run }) && guard.Run == run;
         return share * guard.PassingAmps / (each ? evaluation.Decision.Conductors[run].Count : 1) / build.Runs[run].Bundling;
     }
 

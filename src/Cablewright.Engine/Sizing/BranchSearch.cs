@@ -107,8 +107,8 @@ internal sealed class BranchSearch
     private void TakeOhms(bool isRefined)
     {
         int runs = task.Build.Runs.Count;
-        for (int i = 0; i < task.Evaluator.Wiring.FixedOhms.Count; i++)
-            ohms[runs + i] = mostOhms[runs + i] = task.Evaluator.Wiring.FixedOhms[i];
+        for (int i = 0; i < task.Model.Circuit.FixedOhms.Count; i++)
+            ohms[runs + i] = mostOhms[runs + i] = task.Model.Circuit.FixedOhms[i];
         foreach (int run in relaxation.Shared) Take(run, relaxation.Options[run][0]);
         foreach (AmplifierWay way in relaxation.Ways)
         {

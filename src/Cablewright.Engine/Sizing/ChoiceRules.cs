@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Numerics;
@@ -14,7 +15,7 @@ namespace Cablewright.Engine.Sizing;
 /// </remarks>
 internal sealed class ChoiceRules
 {
-    private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> accepted = [];
+    private readonly HashSet<(BreachKind Kind, RunEnd End)> accepted = [];
     private readonly bool[] returnBinds;
 
     public ChoiceRules(SizingTask task)
@@ -27,10 +28,10 @@ internal sealed class ChoiceRules
     public bool AcceptsHeat => accepted.Any(breach => breach.Kind is BreachKind.OverAmpacity);
 
     /// <summary>Whether it is accepted that a run gets too hot.</summary>
-    public bool AcceptsHeatOf(int run) => accepted.Any(breach => breach.Index == run && breach.Kind is BreachKind.OverAmpacity);
+    public bool AcceptsHeatOf(int run) => accepted.Any(breach => breach.End.Run == run && breach.Kind is BreachKind.OverAmpacity);
 
     /// <summary>Whether it is accepted that a run's fuse does not protect it, or does not carry its load.</summary>
-    public bool AcceptsFuseOf(int run) => accepted.Any(breach => breach.Index == run && breach.Kind
+    public bool AcceptsFuseOf(int run) => accepted.Any(breach => breach.End.Run == run && breach.Kind
         is BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction
         or BreachKind.ParallelUnguarded or BreachKind.FuseBelowLoad);
 
@@ -41,7 +42,7 @@ internal sealed class ChoiceRules
     /// <returns>Whether there was anything to accept.</returns>
     public bool Accept(params IReadOnlyList<Breach>[] broken)
     {
-        IEnumerable<(BreachKind, int, bool)> everywhere = broken[0].Where(Binds).Select(Key);
+        IEnumerable<(BreachKind, RunEnd)> everywhere = broken[0].Where(Binds).Select(Key);
         foreach (IReadOnlyList<Breach> other in broken) everywhere = everywhere.Intersect(other.Where(Binds).Select(Key));
         int before = accepted.Count;
         accepted.UnionWith([.. everywhere]);
@@ -56,7 +57,7 @@ internal sealed class ChoiceRules
         ? returnBinds[breach.Index]
         : breach.Severity is Severity.Fail && breach.Kind is not BreachKind.DropOverLimit;
 
-    private static (BreachKind, int, bool) Key(Breach breach) => (breach.Kind, breach.Index, breach.IsFar);
+    private static (BreachKind, RunEnd) Key(Breach breach) => (breach.Kind, breach.End);
 
     private static bool CanReturn(SizingTask task, IReadOnlyList<ConductorChoice>[] candidates, string amplifier)
     {

@@ -41,16 +41,16 @@ internal sealed class CurrentCeilings
     private double running = double.PositiveInfinity;
     private double lowest = double.PositiveInfinity;
 
-    public CurrentCeilings(CompleteBuild build, CircuitModel wiring, CertainPaths paths, LoadFloors loads, Goal goal, ChoiceRules rules)
+    public CurrentCeilings(BuildModel model, CertainPaths paths, LoadFloors loads, Goal goal, ChoiceRules rules)
     {
-        this.build = build;
+        build = model.Build;
         this.paths = paths;
         this.loads = loads;
         this.goal = goal;
         hot = build.Runs.Max(Warming);
         least = OnRuns(loads.Least, load => loads.AtLowest(load, 0));
         most = [.. build.Runs.Select(_ => double.PositiveInfinity)];
-        if (rules.AcceptsHeat || wiring.Cases.Count > 2 || Enumerable.Range(0, goal.Volts.Length).Any(wiring.FeedsAlone)) return;
+        if (rules.AcceptsHeat || model.Circuit.Cases.Count > 2 || Enumerable.Range(0, goal.Volts.Length).Any(model.Circuit.FeedsAlone)) return;
         for (int round = 0; round < Rounds; round++) Tighten();
     }
 

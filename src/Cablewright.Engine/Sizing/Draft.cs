@@ -147,13 +147,13 @@ internal sealed class Draft
             foreach (int run in CuringRuns(breach))
             {
                 ConductorChoice now = conductors[run];
-                double bearing = task.Evaluator.Ampacities.OfAll(run, now);
+                double bearing = task.Model.Ampacities.OfAll(run, now);
                 ConductorChoice[] stronger = [.. candidates[run].Where(choice => choice.OhmsPerMetreAt20 < now.OhmsPerMetreAt20
-                    || task.Evaluator.Ampacities.OfAll(run, choice) > bearing)];
+                    || task.Model.Ampacities.OfAll(run, choice) > bearing)];
                 if (breach.Kind is not (BreachKind.ReturnBelowSupply or BreachKind.FuseOpensTooLate or BreachKind.FuseMayNotOpen))
                 {
                     ConductorChoice[] bears =
-                        [.. stronger.Where(choice => !Significant.Exceeds(breach.Measured, task.Evaluator.Ampacities.OfAll(run, choice)))];
+                        [.. stronger.Where(choice => !Significant.Exceeds(breach.Measured, task.Model.Ampacities.OfAll(run, choice)))];
                     if (bears.Length > 0) stronger = bears;
                 }
 
@@ -206,9 +206,9 @@ internal sealed class Draft
         }
 
         bool isAny = false;
-        foreach (int load in goal.Over(evaluation.Currents, task.Evaluator.Wiring))
+        foreach (int load in goal.Over(evaluation.Currents, task.Model.Circuit))
         {
-            shares[load] *= goal.Volts[load] / task.Evaluator.Wiring.LostVolts(load, evaluation.Currents) - Margin;
+            shares[load] *= goal.Volts[load] / task.Model.Circuit.LostVolts(load, evaluation.Currents) - Margin;
             isAny = true;
         }
 

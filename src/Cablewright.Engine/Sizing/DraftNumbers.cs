@@ -35,18 +35,18 @@ internal sealed class DraftNumbers
         this.rules = rules;
         this.decision = decision;
         this.currents = currents;
-        fuses = new FuseFloors(task.Build, task.Evaluator.Shape, task.Evaluator.Ampacities, goal.MostParallel, rules);
+        fuses = new FuseFloors(task.Model, goal.MostParallel, rules);
         full = [.. currents.PeakAmps.Select((amps, run) => Math.Max(amps, currents.ThermalAmps[run]))];
         fuses.Take(
             [.. full.Select((amps, run) => new RunAmps(0, currents.ThermalAmps[run], amps, amps, amps, 0))],
-            [.. decision.Conductors.Select((choice, run) => task.Evaluator.Ampacities.Of(run, choice.Conductor).LimitAmps)],
+            [.. decision.Conductors.Select((choice, run) => task.Model.Ampacities.Of(run, choice.Conductor).LimitAmps)],
             decision.Conductors);
     }
 
     /// <summary>Whether a candidate bears what its run carries, and can be guarded.</summary>
     public bool CanBear(int run, ConductorChoice choice)
     {
-        double bearing = task.Evaluator.Ampacities.OfAll(run, choice);
+        double bearing = task.Model.Ampacities.OfAll(run, choice);
         return bearing <= 0
             || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(currents.ThermalAmps[run], bearing))
                 && (rules.AcceptsFuseOf(run) || fuses.CanGuard(run, choice, currents.ThermalAmps[run])));
@@ -66,7 +66,7 @@ internal sealed class DraftNumbers
     /// <summary>What may be lost in the open runs on an amplifier's way where it keeps a loss in all.</summary>
     public double LimitOf(int load, int[] way, double volts)
     {
-        double other = task.Evaluator.Wiring.LostVolts(load, currents);
+        double other = task.Model.Circuit.LostVolts(load, currents);
         foreach (int branch in way)
         {
             if (branch >= full.Length) continue;
@@ -84,8 +84,8 @@ internal sealed class DraftNumbers
         CompleteRun described = task.Build.Runs[run];
         ConductorChoice now = decision.Conductors[run];
         double rise = Math.Max(0, currents.Celsius[run] - described.AirCelsius);
-        double bearing = task.Evaluator.Ampacities.OfAll(run, choice);
-        double ratio = bearing > 0 ? task.Evaluator.Ampacities.OfAll(run, now) / bearing : 1;
+        double bearing = task.Model.Ampacities.OfAll(run, choice);
+        double ratio = bearing > 0 ? task.Model.Ampacities.OfAll(run, now) / bearing : 1;
         return choice.Conductor.OhmsPerMetre(described.AirCelsius + rise * ratio * ratio) * described.LengthMetres / choice.Count;
     }
 }

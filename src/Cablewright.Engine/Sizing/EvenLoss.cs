@@ -40,7 +40,7 @@ internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[]
         foreach (ConductorChoice choice in candidates[run])
         {
             if (LostPerMetre(run, choice, strong) > voltsPerMetre
-                || Significant.Exceeds(strong.Currents.ThermalAmps[run], task.Evaluator.Ampacities.OfAll(run, choice))) continue;
+                || Significant.Exceeds(strong.Currents.ThermalAmps[run], task.Model.Ampacities.OfAll(run, choice))) continue;
             if (Significant.Exceeds(task.WeightOf(run, best), task.WeightOf(run, choice))) best = choice;
         }
 

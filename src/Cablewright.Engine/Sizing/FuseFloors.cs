@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
@@ -28,19 +29,15 @@ internal sealed class FuseFloors
     private double[] weakest = [];
 
     /// <summary>Prepares the floors for one build.</summary>
-    /// <param name="build">The build.</param>
-    /// <param name="shape">Its supply side.</param>
-    /// <param name="ampacities">What its conductors may carry.</param>
+    /// <param name="model">The build.</param>
     /// <param name="mostParallel">How many conductors may be laid in parallel.</param>
     /// <param name="rules">The rules that are to be kept; where one is not, nothing that follows from it is certain.</param>
-    public FuseFloors(
-        CompleteBuild build, SupplyShape shape, Ampacities ampacities, int mostParallel,
-        ChoiceRules rules)
+    public FuseFloors(BuildModel model, int mostParallel, ChoiceRules rules)
     {
         this.rules = rules;
-        this.build = build;
-        this.shape = shape;
-        this.ampacities = ampacities;
+        build = model.Build;
+        shape = model.Topology;
+        ampacities = model.Ampacities;
         this.mostParallel = mostParallel;
         entering = new double[build.Runs.Count];
     }
@@ -58,20 +55,20 @@ internal sealed class FuseFloors
         foreach (int battery in shape.BatteryNodes) at[battery] = double.PositiveInfinity;
         foreach (int run in shape.Outwards)
         {
-            bool fed = shape.IsFedAtFarEnd(run);
-            entering[run] = at[shape.NodeAt(run, fed)];
-            at[shape.NodeAt(run, !fed)] = Math.Min(Math.Min(entering[run], Passing(run, fed)), Passing(run, !fed));
+            RunEnd fed = shape.FedEndOf(run);
+            entering[run] = at[shape.NodeAt(fed)];
+            at[shape.NodeAt(fed.Other)] = Math.Min(Math.Min(entering[run], Passing(fed)), Passing(fed.Other));
         }
 
-        double Passing(int run, bool far) =>
-            settled is null || SlotOf(run, far).RatingAmps is not null || IsCertain(run, settled[run], SlotOf(run, far), far)
-                ? LeastPassing(run, far)
+        double Passing(RunEnd end) =>
+            settled is null || build.SlotAt(end).RatingAmps is not null || IsCertain(end, settled[end.Run])
+                ? LeastPassing(end)
                 : double.PositiveInfinity;
     }
 
-    /// <summary>Whether no fuse can guard a conductor in a run, whatever else is chosen.</summary>
+    /// <summary>Whether a fuse can guard a conductor in a run, whatever else is chosen.</summary>
     public bool CanGuard(int run, ConductorChoice choice, double lastingAmps) => build.Runs[run].Side is Side.Return
-        || (CanGuard(run, choice, lastingAmps, far: false) && CanGuard(run, choice, lastingAmps, far: true));
+        || RunEnd.Of(run).All(end => CanGuard(end, choice, lastingAmps));
 
     /// <summary>The least resistance that the fuses of a run have, in ohms.</summary>
     /// <param name="run">The run.</param>
@@ -79,7 +76,7 @@ internal sealed class FuseFloors
     /// <param name="amps">The least lasting current, and the most that a fuse may have been chosen for.</param>
     public double LeastOhms(int run, ConductorChoice choice, (double Lasting, double Most) amps) => build.Runs[run].Side is Side.Return
         ? 0
-        : LeastOhms(run, choice, amps, far: false) + LeastOhms(run, choice, amps, far: true);
+        : LeastOhms(RunEnd.Near(run), choice, amps) + LeastOhms(RunEnd.Far(run), choice, amps);
 
     /// <summary>The most resistance that the fuses of a run have while they are chosen, in ohms.</summary>
     /// <param name="run">The run.</param>
@@ -87,25 +84,24 @@ internal sealed class FuseFloors
     /// <param name="fullAmps">The least full current with nothing lost, and the most that a fuse may have been chosen for.</param>
     public double MostOhms(int run, ConductorChoice choice, (double Least, double Most) fullAmps) => build.Runs[run].Side is Side.Return
         ? 0
-        : MostOhms(run, choice, fullAmps, far: false) + MostOhms(run, choice, fullAmps, far: true);
+        : MostOhms(RunEnd.Near(run), choice, fullAmps) + MostOhms(RunEnd.Far(run), choice, fullAmps);
 
     /// <summary>The resistance that the fuses of a run have where all currents are what was taken, in ohms.</summary>
     public double LikelyOhms(int run, ConductorChoice choice) => build.Runs[run].Side is Side.Return
         ? 0
-        : LikelyOhms(run, choice, far: false) + LikelyOhms(run, choice, far: true);
+        : LikelyOhms(RunEnd.Near(run), choice) + LikelyOhms(RunEnd.Far(run), choice);
 
-    private double LikelyOhms(int run, ConductorChoice choice, bool far)
+    private double LikelyOhms(RunEnd end, ConductorChoice choice)
     {
-        FuseSlot slot = SlotOf(run, far);
-        return slot.RatingAmps is not null || IsCertain(run, choice, slot, far)
-            ? MostOhms(run, choice, (carried[run].Full, carried[run].Full), far)
-            : 0;
+        double full = carried[end.Run].Full;
+        return build.SlotAt(end).RatingAmps is not null || IsCertain(end, choice) ? MostOhms(end, choice, (full, full)) : 0;
     }
 
-    private double MostOhms(int run, ConductorChoice choice, (double Least, double Most) fullAmps, bool far)
+    private double MostOhms(RunEnd end, ConductorChoice choice, (double Least, double Most) fullAmps)
     {
-        FuseSlot slot = SlotOf(run, far);
-        if (slot.RatingAmps is not null) return LeastOhms(run, choice, (0, 0), far);
+        int run = end.Run;
+        FuseSlot slot = build.SlotAt(end);
+        if (slot.RatingAmps is not null) return LeastOhms(end, choice, (0, 0));
         if (slot.Refused) return 0;
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
@@ -117,11 +113,12 @@ internal sealed class FuseFloors
         }) / share;
     }
 
-    private bool CanGuard(int run, ConductorChoice choice, double lastingAmps, bool far)
+    private bool CanGuard(RunEnd end, ConductorChoice choice, double lastingAmps)
     {
-        FuseSlot slot = SlotOf(run, far);
-        bool atBattery = shape.IsAtBattery(run, far);
-        if (!atBattery && (!shape.IsRadial || far != shape.IsFedAtFarEnd(run))) return true;
+        int run = end.Run;
+        FuseSlot slot = build.SlotAt(end);
+        bool atBattery = shape.IsAtBattery(end);
+        if (!atBattery && (!shape.IsRadial || end != shape.FedEndOf(run))) return true;
         double before = atBattery ? double.PositiveInfinity : entering[run];
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
         if (slot.RatingAmps is { } rating)
@@ -137,15 +134,16 @@ internal sealed class FuseFloors
         return !Significant.Exceeds(LeastRating(slot, lastingAmps / share), each);
     }
 
-    private double LeastOhms(int run, ConductorChoice choice, (double Lasting, double Most) amps, bool far)
+    private double LeastOhms(RunEnd end, ConductorChoice choice, (double Lasting, double Most) amps)
     {
-        FuseSlot slot = SlotOf(run, far);
+        int run = end.Run;
+        FuseSlot slot = build.SlotAt(end);
         if (slot.RatingAmps is { } given)
             return Ohms(run, FuseFamily.Of(slot.Family!.Value), given) / (IsPerConductor(slot, choice, chosen: false) ? choice.Count : 1);
-        if (!IsCertain(run, choice, slot, far)) return 0;
+        if (!IsCertain(end, choice)) return 0;
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
-        bool mustBeBorne = !rules.AcceptsFuseOf(run) && (shape.IsAtBattery(run, far) || Significant.Exceeds(entering[run], each));
+        bool mustBeBorne = !rules.AcceptsFuseOf(run) && (shape.IsAtBattery(end) || Significant.Exceeds(entering[run], each));
         (double Lasting, double Most) shared = (amps.Lasting / share, amps.Most / share);
         return FamiliesFor(run, slot, shared, each)
             .Min(family => Ohms(run, family, MostRating(run, family, shared.Most, mustBeBorne ? each : null))) / share;
@@ -161,12 +159,12 @@ internal sealed class FuseFloors
         return CarryingHot(run, blade, amps.Lasting) is { } rating && rating <= small ? [blade, strip] : [strip];
     }
 
-    private bool IsCertain(int run, ConductorChoice choice, FuseSlot slot, bool far) =>
-        !slot.Refused
+    private bool IsCertain(RunEnd end, ConductorChoice choice) =>
+        build.SlotAt(end) is { Refused: false } slot
         && (slot.MustBeFitted
-            || shape.IsAtBattery(run, far)
-            || (shape.IsRadial && far == shape.IsFedAtFarEnd(run)
-                && Significant.Exceeds(entering[run], ampacities.Of(run, choice.Conductor).LimitAmps)));
+            || shape.IsAtBattery(end)
+            || (shape.IsRadial && end == shape.FedEndOf(end.Run)
+                && Significant.Exceeds(entering[end.Run], ampacities.Of(end.Run, choice.Conductor).LimitAmps)));
 
     /// <summary>The largest rating of a family that the plan may come to; see <see cref="FusePlan"/>.</summary>
     /// <param name="run">The run.</param>
@@ -181,9 +179,10 @@ internal sealed class FuseFloors
     }
 
     /// <summary>What the fuse at an end lets through at least; infinite where none can stand there.</summary>
-    private double LeastPassing(int run, bool far)
+    private double LeastPassing(RunEnd end)
     {
-        FuseSlot slot = SlotOf(run, far);
+        int run = end.Run;
+        FuseSlot slot = build.SlotAt(end);
         if (slot.RatingAmps is { } rating) return rating;
         if (slot.Refused) return double.PositiveInfinity;
         if (rules.AcceptsFuseOf(run)) return 0;
@@ -227,6 +226,4 @@ internal sealed class FuseFloors
 
     private static bool IsPerConductor(FuseSlot slot, ConductorChoice choice, bool chosen) =>
         choice.Count > 1 && (slot.PerConductor ?? chosen);
-
-    private FuseSlot SlotOf(int run, bool far) => far ? build.Runs[run].Far : build.Runs[run].Near;
 }

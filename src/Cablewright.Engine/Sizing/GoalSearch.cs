@@ -160,6 +160,6 @@ internal sealed class GoalSearch
         if (task.BrokenByStrongest(CandidateList.MostInParallel) is not { } parallel) return false;
         return atHand is null
             ? rules.Accept(here, parallel)
-            : rules.Accept(here, parallel, [.. atHand.Breaches, .. FaultJudgement.Of(task.Evaluator, atHand).Breaches]);
+            : rules.Accept(here, parallel, [.. atHand.Breaches, .. FaultJudgement.Of(task.Model, atHand).Breaches]);
     }
 }

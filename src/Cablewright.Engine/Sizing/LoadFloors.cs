@@ -12,8 +12,11 @@ namespace Cablewright.Engine.Sizing;
 /// drops: beginning with d = 0, each round is proven by the one before, by induction and without assuming that the circuit as a
 /// whole responds monotonically.
 /// </remarks>
-internal sealed class LoadFloors(CompleteBuild build, CircuitModel wiring, Goal goal)
+internal sealed class LoadFloors(BuildModel model, Goal goal)
 {
+    private readonly CompleteBuild build = model.Build;
+    private readonly CircuitModel wiring = model.Circuit;
+
     /// <summary>The least current with the engine running, of an amplifier whose drop is at least this.</summary>
     public double Running(int load, double dropVolts)
     {

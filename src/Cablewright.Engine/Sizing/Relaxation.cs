@@ -55,11 +55,10 @@ internal sealed class Relaxation
     {
         this.task = task;
         this.goal = goal;
-        CircuitModel wiring = task.Evaluator.Wiring;
-        loads = new LoadFloors(task.Build, wiring, goal);
-        var ceilings = new CurrentCeilings(task.Build, wiring, task.Paths, loads, goal, rules);
-        var fuses = new FuseFloors(
-            task.Build, task.Evaluator.Shape, task.Evaluator.Ampacities, goal.MostParallel, rules);
+        CircuitModel wiring = task.Model.Circuit;
+        loads = new LoadFloors(task.Model, goal);
+        var ceilings = new CurrentCeilings(task.Model, task.Paths, loads, goal, rules);
+        var fuses = new FuseFloors(task.Model, goal.MostParallel, rules);
         Floors = new RunFloors(task, fuses, rules);
         Returns = returns;
         Amps = [.. Enumerable.Range(0, goal.Volts.Length).Select(load => new LoadAmps(
@@ -204,7 +203,7 @@ internal sealed class Relaxation
     }
 
     private double LeastOhmsOf(int branch) =>
-        branch < Options.Length ? Options[branch].Min(option => option.Ohms) : task.Evaluator.Wiring.FixedOhms[branch - Options.Length];
+        branch < Options.Length ? Options[branch].Min(option => option.Ohms) : task.Model.Circuit.FixedOhms[branch - Options.Length];
 
     private bool MayPair(int load, int one, int other)
     {
@@ -253,7 +252,7 @@ internal sealed class Relaxation
     }
 
     /// <summary>What one conductor of a candidate bears.</summary>
-    public double BearingOf(int run, RunOption option) => task.Evaluator.Ampacities.Of(run, option.Choice.Conductor).LimitAmps;
+    public double BearingOf(int run, RunOption option) => task.Model.Ampacities.Of(run, option.Choice.Conductor).LimitAmps;
 
     private double OhmsOf(int run, ConductorChoice choice, bool isCold) => task.Paths.LoadsOn[run].Count == 0 ? 0
         : isCold ? Floors.ColdOhms(run, choice)

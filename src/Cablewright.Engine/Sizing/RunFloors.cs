@@ -54,7 +54,7 @@ internal sealed class RunFloors(SizingTask task, FuseFloors fuses, ChoiceRules r
     /// <summary>Whether a conductor can bear what a run carries at least, and be guarded.</summary>
     public bool CanBear(int run, ConductorChoice choice, RunAmps amps)
     {
-        double bearing = task.Evaluator.Ampacities.OfAll(run, choice);
+        double bearing = task.Model.Ampacities.OfAll(run, choice);
         return bearing <= 0
             || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(amps.Lasting, bearing))
                 && (rules.AcceptsFuseOf(run) || fuses.CanGuard(run, choice, amps.Lasting)));

@@ -39,19 +39,20 @@ internal sealed class Sizer
     }
 
     /// <summary>Decides what is open; the search stops where it is once the build's meter is used up.</summary>
-    /// <param name="build">The build.</param>
-    /// <param name="evaluator">Works out each trial.</param>
+    /// <param name="evaluator">Works out each trial of the build.</param>
     /// <param name="proves">Whether the best is looked for and proven; a good choice will else do.</param>
-    public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, bool proves = true)
+    public static SizedBuild Size(Evaluator evaluator, bool proves = true)
     {
+        CompleteBuild build = evaluator.Model.Build;
         if (IsGiven(build)) return SizedBuild.Given(evaluator, evaluator.Evaluate(Given(build)));
-        return new Sizer(new SizingTask(build, evaluator), proves).Choose();
+        return new Sizer(new SizingTask(evaluator), proves).Choose();
     }
 
     /// <summary>The same; <c>null</c> where everything is given and the voltage collapses.</summary>
-    public static SizedBuild? TrySize(CompleteBuild build, Evaluator evaluator)
+    public static SizedBuild? TrySize(Evaluator evaluator)
     {
-        if (!IsGiven(build)) return Size(build, evaluator);
+        CompleteBuild build = evaluator.Model.Build;
+        if (!IsGiven(build)) return Size(evaluator);
         return evaluator.TryEvaluate(Given(build)) is { } evaluation
             ? SizedBuild.Given(evaluator, evaluation)
             : null;
@@ -80,7 +81,7 @@ internal sealed class Sizer
         if (task.Open.Any(run => build.Runs[run].Wish.Count is null)) yield return GoalOf(hard, CandidateList.MostInParallel);
     }
 
-    private Goal GoalOf(double volts, int mostParallel) => Goal.Of(volts, mostParallel, build, task.Evaluator.Wiring);
+    private Goal GoalOf(double volts, int mostParallel) => Goal.Of(volts, mostParallel, task.Model);
 
     private SizedBuild? Reached(Goal goal)
     {
@@ -124,7 +125,7 @@ internal sealed class Sizer
         return Reached(hard with
         {
             Volts = [.. hard.Volts.Select((volts, amplifier) =>
-                Math.Max(volts, task.Evaluator.Wiring.LostVolts(amplifier, strongest.Currents) + margin))],
+                Math.Max(volts, task.Model.Circuit.LostVolts(amplifier, strongest.Currents) + margin))],
         }) ?? Unproven(strongest);
     }
 
@@ -134,7 +135,7 @@ internal sealed class Sizer
     private SizedBuild Unproven(DesignEvaluation evaluation)
     {
         task.Allow(1);
-        return new SizedBuild(evaluation, FaultJudgement.Of(task.Evaluator, evaluation), !task.IsOutOfWork) { Cost = CostOf(evaluation) };
+        return new SizedBuild(evaluation, FaultJudgement.Of(task.Model, evaluation), !task.IsOutOfWork) { Cost = CostOf(evaluation) };
     }
 
     private double CostOf(DesignEvaluation evaluation) =>

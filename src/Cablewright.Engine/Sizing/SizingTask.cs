@@ -21,15 +21,15 @@ internal sealed class SizingTask
     private readonly Dictionary<int, IReadOnlyList<Breach>?> broken = [];
     private double workLimit = double.PositiveInfinity;
 
-    public SizingTask(CompleteBuild build, Evaluator evaluator)
+    public SizingTask(Evaluator evaluator)
     {
-        Build = build;
         Evaluator = evaluator;
+        CompleteBuild build = Build;
         Costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         prefer = build.Stated.Sizing.Prefer;
         Open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
-        Paths = new CertainPaths(evaluator.Wiring, build.Draws.Count);
-        Ways = ShortestWays.Of(evaluator.Wiring, build.Draws.Count);
+        Paths = new CertainPaths(Model.Circuit, build.Draws.Count);
+        Ways = ShortestWays.Of(Model.Circuit, build.Draws.Count);
         int[] ordered = [.. Open.OrderBy(run => build.Stated.Amplifiers.Any(IsAt(run)) ? 0 : 1)];
         Tree = new RunTree(Paths.Of, ordered);
         DraftTree = Enumerable.Range(0, Ways.Length).All(load => Ways[load].Order().SequenceEqual(Paths.Of[load].Order()))
@@ -37,9 +37,11 @@ internal sealed class SizingTask
             : new RunTree(Ways, ordered);
     }
 
-    public CompleteBuild Build { get; }
-
     public Evaluator Evaluator { get; }
+
+    public BuildModel Model => Evaluator.Model;
+
+    public CompleteBuild Build => Model.Build;
 
     public ConductorCosts Costs { get; }
 
@@ -99,7 +101,7 @@ internal sealed class SizingTask
         if (!broken.TryGetValue(mostParallel, out IReadOnlyList<Breach>? known))
         {
             known = Evaluate([.. Candidates(mostParallel).Select(choices => choices[^1])]) is { } evaluation
-                ? [.. evaluation.Breaches, .. FaultJudgement.Of(Evaluator, evaluation).Breaches]
+                ? [.. evaluation.Breaches, .. FaultJudgement.Of(Model, evaluation).Breaches]
                 : null;
             broken.Add(mostParallel, known);
         }

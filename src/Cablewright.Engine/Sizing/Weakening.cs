@@ -54,13 +54,13 @@ internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<Conduc
     /// <summary>Whether one step lighter may do: it bears the heat, and by prediction no drop ends far above its goal.</summary>
     private bool IsPromising(int run, DesignEvaluation present, ConductorChoice then)
     {
-        if (Significant.Exceeds(present.Currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
+        if (Significant.Exceeds(present.Currents.ThermalAmps[run], evaluator.Model.Ampacities.OfAll(run, then))) return false;
         if (model is null || !model.IsOf(present.Currents)) model = new DropModel(task, present.Currents);
         task.Count(Relaxation.VisitCost * goal.Volts.Length);
         ConductorChoice now = present.Decision.Conductors[run];
         for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
         {
-            double drop = evaluator.Wiring.LostVolts(amplifier, present.Currents);
+            double drop = evaluator.Model.Circuit.LostVolts(amplifier, present.Currents);
             if (drop - Doubt * model.Gain(amplifier, run, now, then) > goal.Volts[amplifier]) return false;
         }
 

@@ -19,15 +19,16 @@ internal sealed class EnergyBalance
     /// <summary>What was worked out already: chargers in parallel would else ask for the same many times over.</summary>
     private readonly Dictionary<SupplyGroup, double> averages = new(ReferenceEqualityComparer.Instance);
 
-    public EnergyBalance(CompleteBuild build, CircuitModel wiring, WorstCurrents currents)
+    public EnergyBalance(BuildModel model, WorstCurrents currents)
     {
-        this.build = build;
+        build = model.Build;
         this.currents = currents;
+        CircuitModel wiring = model.Circuit;
         SupplyParts running = wiring.PartsRunning, off = wiring.PartsWithEngineOff;
-        Running = SupplyGroup.Of(build, wiring, running);
+        Running = SupplyGroup.Of(model, running);
         Main = Running.First(group => group.IsCharged(build));
         BehindChargers = [.. Running.Where(group => group.ChargersTo.Length > 0)];
-        Playing = [.. (off == running ? Running : SupplyGroup.Of(build, wiring, off)).Where(group => group.Amplifiers.Length > 0)];
+        Playing = [.. (off == running ? Running : SupplyGroup.Of(model, off)).Where(group => group.Amplifiers.Length > 0)];
         PeakAmps = Main.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier])
             + Main.ChargersFrom.Sum(run => InputAmps(run, RatingOf(run), build.ChargingVolts));
         AverageAmps = AverageOf(Main);

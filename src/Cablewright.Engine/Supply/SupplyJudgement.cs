@@ -20,10 +20,11 @@ internal sealed class SupplyJudgement
         this.balance = balance;
     }
 
-    public static SupplyReport Of(CompleteBuild build, CircuitModel wiring, DesignEvaluation evaluation)
+    public static SupplyReport Of(BuildModel model, DesignEvaluation evaluation)
     {
-        var balance = new EnergyBalance(build, wiring, evaluation.Currents);
-        SupplyCircuit? circuit = evaluation.SolvableShare < 1 ? null : new SupplyCircuit(build, wiring, evaluation.Currents);
+        CompleteBuild build = model.Build;
+        var balance = new EnergyBalance(model, evaluation.Currents);
+        SupplyCircuit? circuit = evaluation.SolvableShare < 1 ? null : new SupplyCircuit(model, evaluation.Currents);
         IReadOnlyList<SupplyCaseResult> cases = circuit is null ? [] : new SupplyCases(build, circuit, balance).All();
         var judgement = new SupplyJudgement(build, balance);
         judgement.JudgeCurrents();

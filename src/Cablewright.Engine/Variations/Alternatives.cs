@@ -76,7 +76,7 @@ internal sealed class Alternatives
         DesignEvaluation evaluation = variant.Sized.Evaluation;
         CompleteRun described = variant.Build.Runs[run];
         double amps = evaluation.Currents.PeakAmps[run], ohms = evaluation.Currents.Ohms[run];
-        double ampacity = variant.Evaluator.Ampacities.OfAll(run, choice);
+        double ampacity = variant.Evaluator.Model.Ampacities.OfAll(run, choice);
         return new AlternativeResult(
             choice.Conductor.Size, choice.Conductor.Material, choice.Count, ohms * amps, ohms * amps * amps,
             evaluation.Currents.Celsius[run], ampacity > 0 ? evaluation.Currents.ThermalAmps[run] / ampacity : null, variant.Verdict,

@@ -49,7 +49,7 @@ internal static class TradeOff
         var variant = Variant.Of(limited, build.Ruleset, meter.Part(build.Ruleset["ask.work-budget"].Value));
         if (!variant.Sized.IsComplete || !variant.Stands) return null;
         DesignEvaluation evaluation = variant.Sized.Evaluation;
-        CircuitModel wiring = variant.Evaluator.Wiring;
+        CircuitModel wiring = variant.Evaluator.Model.Circuit;
         double worst = Enumerable.Range(0, build.Draws.Count).Max(amplifier =>
             wiring.LostVolts(amplifier, evaluation.Currents) / wiring.SourceVoltsOf(amplifier) * 100);
         IEnumerable<int> open = Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null);

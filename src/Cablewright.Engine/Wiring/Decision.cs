@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
 
@@ -14,6 +15,9 @@ internal sealed class Decision(ConductorChoice[] conductors, FittedFuse?[] near,
 
     /// <summary>The fuse at each run's end.</summary>
     public FittedFuse?[] Far { get; } = far;
+
+    /// <summary>The fuse at an end of a run.</summary>
+    public FittedFuse? FuseAt(RunEnd end) => (end.IsFar ? Far : Near)[end.Run];
 
     /// <summary>Resistance of the fuses of a run, in ohms.</summary>
     public double FuseOhms(int run) =>

@@ -35,10 +35,10 @@ internal sealed class Operation
     private readonly double[] thermalVolts;
     private double[] lastCelsius;
 
-    public Operation(CompleteBuild build, CircuitModel wiring)
+    public Operation(BuildModel model)
     {
-        this.build = build;
-        this.wiring = wiring;
+        build = model.Build;
+        wiring = model.Circuit;
         branchOhms = new double[wiring.Network.Branches.Count];
         for (int i = 0; i < wiring.FixedOhms.Count; i++) branchOhms[build.Runs.Count + i] = wiring.FixedOhms[i];
         full = new LoadDraw[wiring.Network.Loads.Count];

@@ -27,10 +27,10 @@ internal sealed class SupplyCircuit
     private readonly double[] held;
     private readonly int[] diodes;
 
-    public SupplyCircuit(CompleteBuild build, CircuitModel wiring, WorstCurrents currents)
+    public SupplyCircuit(BuildModel model, WorstCurrents currents)
     {
-        this.build = build;
-        this.wiring = wiring;
+        build = model.Build;
+        wiring = model.Circuit;
         warmOhms = [.. currents.Ohms, .. wiring.FixedOhms];
         LoadPort[] amplifiers = [.. wiring.Network.Loads.Take(build.Draws.Count)];
         LoadPort[] inputs = [.. wiring.Network.Loads.Skip(build.Draws.Count).Take(wiring.ChargerRuns.Count)];

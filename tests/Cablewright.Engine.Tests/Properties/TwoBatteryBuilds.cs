@@ -47,8 +47,8 @@ internal static class TwoBatteryBuilds
     public static (FaultCurrents Faults, CircuitModel Wiring) FaultsOf(Build build)
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        var wiring = new CircuitModel(complete);
-        return (new FaultCurrents(complete, wiring, DecisionOf(complete)), wiring);
+        var model = BuildModel.Of(complete);
+        return (new FaultCurrents(model, DecisionOf(complete)), model.Circuit);
     }
 
     public static Decision DecisionOf(CompleteBuild complete) => new(

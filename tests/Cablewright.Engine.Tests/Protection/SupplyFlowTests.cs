@@ -68,8 +68,8 @@ public class SupplyFlowTests
             (int start, int end) = shape.EndsOf(run);
             Assert.Equal(before, new SupplyFlow(shape, decision).IntoWithoutEach(start)[shape.RunsAt(start).IndexOf(run)]);
             Assert.Equal(0, new SupplyFlow(shape, decision).IntoWithoutEach(end)[shape.RunsAt(end).IndexOf(run)]);
-            Assert.Equal(Math.Min(before, Rating(fuses[2 * run])), guards.EnteringAmps(run, far: false));
-            Assert.Equal(0, guards.EnteringAmps(run, far: true));
+            Assert.Equal(Math.Min(before, Rating(fuses[2 * run])), guards.EnteringAmps(RunEnd.Near(run)));
+            Assert.Equal(0, guards.EnteringAmps(RunEnd.Far(run)));
         }
     }, iter: 2000);
 

@@ -84,7 +84,7 @@ public class DraftTests
     public void The_work_on_any_number_of_runs_is_bounded()
     {
         CompleteBuild build = BuildCompletion.Complete(Chain(150), RulesetLibrary.Newest, new WorkMeter(Budget));
-        Sizer.Size(build, new Evaluator(build));
+        Sizer.Size(new Evaluator(build));
         Assert.InRange(build.Meter.Used, 0, 1.1 * Budget);
     }
 
