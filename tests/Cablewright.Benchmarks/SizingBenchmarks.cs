@@ -34,7 +34,7 @@ public class SizingBenchmarks
     {
         CompleteBuild build = BuildCompletion.Complete(open, RulesetLibrary.Newest, WorkBudgets.MeterFor(open));
         SizedBuild sized = Sizer.Size(new Evaluator(build));
-        return sized.Evaluation.Breaches.Count;
+        return sized.Evaluation.Violations.Count;
     }
 
     [Benchmark]

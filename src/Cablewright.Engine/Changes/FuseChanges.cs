@@ -27,7 +27,7 @@ internal sealed class FuseChanges(CompleteBuild build)
         yield return Open(place);
         if (slot.Refused) yield break;
         yield return OfFamily(place, null);
-        foreach (FuseFamily family in FuseFamily.All.Where(family => family.OpeningBand.IsRead && family.Name != slot.Family))
+        foreach (FuseFamily family in FuseFamily.All.Where(family => family.TimeCurrentBand.IsRead && family.Name != slot.Family))
             yield return OfFamily(place, family.Name);
     }
 
@@ -80,10 +80,10 @@ internal sealed class FuseChanges(CompleteBuild build)
     /// <summary>The fuse that stands in a place; <c>null</c> where it is the one that is given.</summary>
     private Change? Fitted(RunEnd place, Variant variant)
     {
-        Decision decision = variant.Sized.Evaluation.Decision;
+        Design design = variant.Sized.Evaluation.Design;
         FuseSlot slot = build.SlotAt(place);
-        if (decision.FuseAt(place) is not { } fuse) return null;
-        bool isShared = decision.Conductors[place.Run].Count > 1;
+        if (design.FuseAt(place) is not { } fuse) return null;
+        bool isShared = design.Conductors[place.Run].Count > 1;
         FuseWish? left = variant.Build.Stated.FuseAt(place);
         Edit[] edits = [.. Edits(place, left, fuse, isShared)];
         if (edits.Length == 0) return null;

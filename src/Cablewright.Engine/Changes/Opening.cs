@@ -81,7 +81,7 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
         Change named = besides;
         foreach (int run in runs.Order())
         {
-            ConductorChoice choice = variant.Sized.Evaluation.Decision.Conductors[run];
+            ConductorChoice choice = variant.Sized.Evaluation.Design.Conductors[run];
             if (choice != conductors.Now(run)) named = named.And(conductors.To(run, choice));
         }
 

@@ -49,25 +49,25 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
     public Variant WithSupplyOf(Build build, WorkMeter meter)
     {
         var evaluator = new Evaluator(BuildCompletion.Complete(build, Build.Ruleset, meter));
-        DesignEvaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Decision.Conductors));
+        DesignEvaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Design.Conductors));
         return new Variant(
             evaluator, SizedBuild.Given(evaluator, evaluation), SupplyJudgement.Of(evaluator.Model, evaluation));
     }
 
     /// <summary>Every rule that does not hold.</summary>
-    public IEnumerable<Breach> Breaches => Sized.Breaches.Concat(Supply.Breaches);
+    public IEnumerable<Violation> Violations => Sized.Violations.Concat(Supply.Violations);
 
     /// <summary>The worst of them.</summary>
-    public Verdict Verdict => Verdicts.Of(Breaches.Select(breach => breach.Severity));
+    public Verdict Verdict => Verdicts.Of(Violations.Select(violation => violation.Severity));
 
     /// <summary>Metal of all conductors, in grams.</summary>
     public double ConductorGrams => Enumerable.Range(0, Build.Runs.Count)
-        .Sum(run => Sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * Build.Runs[run].LengthMetres * 1000);
+        .Sum(run => Sized.Evaluation.Design.Conductors[run].KilogramsPerMetre * Build.Runs[run].LengthMetres * 1000);
 
     /// <summary>Whether no rule fails.</summary>
     public bool Stands => Verdict < Verdict.Fail;
 
     /// <summary>What weighs most and, among equals, is the most dangerous; <c>null</c> where every rule holds.</summary>
-    public Breach? Worst => Breaches.OrderByDescending(breach => breach.Severity).ThenBy(breach => breach.Kind)
-        .ThenBy(breach => breach.Index).Select(breach => (Breach?)breach).FirstOrDefault();
+    public Violation? Worst => Violations.OrderByDescending(violation => violation.Severity).ThenBy(violation => violation.Kind)
+        .ThenBy(violation => violation.Index).Select(violation => (Violation?)violation).FirstOrDefault();
 }

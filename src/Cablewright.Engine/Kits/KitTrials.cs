@@ -29,10 +29,10 @@ internal sealed class KitTrials
         this.meter = meter;
         advises = !isBrief;
         Assessment first = Assessor.Assess(Opened(build, null), ruleset, meter, advises: false, out Variant variant);
-        HashSet<string> vehicles = [.. new JobNeeds(variant.Build, first.Runs).Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
+        HashSet<string> vehicles = [.. new BillOfMaterials(variant.Build, first.Runs).Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
         open = Opened(WithAddedRuns(build, first), vehicles);
         Baseline = Assessor.Assess(open, ruleset, meter, advises: false, out variant);
-        Needs = new JobNeeds(variant.Build, Baseline.Runs);
+        Needs = new BillOfMaterials(variant.Build, Baseline.Runs);
         failsAnyway = Places(Baseline, Severity.Fail);
         cautionsAnyway = Places(Baseline, Severity.Caution);
     }
@@ -41,7 +41,7 @@ internal sealed class KitTrials
     public Assessment Baseline { get; }
 
     /// <summary>What the job needs beyond the conductors themselves.</summary>
-    public JobNeeds Needs { get; }
+    public BillOfMaterials Needs { get; }
 
     /// <summary>How many assessments were made for the trials.</summary>
     public int Assessed => known.Count;

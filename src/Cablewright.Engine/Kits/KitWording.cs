@@ -8,7 +8,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Kits;
 
 /// <summary>Puts what is wrong with a kit's cables and fuses into words.</summary>
-internal sealed class KitWording(KitIssues issues, Phrase phrase, JobNeeds needs)
+internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterials needs)
 {
     private const string Bears = "kit.wire-bears";
 

@@ -29,12 +29,12 @@ internal sealed class AssessmentWriter(Variant variant)
 
     public Assessment Write(IReadOnlyList<Question> questions)
     {
-        List<Breach> breaches = [.. variant.Breaches];
-        if (!sized.IsComplete) breaches.Add(new Breach(BreachKind.BudgetReached, Severity.Info, 0));
-        IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(breaches);
+        List<Violation> violations = [.. variant.Violations];
+        if (!sized.IsComplete) violations.Add(new Violation(ViolationKind.BudgetReached, Severity.Info, 0));
+        IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(violations);
         Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));
         RunResult[] runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)];
-        var needs = new JobNeeds(build, runs);
+        var needs = new BillOfMaterials(build, runs);
         var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         IReadOnlyList<MaterialLine> materials = MaterialList.Of(needs, costs);
         return new Assessment
@@ -57,13 +57,13 @@ internal sealed class AssessmentWriter(Variant variant)
 
     private AmplifierResult AmplifierOf(int amplifier)
     {
-        double terminal = evaluation.Currents.TerminalVolts[amplifier];
-        double lost = model.Circuit.LostVolts(amplifier, evaluation.Currents);
-        double amps = evaluation.Currents.LoadAmps[amplifier];
+        double terminal = evaluation.Envelope.TerminalVolts[amplifier];
+        double lost = model.Circuit.LostVolts(amplifier, evaluation.Envelope);
+        double amps = evaluation.Envelope.LoadAmps[amplifier];
         return new AmplifierResult(
             build.Stated.Amplifiers[amplifier].Id,
             amps,
-            evaluation.Currents.ThermalLoadAmps[amplifier],
+            evaluation.Envelope.ThermalLoadAmps[amplifier],
             terminal,
             lost,
             lost / model.Circuit.SourceVoltsOf(amplifier) * 100,
@@ -74,12 +74,12 @@ internal sealed class AssessmentWriter(Variant variant)
     private RunResult RunOf(int index)
     {
         CompleteRun run = build.Runs[index];
-        ConductorChoice choice = evaluation.Decision.Conductors[index];
+        ConductorChoice choice = evaluation.Design.Conductors[index];
         AmpacityFigures each = model.Ampacities.Of(index, choice.Conductor);
-        double amps = Flowing(evaluation.Currents.PeakAmps[index]), ohms = evaluation.Currents.Ohms[index];
-        double thermal = Flowing(evaluation.Currents.ThermalAmps[index]);
+        double amps = Flowing(evaluation.Envelope.PeakAmps[index]), ohms = evaluation.Envelope.Ohms[index];
+        double thermal = Flowing(evaluation.Envelope.ThermalAmps[index]);
         double limit = each.LimitAmps * choice.Count;
-        bool unguarded = run.Side is Side.Return || evaluation.Guards.IsUnguarded(index);
+        bool isUnprotected = run.Side is Side.Return || evaluation.Protection.IsUnprotected(index);
         return new RunResult
         {
             Id = run.Id,
@@ -94,12 +94,12 @@ internal sealed class AssessmentWriter(Variant variant)
             ResistanceMilliohms = ohms * 1000,
             DropVolts = ohms * amps,
             LossWatts = ohms * amps * amps,
-            TemperatureCelsius = evaluation.Currents.Celsius[index],
+            TemperatureCelsius = evaluation.Envelope.Celsius[index],
             AmpacityAmps = limit,
             AmpacityTableAmps = each.TableAmps * choice.Count,
             AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
             Utilisation = limit > 0 ? thermal / limit : null,
-            GuardedBy = unguarded ? [] : [.. evaluation.Guards.GuardsOf(index).Select(guard => build.Runs[guard].Id)],
+            ProtectedBy = isUnprotected ? [] : [.. evaluation.Protection.RunsProtecting(index).Select(device => build.Runs[device].Id)],
             Fuse = FuseOf(RunEnd.Near(index)),
             FarFuse = FuseOf(RunEnd.Far(index)),
             Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, thermal),
@@ -125,10 +125,10 @@ internal sealed class AssessmentWriter(Variant variant)
 
     private FuseResult? FuseOf(RunEnd end)
     {
-        if (evaluation.Decision.FuseAt(end) is not { } fuse) return null;
+        if (evaluation.Design.FuseAt(end) is not { } fuse) return null;
         Clearing? worst = sized.Faults.WorstOf(end);
-        double amps = Flowing(evaluation.Currents.PeakAmps[end.Run]);
-        double ohms = fuse.Ohms(evaluation.Decision.Conductors[end.Run].Count);
+        double amps = Flowing(evaluation.Envelope.PeakAmps[end.Run]);
+        double ohms = fuse.Ohms(evaluation.Design.Conductors[end.Run].Count);
         return new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor)
         {
             DropVolts = ohms * amps,
@@ -136,8 +136,8 @@ internal sealed class AssessmentWriter(Variant variant)
             LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(model.Topology.NodeAt(end), out double largest)
                 ? largest
                 : null,
-            SmallestFaultAmps = worst?.GuardAmps,
-            OpensSeconds = worst?.OpensSeconds,
+            SmallestFaultAmps = worst?.DeviceAmps,
+            ClearingSeconds = worst?.ClearingSeconds,
             ConductorWithstandSeconds = worst is { } clearing && double.IsFinite(clearing.WithstandSeconds)
                 ? clearing.WithstandSeconds
                 : null,

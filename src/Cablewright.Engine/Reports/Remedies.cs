@@ -20,23 +20,23 @@ internal sealed class Remedies(Variant variant)
     private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
 
     /// <summary>
-    /// The smallest usual conductor that bears a run's load where the run lies, and the fuse that such a load needs, so that the
+    /// The smallest usual conductor that carries a run's load where the run lies, and the fuse that such a load needs, so that the
     /// cure does not lead into the next fault.
     /// </summary>
     public string ConductorForLoad(int run)
     {
-        double load = evaluation.Currents.ThermalAmps[run];
-        if (build.Runs[run].Side is Side.Return) return ConductorThatBears(run, load);
-        FuseFamily family = (evaluation.Decision.Near[run] ?? evaluation.Decision.Far[run])?.Family ?? FuseFamily.UsualFor(load);
+        double load = evaluation.Envelope.ThermalAmps[run];
+        if (build.Runs[run].Side is Side.Return) return ConductorThatCarries(run, load);
+        FuseFamily family = (evaluation.Design.Near[run] ?? evaluation.Design.Far[run])?.Family ?? FuseFamily.UsualFor(load);
         return family.SmallestCarrying(load) is { } rating
-            ? $"{ConductorThatBears(run, rating)}, behind a fuse of {Phrase.Amps(rating)} ({family.Name.Word()})"
-            : ConductorThatBears(run, load);
+            ? $"{ConductorThatCarries(run, rating)}, behind a fuse of {Phrase.Amps(rating)} ({family.Name.Word()})"
+            : ConductorThatCarries(run, load);
     }
 
-    /// <summary>The smallest usual conductor of the run's metal that bears a current where the run lies.</summary>
-    public string ConductorThatBears(int run, double amps)
+    /// <summary>The smallest usual conductor of the run's metal that carries a current where the run lies.</summary>
+    public string ConductorThatCarries(int run, double amps)
     {
-        ConductorChoice choice = evaluation.Decision.Conductors[run];
+        ConductorChoice choice = evaluation.Design.Conductors[run];
         ConductorSize? enough = CandidateList.Usual(build.Stated.Units).FirstOrDefault(size =>
             !Significant.Exceeds(
                 amps,
@@ -50,20 +50,20 @@ internal sealed class Remedies(Variant variant)
     public string FuseFor(RunEnd end)
     {
         int run = end.Run;
-        FittedFuse? present = evaluation.Decision.FuseAt(end);
+        FittedFuse? present = evaluation.Design.FuseAt(end);
         double load =
-            evaluation.Currents.ThermalAmps[run]
-                / (present is { PerConductor: true } ? evaluation.Decision.Conductors[run].Count : 1);
-        double bearing = model.Ampacities.Of(run, evaluation.Decision.Conductors[run].Conductor).LimitAmps;
+            evaluation.Envelope.ThermalAmps[run]
+                / (present is { PerConductor: true } ? evaluation.Design.Conductors[run].Count : 1);
+        double ampacity = model.Ampacities.Of(run, evaluation.Design.Conductors[run].Conductor).LimitAmps;
         FuseFamily family = present?.Family ?? FuseFamily.UsualFor(load);
         double[] fitting =
         [
             .. family.RatingsAmps.Values.Where(rating =>
-                !Significant.Exceeds(rating, bearing) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
+                !Significant.Exceeds(rating, ampacity) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
         ];
         return fitting.Length == 0
             ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears "
-                + $"{Phrase.Amps(bearing)}: use a larger conductor"
+                + $"{Phrase.Amps(ampacity)}: use a larger conductor"
             : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load"
                 + (fitting.Length > 1
                     ? $", up to {Phrase.Amps(fitting[^1])} protects the conductor"

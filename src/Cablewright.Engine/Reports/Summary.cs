@@ -34,14 +34,14 @@ internal static class Summary
         CompleteBuild build = variant.Build;
         CircuitModel circuit = variant.Evaluator.Model.Circuit;
         DesignEvaluation evaluation = variant.Sized.Evaluation;
-        double peak = evaluation.Currents.LoadAmps.Sum();
+        double peak = evaluation.Envelope.LoadAmps.Sum();
         int worst = Enumerable.Range(0, build.Draws.Count)
             .MaxBy(amplifier => Significant.Round(
-                circuit.LostVolts(amplifier, evaluation.Currents) / circuit.SourceVoltsOf(amplifier)));
+                circuit.LostVolts(amplifier, evaluation.Envelope) / circuit.SourceVoltsOf(amplifier)));
         string id = build.Stated.Amplifiers[worst].Id;
         string when = evaluation.SolvableShare < 1 ? "At the most that the wiring can carry" : "At full output";
         return $"{when} the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "
-            + $"{Phrase.Volts(evaluation.Currents.TerminalVolts[worst])} of "
+            + $"{Phrase.Volts(evaluation.Envelope.TerminalVolts[worst])} of "
             + $"{Phrase.Volts(circuit.SourceVoltsOf(worst))}.";
     }
 

@@ -4,12 +4,12 @@ using Cablewright.Engine.Rules;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>What short circuits and overloads would do to a decision.</summary>
-/// <param name="Clearings">The worst clearing of each guarded supply run.</param>
+/// <summary>What short circuits and overloads would do to a design.</summary>
+/// <param name="Clearings">The worst clearing of each protected supply run.</param>
 /// <param name="LargestAmps">The largest fault current at each node where a fuse stands.</param>
-/// <param name="Breaches">The rules that do not hold.</param>
+/// <param name="Violations">The rules that do not hold.</param>
 internal sealed record FaultReport(
-    IReadOnlyList<Clearing> Clearings, IReadOnlyDictionary<int, double> LargestAmps, IReadOnlyList<Breach> Breaches)
+    IReadOnlyList<Clearing> Clearings, IReadOnlyDictionary<int, double> LargestAmps, IReadOnlyList<Violation> Violations)
 {
     private Dictionary<RunEnd, Clearing>? worst;
 
@@ -21,7 +21,7 @@ internal sealed record FaultReport(
         var byFuse = new Dictionary<RunEnd, Clearing>();
         foreach (Clearing clearing in Clearings)
         {
-            RunEnd fuse = clearing.Guard.End;
+            RunEnd fuse = clearing.ProtectiveDevice.End;
             if (!byFuse.TryGetValue(fuse, out Clearing? known) || Significant.Exceeds(clearing.Strain, known.Strain))
                 byFuse[fuse] = clearing;
         }

@@ -14,9 +14,9 @@ internal sealed record Goal(double[] Volts, int MostParallel)
         mostParallel);
 
     /// <summary>Whether an evaluation keeps every amplifier's limit.</summary>
-    public bool IsKeptBy(WorstCurrents currents, CircuitModel wiring) => !Over(currents, wiring).Any();
+    public bool IsKeptBy(OperatingEnvelope envelope, CircuitModel circuit) => !Over(envelope, circuit).Any();
 
     /// <summary>The amplifiers whose drop is above the goal.</summary>
-    public IEnumerable<int> Over(WorstCurrents currents, CircuitModel wiring) =>
-        Enumerable.Range(0, Volts.Length).Where(amplifier => Significant.Exceeds(wiring.LostVolts(amplifier, currents), Volts[amplifier]));
+    public IEnumerable<int> Over(OperatingEnvelope envelope, CircuitModel circuit) =>
+        Enumerable.Range(0, Volts.Length).Where(amplifier => Significant.Exceeds(circuit.LostVolts(amplifier, envelope), Volts[amplifier]));
 }

@@ -60,7 +60,7 @@ internal sealed class Sizer
 
     private static bool IsGiven(CompleteBuild build) => build.Runs.All(run => run.Given is not null);
 
-    private static Decision Given(CompleteBuild build) => SizingTask.WithoutFuses(
+    private static Design Given(CompleteBuild build) => SizingTask.WithoutFuses(
         [.. build.Runs.Select(run => new ConductorChoice(run.Given!, run.GivenCount ?? 1))]);
 
     private SizedBuild Choose()
@@ -108,7 +108,7 @@ internal sealed class Sizer
 
     /// <summary>
     /// Where given parts or the candidates leave too much drop whatever is chosen: the choice that adds only a little to the
-    /// least possible drop; where the voltage collapses in any case, one that bears the heat.
+    /// least possible drop; where the voltage collapses in any case, one that stays within its ampacity.
     /// </summary>
     private SizedBuild ComeNear()
     {
@@ -117,15 +117,15 @@ internal sealed class Sizer
         if (task.Evaluate([.. candidates.Select(choices => choices[^1])]) is not { } strongest)
         {
             var rules = new ChoiceRules(task);
-            var draft = new Draft(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
-            return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Bearing())));
+            var draft = new ConstructiveHeuristic(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
+            return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Ampacity())));
         }
 
         double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
         return Reached(hard with
         {
             Volts = [.. hard.Volts.Select((volts, amplifier) =>
-                Math.Max(volts, task.Model.Circuit.LostVolts(amplifier, strongest.Currents) + margin))],
+                Math.Max(volts, task.Model.Circuit.LostVolts(amplifier, strongest.Envelope) + margin))],
         }) ?? Unproven(strongest);
     }
 
@@ -139,5 +139,5 @@ internal sealed class Sizer
     }
 
     private double CostOf(DesignEvaluation evaluation) =>
-        task.Open.Sum(run => task.Costs.Of(build.Runs[run], evaluation.Decision.Conductors[run]));
+        task.Open.Sum(run => task.Costs.Of(build.Runs[run], evaluation.Design.Conductors[run]));
 }

@@ -17,15 +17,15 @@ internal sealed record SupplyGroup(int[] Batteries, int[] Amplifiers, int[] Char
     public static IReadOnlyList<SupplyGroup> Of(BuildModel model, SupplyParts parts)
     {
         CompleteBuild build = model.Build;
-        CircuitModel wiring = model.Circuit;
+        CircuitModel circuit = model.Circuit;
         return [
             .. Enumerable.Range(0, build.Batteries.Count)
-            .GroupBy(battery => parts.Of(wiring.Batteries[battery].Positive))
+            .GroupBy(battery => parts.Of(circuit.Batteries[battery].Positive))
             .Select(part => new SupplyGroup(
                 [.. part],
-                [.. Enumerable.Range(0, build.Draws.Count).Where(i => parts.Of(wiring.Network.Loads[i].Positive) == part.Key)],
-                [.. wiring.ChargerRuns.Where(run => parts.Of(wiring.EndsOf(run).From) == part.Key)],
-                [.. wiring.ChargerRuns.Where(run => parts.Of(wiring.EndsOf(run).To) == part.Key)]))];
+                [.. Enumerable.Range(0, build.Draws.Count).Where(i => parts.Of(circuit.Network.Loads[i].Positive) == part.Key)],
+                [.. circuit.ChargerRuns.Where(run => parts.Of(circuit.EndsOf(run).From) == part.Key)],
+                [.. circuit.ChargerRuns.Where(run => parts.Of(circuit.EndsOf(run).To) == part.Key)]))];
     }
 
     /// <summary>The batteries' contents, for Peukert's law.</summary>

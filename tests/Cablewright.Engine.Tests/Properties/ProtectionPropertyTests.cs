@@ -23,7 +23,7 @@ public class ProtectionPropertyTests
         Gen.Select(AnyFamily, Gen.OneOfConst(GivenBuilds.Gauges), Gen.Double[0.3, 30], Gen.Double[5, 500], Gen.Double[1.01, 4]).Sample((family, gauge, metres, rating, factor) =>
         {
             FuseResult smaller = Fuse(rating), bigger = Fuse(rating * factor);
-            double opens = smaller.OpensSeconds ?? double.PositiveInfinity, opensBigger = bigger.OpensSeconds ?? double.PositiveInfinity;
+            double opens = smaller.ClearingSeconds ?? double.PositiveInfinity, opensBigger = bigger.ClearingSeconds ?? double.PositiveInfinity;
             Assert.True(opensBigger >= opens * (1 - Rounding), $"{opensBigger} s against {opens} s");
             Assert.True(Strain(bigger) >= Strain(smaller) * (1 - Rounding), $"strain {Strain(bigger)} against {Strain(smaller)}");
 
@@ -55,16 +55,16 @@ public class ProtectionPropertyTests
     [Fact]
     public void The_smallest_fault_is_never_above_the_largest() => TwoBatteryBuilds.Any.Sample(build =>
     {
-        (FaultCurrents faults, CircuitModel wiring) = TwoBatteryBuilds.FaultsOf(build);
-        foreach (int node in Nodes(wiring)) Assert.All(Enumerable.Range(0, 2), battery => Assert.True(faults.SmallestAt(node, battery).Amps <= faults.LargestAt(node)));
+        (FaultCurrents faults, CircuitModel circuit) = TwoBatteryBuilds.FaultsOf(build);
+        foreach (int node in Nodes(circuit)) Assert.All(Enumerable.Range(0, 2), battery => Assert.True(faults.SmallestAt(node, battery).Amps <= faults.LargestAt(node)));
     }, iter: Builds);
 
     /// <summary>Without an alternator, whose current raises one battery above the other, so that a way between them may take from a fault.</summary>
     private static void FaultsNoLarger(Build lesser, Build greater)
     {
-        (FaultCurrents less, CircuitModel wiring) = TwoBatteryBuilds.FaultsOf(lesser);
+        (FaultCurrents less, CircuitModel circuit) = TwoBatteryBuilds.FaultsOf(lesser);
         (FaultCurrents more, _) = TwoBatteryBuilds.FaultsOf(greater);
-        foreach (int node in Nodes(wiring))
+        foreach (int node in Nodes(circuit))
         {
             NoLarger(less.LargestAt(node), more.LargestAt(node), "largest");
             NoLarger(less.SmallestAt(node, 0).Amps, more.SmallestAt(node, 0).Amps, "smallest by the starter battery");
@@ -74,10 +74,10 @@ public class ProtectionPropertyTests
         static void NoLarger(double less, double more, string which) => Assert.True(less <= more * (1 + Rounding), $"{which}: {less} A against {more} A");
     }
 
-    private static IEnumerable<int> Nodes(CircuitModel wiring) =>
-        Enumerable.Range(0, 4).SelectMany(run => new[] { wiring.EndsOf(run).From, wiring.EndsOf(run).To }).Distinct();
+    private static IEnumerable<int> Nodes(CircuitModel circuit) =>
+        Enumerable.Range(0, 4).SelectMany(run => new[] { circuit.EndsOf(run).From, circuit.EndsOf(run).To }).Distinct();
 
-    private static double Strain(FuseResult fuse) => fuse.OpensSeconds is { } opens ? opens / (fuse.ConductorWithstandSeconds ?? double.PositiveInfinity) : double.PositiveInfinity;
+    private static double Strain(FuseResult fuse) => fuse.ClearingSeconds is { } opens ? opens / (fuse.ConductorWithstandSeconds ?? double.PositiveInfinity) : double.PositiveInfinity;
 
     private static Run Larger(Run run, int steps)
     {

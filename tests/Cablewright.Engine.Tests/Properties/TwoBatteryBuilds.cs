@@ -48,10 +48,10 @@ internal static class TwoBatteryBuilds
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         var model = BuildModel.Of(complete);
-        return (new FaultCurrents(model, DecisionOf(complete)), model.Circuit);
+        return (new FaultCurrents(model, DesignOf(complete)), model.Circuit);
     }
 
-    public static Decision DecisionOf(CompleteBuild complete) => new(
+    public static Design DesignOf(CompleteBuild complete) => new(
         [.. complete.Runs.Select(run => new ConductorChoice(run.Given!, run.GivenCount!.Value))],
         [.. complete.Runs.Select(run => Fitted(run.Near))],
         [.. complete.Runs.Select(run => Fitted(run.Far))]);

@@ -19,8 +19,8 @@ internal sealed class SupplyRig
         Build = build;
         Complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         Model = BuildModel.Of(Complete);
-        Currents = new Operation(Model).Estimate(TwoBatteryBuilds.DecisionOf(Complete), []);
-        Circuit = new SupplyCircuit(Model, Currents);
+        Envelope = new OperatingPointSolver(Model).Estimate(TwoBatteryBuilds.DesignOf(Complete), []);
+        Circuit = new SupplyCircuit(Model, Envelope);
     }
 
     public Build Build { get; }
@@ -30,16 +30,16 @@ internal sealed class SupplyRig
     public BuildModel Model { get; }
 
     /// <summary>The currents that say how warm the runs are: not those of the case at hand.</summary>
-    public WorstCurrents Currents { get; }
+    public OperatingEnvelope Envelope { get; }
 
     public SupplyCircuit Circuit { get; }
 
-    public EnergyBalance Balance => new(Model, Currents);
+    public EnergyBalance Balance => new(Model, Envelope);
 
     /// <summary>The same circuit at the same resistances, with other loads.</summary>
     public SupplyCircuit With(Func<LoadDraw, LoadDraw> change)
     {
         AmplifierDraw[] draws = [.. Complete.Draws.Select(draw => draw with { Full = change(draw.Full) })];
-        return new SupplyCircuit(Model with { Build = Complete with { Draws = draws } }, Currents);
+        return new SupplyCircuit(Model with { Build = Complete with { Draws = draws } }, Envelope);
     }
 }

@@ -5,7 +5,7 @@ using Cablewright.Engine.Fuses;
 namespace Cablewright.Engine.Wiring;
 
 /// <summary>What every run is made of and where the fuses stand: the given and the chosen together.</summary>
-internal sealed class Decision(ConductorChoice[] conductors, FittedFuse?[] near, FittedFuse?[] far)
+internal sealed class Design(ConductorChoice[] conductors, FittedFuse?[] near, FittedFuse?[] far)
 {
     /// <summary>The conductor of each run.</summary>
     public ConductorChoice[] Conductors { get; } = conductors;
@@ -24,8 +24,8 @@ internal sealed class Decision(ConductorChoice[] conductors, FittedFuse?[] near,
         (Near[run]?.Ohms(Conductors[run].Count) ?? 0) + (Far[run]?.Ohms(Conductors[run].Count) ?? 0);
 
     /// <summary>The same conductors with other fuses.</summary>
-    public Decision With(FittedFuse?[] nearFuses, FittedFuse?[] farFuses) => new(Conductors, nearFuses, farFuses);
+    public Design With(FittedFuse?[] nearFuses, FittedFuse?[] farFuses) => new(Conductors, nearFuses, farFuses);
 
-    /// <summary>Whether the same fuses stand in another decision.</summary>
-    public bool HasFusesOf(Decision other) => Near.AsSpan().SequenceEqual(other.Near) && Far.AsSpan().SequenceEqual(other.Far);
+    /// <summary>Whether the same fuses stand in another design.</summary>
+    public bool HasFusesOf(Design other) => Near.AsSpan().SequenceEqual(other.Near) && Far.AsSpan().SequenceEqual(other.Far);
 }

@@ -8,7 +8,7 @@ namespace Cablewright.Engine.Wiring;
 /// <summary>
 /// The supply side as protection sees it: which runs there are, from the batteries outwards, and which ends they are fed at.
 /// </summary>
-internal sealed class SupplyShape
+internal sealed class SupplyTopology
 {
     /// <summary>Joining two nodes, in runs solved.</summary>
     private const double CostOfJoin = 0.05;
@@ -20,12 +20,12 @@ internal sealed class SupplyShape
     private readonly bool[] isBattery;
     private readonly Dictionary<int, bool> fedFromBothEnds = [];
 
-    public SupplyShape(CompleteBuild build, CircuitModel wiring)
+    public SupplyTopology(CompleteBuild build, CircuitModel circuit)
     {
-        NodeCount = wiring.Network.NodeCount;
+        NodeCount = circuit.Network.NodeCount;
         Meter = build.Meter;
-        ends = [.. Enumerable.Range(0, build.Runs.Count).Select(wiring.EndsOf)];
-        int[] batteries = [.. Enumerable.Range(0, build.Batteries.Count).Select(wiring.PositiveOf)];
+        ends = [.. Enumerable.Range(0, build.Runs.Count).Select(circuit.EndsOf)];
+        int[] batteries = [.. Enumerable.Range(0, build.Batteries.Count).Select(circuit.PositiveOf)];
         batteryNodes = [.. batteries.Distinct()];
         isBattery = new bool[NodeCount];
         foreach (int node in batteryNodes) isBattery[node] = true;

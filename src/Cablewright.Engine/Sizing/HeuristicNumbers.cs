@@ -11,13 +11,13 @@ namespace Cablewright.Engine.Sizing;
 /// above the air goes with the square of what it carries of its ampacity.</para>
 /// <para>Whatever else is lost on the way to an amplifier counts as it is now: given runs, the body, the fall of a diode.</para>
 /// </remarks>
-internal sealed class DraftNumbers
+internal sealed class HeuristicNumbers
 {
     private readonly SizingTask task;
     private readonly ChoiceRules rules;
-    private readonly Decision decision;
-    private readonly WorstCurrents currents;
-    private readonly FuseFloors fuses;
+    private readonly Design design;
+    private readonly OperatingEnvelope envelope;
+    private readonly FuseBounds fuses;
     private readonly double[] full;
     private readonly bool hasFuses;
 
@@ -25,53 +25,53 @@ internal sealed class DraftNumbers
     /// <param name="task">The task.</param>
     /// <param name="goal">The goal.</param>
     /// <param name="rules">The rules to keep.</param>
-    /// <param name="decision">What the circuit at hand is made of.</param>
-    /// <param name="currents">Its currents.</param>
+    /// <param name="design">What the circuit at hand is made of.</param>
+    /// <param name="envelope">Its currents.</param>
     /// <param name="hasFuses">Whether the fuses are known and have their part in those.</param>
-    public DraftNumbers(SizingTask task, Goal goal, ChoiceRules rules, Decision decision, WorstCurrents currents, bool hasFuses)
+    public HeuristicNumbers(SizingTask task, Goal goal, ChoiceRules rules, Design design, OperatingEnvelope envelope, bool hasFuses)
     {
         this.hasFuses = hasFuses;
         this.task = task;
         this.rules = rules;
-        this.decision = decision;
-        this.currents = currents;
-        fuses = new FuseFloors(task.Model, goal.MostParallel, rules);
-        full = [.. currents.PeakAmps.Select((amps, run) => Math.Max(amps, currents.ThermalAmps[run]))];
+        this.design = design;
+        this.envelope = envelope;
+        fuses = new FuseBounds(task.Model, goal.MostParallel, rules);
+        full = [.. envelope.PeakAmps.Select((amps, run) => Math.Max(amps, envelope.ThermalAmps[run]))];
         fuses.Take(
-            [.. full.Select((amps, run) => new RunAmps(0, currents.ThermalAmps[run], amps, amps, amps, 0))],
-            [.. decision.Conductors.Select((choice, run) => task.Model.Ampacities.Of(run, choice.Conductor).LimitAmps)],
-            decision.Conductors);
+            [.. full.Select((amps, run) => new RunAmps(0, envelope.ThermalAmps[run], amps, amps, amps, 0))],
+            [.. design.Conductors.Select((choice, run) => task.Model.Ampacities.Of(run, choice.Conductor).LimitAmps)],
+            design.Conductors);
     }
 
-    /// <summary>Whether a candidate bears what its run carries, and can be guarded.</summary>
+    /// <summary>Whether a candidate carries what its run carries, and can be protected.</summary>
     public bool CanBear(int run, ConductorChoice choice)
     {
-        double bearing = task.Model.Ampacities.OfAll(run, choice);
-        return bearing <= 0
-            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(currents.ThermalAmps[run], bearing))
-                && (rules.AcceptsFuseOf(run) || fuses.CanGuard(run, choice, currents.ThermalAmps[run])));
+        double ampacity = task.Model.Ampacities.OfAll(run, choice);
+        return ampacity <= 0
+            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(envelope.ThermalAmps[run], ampacity))
+                && (rules.AcceptsFuseOf(run) || fuses.CanProtect(run, choice, envelope.ThermalAmps[run])));
     }
 
     /// <summary>What a run would lose with a candidate.</summary>
     public double Volts(int run, ConductorChoice choice)
     {
-        ConductorChoice now = decision.Conductors[run];
-        double known = currents.Ohms[run];
+        ConductorChoice now = design.Conductors[run];
+        double known = envelope.Ohms[run];
         double ohms = choice == now && hasFuses
             ? known
-            : known + Ohms(run, choice) - Ohms(run, now) + FuseOhms(run, choice) - decision.FuseOhms(run);
-        return currents.PeakAmps[run] * Math.Max(ohms, 0);
+            : known + Ohms(run, choice) - Ohms(run, now) + FuseOhms(run, choice) - design.FuseOhms(run);
+        return envelope.PeakAmps[run] * Math.Max(ohms, 0);
     }
 
     /// <summary>What may be lost in the open runs on an amplifier's way where it keeps a loss in all.</summary>
     public double LimitOf(int load, int[] way, double volts)
     {
-        double other = task.Model.Circuit.LostVolts(load, currents);
+        double other = task.Model.Circuit.LostVolts(load, envelope);
         foreach (int branch in way)
         {
             if (branch >= full.Length) continue;
-            if (task.Build.Runs[branch].Given is null) other -= currents.PeakAmps[branch] * currents.Ohms[branch];
-            else if (!hasFuses) other += currents.PeakAmps[branch] * FuseOhms(branch, decision.Conductors[branch]);
+            if (task.Build.Runs[branch].Given is null) other -= envelope.PeakAmps[branch] * envelope.Ohms[branch];
+            else if (!hasFuses) other += envelope.PeakAmps[branch] * FuseOhms(branch, design.Conductors[branch]);
         }
 
         return volts - other;
@@ -82,10 +82,10 @@ internal sealed class DraftNumbers
     private double Ohms(int run, ConductorChoice choice)
     {
         CompleteRun described = task.Build.Runs[run];
-        ConductorChoice now = decision.Conductors[run];
-        double rise = Math.Max(0, currents.Celsius[run] - described.AirCelsius);
-        double bearing = task.Model.Ampacities.OfAll(run, choice);
-        double ratio = bearing > 0 ? task.Model.Ampacities.OfAll(run, now) / bearing : 1;
+        ConductorChoice now = design.Conductors[run];
+        double rise = Math.Max(0, envelope.Celsius[run] - described.AirCelsius);
+        double ampacity = task.Model.Ampacities.OfAll(run, choice);
+        double ratio = ampacity > 0 ? task.Model.Ampacities.OfAll(run, now) / ampacity : 1;
         return choice.Conductor.OhmsPerMetre(described.AirCelsius + rise * ratio * ratio) * described.LengthMetres / choice.Count;
     }
 }
