@@ -6,7 +6,7 @@ using static Cablewright.Engine.Tests.SampleBuilds;
 namespace Cablewright.Engine.Tests.Protection;
 
 /// <summary>Which fuses guard a run: the nearest one on every way from a battery.</summary>
-public class GuardTests
+public class ProtectionMapTests
 {
     [Fact]
     public void A_fuse_guards_its_own_run_and_what_follows_without_one()
