@@ -135,7 +135,7 @@ internal sealed class Sizer
     private SizedBuild Unproven(DesignEvaluation evaluation)
     {
         task.Allow(1);
-        return new SizedBuild(evaluation, FaultJudgement.Of(task.Model, evaluation), !task.IsOutOfWork) { Cost = CostOf(evaluation) };
+        return new SizedBuild(evaluation, FaultRuleBook.Report(task.Model, evaluation), !task.IsOutOfWork) { Cost = CostOf(evaluation) };
     }
 
     private double CostOf(DesignEvaluation evaluation) =>

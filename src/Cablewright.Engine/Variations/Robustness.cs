@@ -3,7 +3,6 @@ using Cablewright.Engine.Completion;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Results;
-using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
@@ -52,7 +51,8 @@ internal sealed class Robustness
             foreach ((Tolerance What, int Way)[] corner in Corners(few))
             {
                 Variant variant = Assess(corner);
-                if (variant.Verdict == worst) return new RobustnessResult(worst, Words(corner), FindingCodes.CodeOf(variant.Worst!.Value.Kind));
+                if (variant.Verdict == worst)
+                    return new RobustnessResult(worst, Words(corner), RuleBook.Of(variant.Worst!.Value.Kind).Finding.Code);
             }
         }
 
