@@ -12,5 +12,6 @@ internal static class Concerns
 
     /// <summary>Whether a higher insulation rating may cure it.</summary>
     public static bool Heat(BreachKind kind) => kind is BreachKind.OverAmpacity or BreachKind.SurroundingsTooHot
-        or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction or BreachKind.NoFuseFits or BreachKind.ParallelUnguarded;
+        or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction or BreachKind.NoFuseFits
+        or BreachKind.ParallelUnguarded;
 }

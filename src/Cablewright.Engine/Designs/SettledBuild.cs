@@ -14,7 +14,8 @@ internal static class SettledBuild
     public static Build Of(CompleteBuild build, Decision decision) => build.Stated with
     {
         Include = [],
-        Runs = [.. build.Runs.Select((run, index) => WithFuses(WithConductor(build, run, index, decision), run, index, decision))],
+        Runs = [.. build.Runs.Select(
+            (run, index) => WithFuses(WithConductor(build, run, index, decision), run, index, decision))],
     };
 
     /// <summary>The build with the chosen conductors and the added returns stated, and its fuses as they were left.</summary>

@@ -175,7 +175,8 @@ internal sealed class Judgement
         double[] common = [.. Enumerable.Range(0, build.Runs.Count)
             .Where(other => !sharing.Except(wiring.SharedSupplies.AmplifiersOver(other)).Any())
             .Select(other => 1 / decision.Conductors[other].OhmsPerMetreAt20)];
-        double limit = common.Length > 0 ? Math.Min(supplies, common.Max()) : supplies, back = 1 / decision.Conductors[run].OhmsPerMetreAt20;
+        double limit = common.Length > 0 ? Math.Min(supplies, common.Max()) : supplies;
+        double back = 1 / decision.Conductors[run].OhmsPerMetreAt20;
         if (Significant.Exceeds(limit, back)) Add(BreachKind.SharedReturnBelowSupply, Severity.Caution, run, back, limit);
     }
 

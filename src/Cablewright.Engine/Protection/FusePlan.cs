@@ -10,9 +10,10 @@ namespace Cablewright.Engine.Protection;
 /// <remarks>
 /// <para>A fuse is needed at every end of a supply run that stands at a battery, and where a run bears less than what the fuses
 /// towards the batteries let through. It is of the smallest rating of its family that carries the run's full current without
-/// end in the air of its place, so that it neither opens on a test tone nor adds more resistance than it must; where the conductor does not bear that,
-/// of the largest that it bears; and at least of the smallest that carries the lasting current. At the far battery of a run
-/// between two it is of the largest rating that the conductor bears, since what that battery will give is not known.</para>
+/// end in the air of its place, so that it neither opens on a test tone nor adds more resistance than it must; where the
+/// conductor does not bear that, of the largest that it bears; and at least of the smallest that carries the lasting current. At
+/// the far battery of a run between two it is of the largest rating that the conductor bears, since what that battery will give
+/// is not known.</para>
 /// <para>Steps: (1) the given ones; (2) those at batteries; (3) from the batteries outwards, one at the first run of each way
 /// that is not guarded well enough; again until none is added.</para>
 /// </remarks>
@@ -130,7 +131,8 @@ internal sealed class FusePlan
     {
         if (slot.Family is { } stated) return FuseFamily.Of(stated);
         FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC), strip = FuseFamily.Of(FuseFamilyName.Anl);
-        bool small = blade.SmallestCarrying(full / blade.HotShareAt(build.Runs[run].AirCelsius)) is { } rating && rating <= build.Ruleset["fuse.blade-up-to"].Value;
+        bool small = blade.SmallestCarrying(full / blade.HotShareAt(build.Runs[run].AirCelsius)) is { } rating
+            && rating <= build.Ruleset["fuse.blade-up-to"].Value;
         return small || bearing < strip.RatingsAmps.Values[0] ? blade : strip;
     }
 

@@ -5,11 +5,12 @@ namespace Cablewright.Engine.Protection;
 
 /// <summary>The most current that fuses let through from the batteries to a node.</summary>
 /// <remarks>
-/// <para>Method: maximum flow by augmenting along shortest ways (Edmonds and Karp) from the node to the batteries. A run lets through
-/// the smallest of its own fuses, without limit where it has none. Currents have no direction to keep to, so a run's capacity
-/// serves both ways. Since every augmentation fills a fuse, there are no more of them than fuses on the ways.</para>
+/// <para>Method: maximum flow by augmenting along shortest ways (Edmonds and Karp) from the node to the batteries. A run lets
+/// through the smallest of its own fuses, without limit where it has none. Currents have no direction to keep to, so a run's
+/// capacity serves both ways. Since every augmentation fills a fuse, there are no more of them than fuses on the ways.</para>
 /// <para>What is asked for is the flow with one of the node's own runs taken away. All of them start from the flow with every run
-/// there: what passed the run that is taken away is left at its other end, and led to the node on what room the others have.</para>
+/// there: what passed the run that is taken away is left at its other end, and led to the node on what room the others
+/// have.</para>
 /// </remarks>
 internal sealed class SupplyFlow
 {
@@ -39,7 +40,8 @@ internal sealed class SupplyFlow
         this.shape = shape;
         int runs = decision.Conductors.Length;
         capacity = [.. Enumerable.Range(0, runs).Select(run => Math.Min(
-            Passing(decision.Near[run], decision.Conductors[run].Count), Passing(decision.Far[run], decision.Conductors[run].Count)))];
+            Passing(decision.Near[run], decision.Conductors[run].Count),
+            Passing(decision.Far[run], decision.Conductors[run].Count)))];
         isFused = [.. capacity.Select(double.IsFinite)];
         used = new double[runs];
         before = new double[runs];
@@ -49,7 +51,8 @@ internal sealed class SupplyFlow
     }
 
     /// <summary>
-    /// The flow into a node with each of its runs taken away, in amperes; infinite where some way has no fuse, 0 where there is none.
+    /// The flow into a node with each of its runs taken away, in amperes; infinite where some way has no fuse, 0 where there is
+    /// none.
     /// </summary>
     /// <param name="node">The node.</param>
     /// <returns>
@@ -152,7 +155,9 @@ internal sealed class SupplyFlow
         return from == shape.EndsOf(run).From ? capacity[run] - used[run] : capacity[run] + used[run];
     }
 
-    /// <summary>Looks for the shortest way with room left from a node to a battery or to one more place; where it ends, or -1.</summary>
+    /// <summary>
+    /// Looks for the shortest way with room left from a node to a battery or to one more place; where it ends, or -1.
+    /// </summary>
     private int FindWay(int start, int besides)
     {
         search++;

@@ -11,7 +11,8 @@ namespace Cablewright.Engine.Reports;
 internal static class Summary
 {
     public static string Of(
-        CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, Verdict verdict, IReadOnlyList<Finding> findings) =>
+        CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, Verdict verdict,
+        IReadOnlyList<Finding> findings) =>
         $"{Opening(verdict, findings)} {Numbers(build, evaluator, evaluation)}{Reason(verdict, findings)}";
 
     private static string Opening(Verdict verdict, IReadOnlyList<Finding> findings)
@@ -32,7 +33,8 @@ internal static class Summary
     {
         double peak = evaluation.Currents.LoadAmps.Sum();
         int worst = Enumerable.Range(0, build.Draws.Count)
-            .MaxBy(amplifier => Significant.Round(evaluator.Wiring.LostVolts(amplifier, evaluation.Currents) / evaluator.Wiring.SourceVoltsOf(amplifier)));
+            .MaxBy(amplifier => Significant.Round(
+                evaluator.Wiring.LostVolts(amplifier, evaluation.Currents) / evaluator.Wiring.SourceVoltsOf(amplifier)));
         string id = build.Stated.Amplifiers[worst].Id;
         string when = evaluation.SolvableShare < 1 ? "At the most that the wiring can carry" : "At full output";
         return $"{when} the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "

@@ -17,7 +17,9 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         Amplifier amplifier = build.Stated.Amplifiers[breach.Index];
         double ratingVolts = build.Draws[breach.Index].RatingVolts;
         double efficiency = build.Draws[breach.Index].Efficiency ?? 1;
-        string possible = build.Draws[breach.Index].Efficiency is null ? "" : $" Those fuses stand for about {Phrase.Watts(breach.Limit * ratingVolts * efficiency)} of lasting output.";
+        string possible = build.Draws[breach.Index].Efficiency is null
+            ? ""
+            : $" Those fuses stand for about {Phrase.Watts(breach.Limit * ratingVolts * efficiency)} of lasting output.";
         return new Wording(
             $"/amplifiers/{breach.Index}/fuse",
             $"Amplifier \"{amplifier.Id}\" would draw {Phrase.Amps(breach.Measured)} at its rated output, and its own fuses "
@@ -76,16 +78,18 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         "At full output the alternator reaches its limit, and the batteries' own resistance does not let them give the rest: the "
         + "voltage falls until the amplifiers cut out.",
         cures.ForPeak(),
-        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left {Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; "
-        + "the node equations with the batteries at their rest voltage behind their resistance have no solution");
+        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left "
+        + $"{Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; the node equations with the batteries at their "
+        + "rest voltage behind their resistance have no solution");
 
     public Wording VoltageLow(Breach breach) => new(
         "/vehicle",
         $"At full output the batteries have to give what the {build.Supply.Charger} cannot, and the lowest voltage at an "
         + $"amplifier is {Phrase.Volts(breach.Measured)}; below {Phrase.Volts(breach.Limit)} equipment may cut out.",
         cures.ForPeak(),
-        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left {Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; "
-        + "batteries at their rest voltage behind their resistance",
+        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left "
+        + $"{Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; batteries at their rest voltage behind their "
+        + "resistance",
         "V");
 
     public Wording Budget() => new(
@@ -98,7 +102,8 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
     private string Charger => build.Supply.IsConverter ? "/vehicle/converter" : "/vehicle/alternator";
 
     private string Left(double given, string when, double left) =>
-        $"left = {Phrase.Amps(given)}{when} - {Phrase.Amps(build.Supply.BaseLoadAmps)} base load, not below 0 = {Phrase.Amps(left)}";
+        $"left = {Phrase.Amps(given)}{when} - {Phrase.Amps(build.Supply.BaseLoadAmps)} base load, not below 0 = "
+        + $"{Phrase.Amps(left)}";
 
     private string Lasting(Vocabulary.SupplyCaseName name) => report[name]?.MinutesToLimit is { } minutes
         ? $", in about {Phrase.Minutes(minutes)} of such music to its limit"

@@ -9,12 +9,12 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>A good choice, found at once whatever the size of the build.</summary>
 /// <remarks>
-/// <para>Method: with the currents of a circuit at hand the lightest choice is a <see cref="DropProblem"/> over each amplifier's way, whose
-/// solution is worked out in full; that gives new currents, and so on. Where they stay, the solution is the lightest for its own currents:
-/// as a rule the optimum itself, or nearly. A rule that it breaks takes what is no stronger from the run that can cure it; a goal
-/// that is missed again with the same conductors is aimed at a little lower.</para>
-/// <para>In a loop the way of fewest runs counts as the only one, and the others become as light as heat allows. Nothing is proven
-/// here, so that does no harm.</para>
+/// <para>Method: with the currents of a circuit at hand the lightest choice is a <see cref="DropProblem"/> over each amplifier's
+/// way, whose solution is worked out in full; that gives new currents, and so on. Where they stay, the solution is the lightest
+/// for its own currents: as a rule the optimum itself, or nearly. A rule that it breaks takes what is no stronger from the run
+/// that can cure it; a goal that is missed again with the same conductors is aimed at a little lower.</para>
+/// <para>In a loop the way of fewest runs counts as the only one, and the others become as light as heat allows. Nothing is
+/// proven here, so that does no harm.</para>
 /// </remarks>
 internal sealed class Draft
 {
@@ -24,7 +24,8 @@ internal sealed class Draft
     private const int MostAfter = 3;
 
     /// <summary>
-    /// After so many rounds that missed the goal, two choices are likely to call for each other, and each further round aims lower.
+    /// After so many rounds that missed the goal, two choices are likely to call for each other, and each further round aims
+    /// lower.
     /// </summary>
     private const int MostHopeful = 6;
 
@@ -153,7 +154,8 @@ internal sealed class Draft
                 if (breach.Kind is not (BreachKind.ReturnBelowSupply or BreachKind.FuseOpensTooLate or BreachKind.FuseMayNotOpen))
                 {
                     ConductorChoice[] bears =
-                        [.. stronger.Where(choice => !Significant.Exceeds(breach.Measured, task.Evaluator.Ampacities.OfAll(run, choice)))];
+                        [.. stronger.Where(
+                            choice => !Significant.Exceeds(breach.Measured, task.Evaluator.Ampacities.OfAll(run, choice)))];
                     if (bears.Length > 0) stronger = bears;
                 }
 
@@ -187,7 +189,8 @@ internal sealed class Draft
         BreachKind.OverAmpacity or BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction
             or BreachKind.ParallelUnguarded or BreachKind.FuseOpensTooLate or BreachKind.FuseMayNotOpen =>
             IsGiven(breach.Index) ? [] : [breach.Index],
-        BreachKind.ReturnBelowSupply => task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, breach.Index)),
+        BreachKind.ReturnBelowSupply =>
+            task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, breach.Index)),
         _ => [],
     };
 

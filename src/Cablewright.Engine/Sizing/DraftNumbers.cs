@@ -7,8 +7,8 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>What each candidate of each run would lose where the currents are those of a circuit at hand.</summary>
 /// <remarks>
-/// <para>A run's candidate has the resistance that the run has now, and what its conductor and its fuse differ by. A conductor's rise
-/// above the air goes with the square of what it carries of its ampacity.</para>
+/// <para>A run's candidate has the resistance that the run has now, and what its conductor and its fuse differ by. A conductor's
+/// rise above the air goes with the square of what it carries of its ampacity.</para>
 /// <para>Whatever else is lost on the way to an amplifier counts as it is now: given runs, the body, the fall of a diode.</para>
 /// </remarks>
 internal sealed class DraftNumbers

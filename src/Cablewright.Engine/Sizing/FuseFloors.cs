@@ -8,13 +8,15 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>What is certain of the fuses before a choice is made: the least they add, and which conductors none can guard.</summary>
+/// <summary>
+/// What is certain of the fuses before a choice is made: the least they add, and which conductors none can guard.
+/// </summary>
 /// <remarks>
-/// <para>A chosen fuse carries the lasting current, so its rating is at least the smallest that carries a floor of that; it is at most
-/// the smallest that carries a ceiling of the full current, or what the conductor bears, or the least of all. Its resistance is
-/// the permitted drop over its rating, so a ceiling of the rating is a floor of the resistance.</para>
-/// <para>What enters a run on a tree passes every fuse before it; each of these carries the run's own current at least. A chosen one is
-/// at least what a floor of the full current wants or the weakest candidate of its run bears.</para>
+/// <para>A chosen fuse carries the lasting current, so its rating is at least the smallest that carries a floor of that; it is at
+/// most the smallest that carries a ceiling of the full current, or what the conductor bears, or the least of all. Its resistance
+/// is the permitted drop over its rating, so a ceiling of the rating is a floor of the resistance.</para>
+/// <para>What enters a run on a tree passes every fuse before it; each of these carries the run's own current at least. A chosen
+/// one is at least what a floor of the full current wants or the weakest candidate of its run bears.</para>
 /// </remarks>
 internal sealed class FuseFloors
 {
@@ -48,7 +50,8 @@ internal sealed class FuseFloors
     /// <summary>Takes what is proven of each run.</summary>
     /// <param name="amps">Its least currents.</param>
     /// <param name="weakestAmps">The least that one conductor of it bears.</param>
-    /// <param name="settled">The conductors, where they are known, and with them where no fuse stands; nothing is then proven.</param>
+    /// <param name="settled">The conductors, where they are known, and with them where no fuse stands; nothing is then
+    /// proven.</param>
     public void Take(RunAmps[] amps, double[] weakestAmps, ConductorChoice[]? settled = null)
     {
         carried = amps;
@@ -77,15 +80,18 @@ internal sealed class FuseFloors
     /// <param name="run">The run.</param>
     /// <param name="choice">Its conductors.</param>
     /// <param name="amps">The least lasting current, and the most that a fuse may have been chosen for.</param>
-    public double LeastOhms(int run, ConductorChoice choice, (double Lasting, double Most) amps) => build.Runs[run].Side is Side.Return
+    public double LeastOhms(int run, ConductorChoice choice, (double Lasting, double Most) amps) =>
+        build.Runs[run].Side is Side.Return
         ? 0
         : LeastOhms(run, choice, amps, far: false) + LeastOhms(run, choice, amps, far: true);
 
     /// <summary>The most resistance that the fuses of a run have while they are chosen, in ohms.</summary>
     /// <param name="run">The run.</param>
     /// <param name="choice">Its conductors.</param>
-    /// <param name="fullAmps">The least full current with nothing lost, and the most that a fuse may have been chosen for.</param>
-    public double MostOhms(int run, ConductorChoice choice, (double Least, double Most) fullAmps) => build.Runs[run].Side is Side.Return
+    /// <param name="fullAmps">The least full current with nothing lost, and the most that a fuse may have been chosen
+    /// for.</param>
+    public double MostOhms(int run, ConductorChoice choice, (double Least, double Most) fullAmps) =>
+        build.Runs[run].Side is Side.Return
         ? 0
         : MostOhms(run, choice, fullAmps, far: false) + MostOhms(run, choice, fullAmps, far: true);
 
@@ -141,7 +147,8 @@ internal sealed class FuseFloors
     {
         FuseSlot slot = SlotOf(run, far);
         if (slot.RatingAmps is { } given)
-            return Ohms(run, FuseFamily.Of(slot.Family!.Value), given) / (IsPerConductor(slot, choice, chosen: false) ? choice.Count : 1);
+            return Ohms(run, FuseFamily.Of(slot.Family!.Value), given)
+                / (IsPerConductor(slot, choice, chosen: false) ? choice.Count : 1);
         if (!IsCertain(run, choice, slot, far)) return 0;
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
@@ -151,7 +158,9 @@ internal sealed class FuseFloors
             .Min(family => Ohms(run, family, MostRating(run, family, shared.Most, mustBeBorne ? each : null))) / share;
     }
 
-    /// <summary>The families that the plan may come to: the stated one, or whichever of a blade and a strip the currents allow.</summary>
+    /// <summary>
+    /// The families that the plan may come to: the stated one, or whichever of a blade and a strip the currents allow.
+    /// </summary>
     private IEnumerable<FuseFamily> FamiliesFor(int run, FuseSlot slot, (double Lasting, double Most) amps, double each)
     {
         if (slot.Family is not null) return FamiliesOf(slot);
@@ -176,7 +185,9 @@ internal sealed class FuseFloors
     private double MostRating(int run, FuseFamily family, double most, double? bearing)
     {
         double largest = family.RatingsAmps.Values[^1];
-        double wanted = double.IsInfinity(most) || shape.IsFedFromBothEnds(run) ? largest : CarryingHot(run, family, most) ?? largest;
+        double wanted = double.IsInfinity(most) || shape.IsFedFromBothEnds(run)
+            ? largest
+            : CarryingHot(run, family, most) ?? largest;
         return Math.Max(bearing is { } amps ? Math.Min(wanted, Borne(family, amps)) : wanted, family.RatingsAmps.Values[0]);
     }
 
@@ -201,7 +212,8 @@ internal sealed class FuseFloors
         {
             double largest = family.RatingsAmps.Values[^1];
             double lasting = family.SmallestCarrying(carried[run].Lasting) ?? largest;
-            return Math.Max(lasting, Math.Min(CarryingHot(run, family, carried[run].Full) ?? largest, Borne(family, weakest[run])));
+            return Math.Max(
+                lasting, Math.Min(CarryingHot(run, family, carried[run].Full) ?? largest, Borne(family, weakest[run])));
         });
     }
 

@@ -11,12 +11,14 @@ internal sealed record Goal(double[] Volts, int MostParallel)
 {
     /// <summary>The same limit for every amplifier, in the share that its source's voltage is of the charging voltage.</summary>
     public static Goal Of(double volts, int mostParallel, CompleteBuild build, CircuitModel wiring) =>
-        new([.. Enumerable.Range(0, build.Draws.Count).Select(amplifier => volts * wiring.SourceShareOf(amplifier))], mostParallel);
+        new([.. Enumerable.Range(0, build.Draws.Count).Select(amplifier => volts * wiring.SourceShareOf(amplifier))],
+            mostParallel);
 
     /// <summary>Whether an evaluation keeps every amplifier's limit.</summary>
     public bool IsKeptBy(WorstCurrents currents, CircuitModel wiring) => !Over(currents, wiring).Any();
 
     /// <summary>The amplifiers whose drop is above the goal.</summary>
     public IEnumerable<int> Over(WorstCurrents currents, CircuitModel wiring) =>
-        Enumerable.Range(0, Volts.Length).Where(amplifier => Significant.Exceeds(wiring.LostVolts(amplifier, currents), Volts[amplifier]));
+        Enumerable.Range(0, Volts.Length)
+            .Where(amplifier => Significant.Exceeds(wiring.LostVolts(amplifier, currents), Volts[amplifier]));
 }

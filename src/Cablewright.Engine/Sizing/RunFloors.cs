@@ -19,8 +19,8 @@ internal readonly record struct RunAmps(double Warming, double Lasting, double L
 /// resistance of the others.
 /// </summary>
 /// <remarks>
-/// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both are
-/// floors, and at a ceiling ceilings.
+/// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both
+/// are floors, and at a ceiling ceilings.
 /// </remarks>
 internal sealed class RunFloors(SizingTask task, FuseFloors fuses, ChoiceRules rules)
 {

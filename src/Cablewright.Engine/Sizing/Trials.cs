@@ -29,7 +29,8 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
     {
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
         List<Breach> broken = [.. evaluation.Breaches.Where(rules.IsBroken)];
-        if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Currents, task.Evaluator.Wiring)) return new Tried(evaluation, broken, false);
+        if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Currents, task.Evaluator.Wiring))
+            return new Tried(evaluation, broken, false);
         FaultReport faults = FaultJudgement.Of(task.Evaluator, evaluation);
         broken.AddRange(faults.Breaches.Where(rules.IsBroken));
         if (broken.Count > 0) return new Tried(evaluation, broken, false);

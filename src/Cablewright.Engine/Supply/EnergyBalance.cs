@@ -27,7 +27,8 @@ internal sealed class EnergyBalance
         Running = SupplyGroup.Of(build, wiring, running);
         Main = Running.First(group => group.IsCharged(build));
         BehindChargers = [.. Running.Where(group => group.ChargersTo.Length > 0)];
-        Playing = [.. (off == running ? Running : SupplyGroup.Of(build, wiring, off)).Where(group => group.Amplifiers.Length > 0)];
+        Playing = [.. (off == running ? Running : SupplyGroup.Of(build, wiring, off))
+            .Where(group => group.Amplifiers.Length > 0)];
         PeakAmps = Main.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier])
             + Main.ChargersFrom.Sum(run => InputAmps(run, RatingOf(run), build.ChargingVolts));
         AverageAmps = AverageOf(Main);
@@ -94,7 +95,9 @@ internal sealed class EnergyBalance
             : batteries.Average(battery => battery.WorkingVolts);
     }
 
-    /// <summary>Minutes until the groups that must give while the engine runs reach their limits; <c>null</c>: none must.</summary>
+    /// <summary>
+    /// Minutes until the groups that must give while the engine runs reach their limits; <c>null</c>: none must.
+    /// </summary>
     /// <param name="givenAmps">What the alternator or converter gives.</param>
     public double? MinutesRunning(double givenAmps)
     {

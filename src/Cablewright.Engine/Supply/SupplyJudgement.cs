@@ -32,7 +32,8 @@ internal sealed class SupplyJudgement
         judgement.JudgeCapacitors();
         foreach (SupplyCaseResult each in cases) judgement.JudgeCase(each);
         return new SupplyReport(
-            balance, circuit, cases, cases.FirstOrDefault(each => each.Name is SupplyCaseName.EngineOff)?.MinutesToLimit, judgement.breaches);
+            balance, circuit, cases, cases.FirstOrDefault(each => each.Name is SupplyCaseName.EngineOff)?.MinutesToLimit,
+            judgement.breaches);
     }
 
     private void Add(BreachKind kind, Severity severity, int index, double measured, double limit) =>

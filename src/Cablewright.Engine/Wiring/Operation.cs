@@ -62,7 +62,9 @@ internal sealed class Operation
     public OperatingPoint? Find(Decision decision, OperatingCase operatingCase, double outputShare)
     {
         for (int load = 0; load < full.Length; load++) full[load] = Scaled(FullDraw(load, operatingCase), outputShare);
-        return Find(decision, operatingCase) is { } point && (outputShare == 0 || point.LoadVolts.All(volts => volts > 0)) ? point : null;
+        return Find(decision, operatingCase) is { } point && (outputShare == 0 || point.LoadVolts.All(volts => volts > 0))
+            ? point
+            : null;
     }
 
     /// <summary>

@@ -54,7 +54,8 @@ internal static class PostKitMatch
     }
 
     private static KitMatches Match(
-        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, ShopKits kits, Computation computation)
+        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, ShopKits kits,
+        Computation computation)
     {
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
         var kept = catalogue.KitsOf(asked.Shop).Values.Select(one => (one.Sku, Kit: kits.Read(one))).ToArray();

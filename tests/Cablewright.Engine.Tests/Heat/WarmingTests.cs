@@ -35,7 +35,8 @@ public class WarmingTests
     [Fact]
     public void The_temperature_is_that_of_small_steps() =>
         Gen.Select(
-                AnyConductor, Gen.Double[-20, 80], Gen.Double[0, 60], Gen.Double[5, 400], Gen.Double[0.02, 0.98], Gen.Double[0.5, 4])
+                AnyConductor, Gen.Double[-20, 80], Gen.Double[0, 60], Gen.Double[5, 400], Gen.Double[0.02, 0.98],
+                Gen.Double[0.5, 4])
             .Sample((conductor, air, above, way, share, times) =>
             {
                 double amps = times * HeatBalance.Of(conductor).CurrentAt(air + above + way, air), start = air + above;
