@@ -2,6 +2,7 @@
 FROM mcr.microsoft.com/dotnet/sdk:10.0 AS build
 WORKDIR /source
 COPY global.json Directory.Build.props Directory.Packages.props .editorconfig ./
+COPY src/Directory.Build.props src/BannedSymbols.txt src/
 COPY src/Cablewright.Contract/*.csproj src/Cablewright.Contract/packages.lock.json src/Cablewright.Contract/
 COPY src/Cablewright.Engine/*.csproj src/Cablewright.Engine/packages.lock.json src/Cablewright.Engine/
 COPY src/Cablewright.Storage/*.csproj src/Cablewright.Storage/packages.lock.json src/Cablewright.Storage/

@@ -34,11 +34,13 @@ public static class Assessor
     /// <param name="ruleset">The limits to apply.</param>
     /// <param name="meter">Counts the work, and ends it.</param>
     /// <param name="advises">
-    /// Whether the answer holds questions, and what would make a failing build feasible: most of the work, where nobody reads them.
+    /// Whether the answer holds questions, and what would make a failing build feasible: most of the work, where nobody reads
+    /// them.
     /// </param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
     /// <exception cref="OperationCanceledException">The meter ended it.</exception>
-    /// <exception cref="WorkExceededException">It takes more work than the meter allows, all that is optional left out.</exception>
+    /// <exception cref="WorkExceededException">It takes more work than the meter allows, all that is optional left
+    /// out.</exception>
     public static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises = true)
     {
         ArgumentNullException.ThrowIfNull(meter);

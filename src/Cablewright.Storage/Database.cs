@@ -10,13 +10,13 @@ namespace Cablewright.Storage;
 /// <param name="settings">Which database, and how long a caller may be kept waiting for it.</param>
 public sealed class Database(StorageSettings settings) : IDisposable
 {
-    private readonly SqliteFile? _file = settings.PostgreSql is null ? new(settings.SqlitePath, settings.Timeout) : null;
+    private readonly SqliteFile? file = settings.PostgreSql is null ? new(settings.SqlitePath, settings.Timeout) : null;
 
     /// <summary>Brings the tables to this release's state; does nothing, and takes no lock, where they are there.</summary>
     /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
     public async Task MigrateAsync(CancellationToken cancellation)
     {
-        if (_file is null)
+        if (file is null)
         {
             await Guarded(() => Migrate(Open, cancellation));
             return;
@@ -24,9 +24,9 @@ public sealed class Database(StorageSettings settings) : IDisposable
 
         await Guarded(async () =>
         {
-            if (_file.Exists && !await IsBehind(Open, cancellation)) return false;
-            using FileStream turn = await _file.PrepareAsync(cancellation);
-            return await Migrate(_file.OpenOrMake, cancellation);
+            if (file.Exists && !await IsBehind(Open, cancellation)) return false;
+            using FileStream turn = await file.PrepareAsync(cancellation);
+            return await Migrate(file.OpenOrMake, cancellation);
         });
     }
 
@@ -34,7 +34,7 @@ public sealed class Database(StorageSettings settings) : IDisposable
     /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
     internal Task<T> Run<T>(Func<StoreContext, Task<T>> work) => Guarded(async () =>
     {
-        _file?.Hold();
+        file?.Hold();
         await using StoreContext context = Open();
         return await work(context);
     });
@@ -52,13 +52,13 @@ public sealed class Database(StorageSettings settings) : IDisposable
     internal Task<T> Write<T>(Func<StoreContext, CancellationToken, Task<T>> work, CancellationToken cancellation) => InTime(
         async inTime =>
         {
-            using IDisposable? turn = _file is null ? null : await _file.TurnAsync(inTime);
+            using IDisposable? turn = file is null ? null : await file.TurnAsync(inTime);
             return await Run(store => work(store, inTime));
         },
         cancellation);
 
     /// <inheritdoc/>
-    public void Dispose() => _file?.Dispose();
+    public void Dispose() => file?.Dispose();
 
     /// <summary>
     /// On a thread of its own, since SQLite blocks the one it is called on for as long as the file is locked. The work is told
@@ -80,7 +80,7 @@ public sealed class Database(StorageSettings settings) : IDisposable
         }
     }
 
-    private StoreContext Open() => settings.PostgreSql is { } connection ? PostgresStore.Open(connection) : _file!.Open();
+    private StoreContext Open() => settings.PostgreSql is { } connection ? PostgresStore.Open(connection) : file!.Open();
 
     private static async Task<bool> IsBehind(Func<StoreContext> open, CancellationToken cancellation)
     {

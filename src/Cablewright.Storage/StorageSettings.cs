@@ -1,6 +1,8 @@
 namespace Cablewright.Storage;
 
-/// <summary>Where the catalogue is kept, and how closely an instance follows it. Read from the section <see cref="Section"/>.</summary>
+/// <summary>
+/// Where the catalogue is kept, and how closely an instance follows it. Read from the section <see cref="Section"/>.
+/// </summary>
 public sealed class StorageSettings
 {
     /// <summary>The section of the configuration that holds these settings.</summary>

@@ -1,6 +1,8 @@
 namespace Cablewright.Storage;
 
-/// <summary>The database cannot be reached, is locked for too long, or failed. Whether a write took place is then unknown.</summary>
+/// <summary>
+/// The database cannot be reached, is locked for too long, or failed. Whether a write took place is then unknown.
+/// </summary>
 public sealed class StorageUnavailableException : Exception
 {
     /// <summary>Without a cause.</summary>

@@ -11,7 +11,8 @@ public static class TradeWords
     private const DynamicallyAccessedMemberTypes Fields = DynamicallyAccessedMemberTypes.PublicFields;
 
     /// <summary>The word for a value.</summary>
-    public static string Word<[DynamicallyAccessedMembers(Fields)] T>(this T value) where T : struct, Enum => WordsOf<T>.ByValue[value];
+    public static string Word<[DynamicallyAccessedMembers(Fields)] T>(this T value) where T : struct, Enum =>
+        WordsOf<T>.ByValue[value];
 
     /// <summary>All words of one enumeration, in its order.</summary>
     public static IReadOnlyList<string> All<[DynamicallyAccessedMembers(Fields)] T>() where T : struct, Enum =>

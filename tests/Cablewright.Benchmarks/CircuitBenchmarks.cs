@@ -30,7 +30,8 @@ public class CircuitBenchmarks
     public CircuitBenchmarks()
     {
         Assessment answer = Assessor.Assess(StarBuild.Small, RulesetLibrary.Newest);
-        CompleteBuild build = BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest, WorkBudgets.MeterFor(StarBuild.Small));
+        CompleteBuild build =
+            BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest, WorkBudgets.MeterFor(StarBuild.Small));
         circuit = new CircuitModel(build);
         branchOhms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. circuit.FixedOhms];
         heldVolts = circuit.FixedVoltsIn(OperatingCase.Running);

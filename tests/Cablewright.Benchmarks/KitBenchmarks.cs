@@ -9,8 +9,8 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Benchmarks;
 
 /// <summary>
-/// A shop's ten thousand kits, already in SI units as the service keeps them, held against a build of four amplifiers and nine runs. What
-/// it takes hangs on how many different combinations of cables and fuses they hold, since each is assessed once.
+/// A shop's ten thousand kits, already in SI units as the service keeps them, held against a build of four amplifiers and nine
+/// runs. What it takes hangs on how many different combinations of cables and fuses they hold, since each is assessed once.
 /// </summary>
 public class KitBenchmarks
 {
@@ -33,7 +33,8 @@ public class KitBenchmarks
     {
         Parts[] all =
         [
-            .. from main in MainSizes from feed in FeedSizes from back in FeedSizes from mainFuse in MainFuses from feedFuse in FeedFuses
+            .. from main in MainSizes from feed in FeedSizes from back in FeedSizes
+               from mainFuse in MainFuses from feedFuse in FeedFuses
                select new Parts(main, feed, back, mainFuse, feedFuse),
         ];
         new Random(Seed).Shuffle(all);

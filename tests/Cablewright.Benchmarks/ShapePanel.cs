@@ -22,7 +22,8 @@ internal static class ShapePanel
     {
         (double units, double milliseconds) = Ordinary();
         Console.WriteLine(string.Create(
-            CultureInfo.InvariantCulture, $"ordinary build of nine given runs: {units:0} units, {milliseconds:0.000} ms, {1e6 * milliseconds / units:0} ns a unit"));
+            CultureInfo.InvariantCulture, $"ordinary build of nine given runs: {units:0} units, {milliseconds:0.000} ms, "
+                + $"{1e6 * milliseconds / units:0} ns a unit"));
         foreach ((int amplifiers, int runs, int batteries) in new[] { (16, 96, 8), (64, 512, 16) })
         {
             Console.WriteLine($"\n{amplifiers} amplifiers, {runs} runs, {batteries} batteries");
@@ -34,7 +35,8 @@ internal static class ShapePanel
                 (double shapeUnits, double shapeMilliseconds) = Cost(build);
                 Console.WriteLine(string.Create(
                     CultureInfo.InvariantCulture,
-                    $"| {name} | {shapeUnits / units:0} | {shapeMilliseconds / milliseconds:0} | {shapeMilliseconds / milliseconds * units / shapeUnits:0.00} |"));
+                    $"| {name} | {shapeUnits / units:0} | {shapeMilliseconds / milliseconds:0} | "
+                    + $"{shapeMilliseconds / milliseconds * units / shapeUnits:0.00} |"));
             }
         }
     }

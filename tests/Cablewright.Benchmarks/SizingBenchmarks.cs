@@ -10,8 +10,8 @@ using Cablewright.Engine.Tests.Sizing;
 namespace Cablewright.Benchmarks;
 
 /// <summary>
-/// The choice of all conductors and fuses, without words and questions; and beside it Google.OrTools CP-SAT on the linear problem that
-/// only bounds that choice, with currents and resistances as numbers. An amplifier to every two runs.
+/// The choice of all conductors and fuses, without words and questions; and beside it Google.OrTools CP-SAT on the linear problem
+/// that only bounds that choice, with currents and resistances as numbers. An amplifier to every two runs.
 /// </summary>
 public class SizingBenchmarks
 {

@@ -41,7 +41,8 @@ internal static class Assessed
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         var wiring = new CircuitModel(complete);
-        if (complete.Batteries.Count == 1 && complete.AlternatorPlace is null) AgreesWithItsRunningCircuit(complete, wiring, answer);
+        if (complete.Batteries.Count == 1 && complete.AlternatorPlace is null)
+            AgreesWithItsRunningCircuit(complete, wiring, answer);
         else LiesBetweenItsCases(complete, wiring, answer);
     }
 
@@ -54,8 +55,8 @@ internal static class Assessed
         wiring.FixedVoltsIn(operatingCase));
 
     /// <summary>
-    /// With several batteries, or an alternator at a place of its own, an answer takes the worst of several cases, run by run, each with its own temperatures: its figures are
-    /// nearly those of the worse case at the resistances reported.
+    /// With several batteries, or an alternator at a place of its own, an answer takes the worst of several cases, run by run,
+    /// each with its own temperatures: its figures are nearly those of the worse case at the resistances reported.
     /// </summary>
     private static void LiesBetweenItsCases(CompleteBuild complete, CircuitModel wiring, Assessment answer)
     {

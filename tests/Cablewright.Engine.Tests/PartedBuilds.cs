@@ -8,7 +8,8 @@ namespace Cablewright.Engine.Tests;
 internal static class PartedBuilds
 {
     /// <summary>
-    /// The starter battery, 2 m of 1/0 with an isolator to a rear battery behind 1 Ω, and on that a load of exactly these amperes.
+    /// The starter battery, 2 m of 1/0 with an isolator to a rear battery behind 1 Ω, and on that a load of exactly these
+    /// amperes.
     /// </summary>
     public static Build Behind(Isolator? isolator, double amps) => OneAmplifier() with
     {

@@ -33,8 +33,8 @@ public sealed record Assessment
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 
     /// <summary>
-    /// What to ask next, the question whose answer could change the most first: values that were assumed, and the alternator's rating,
-    /// which is not assumed, where an expected one would show that the supply falls short.
+    /// What to ask next, the question whose answer could change the most first: values that were assumed, and the alternator's
+    /// rating, which is not assumed, where an expected one would show that the supply falls short.
     /// </summary>
     public required IReadOnlyList<FollowUp> AskNext { get; init; }
 
@@ -63,8 +63,9 @@ public sealed record Assessment
     public Robustness? Robustness { get; init; }
 
     /// <summary>
-    /// Parts of the answer that are missing or short because the computation reached its work limit first; absent where nothing is. The
-    /// limit is counted, not timed: the same build leaves out the same parts everywhere. What is there holds all the same.
+    /// Parts of the answer that are missing or short because the computation reached its work limit first; absent where nothing
+    /// is. The limit is counted, not timed: the same build leaves out the same parts everywhere. What is there holds all the
+    /// same.
     /// </summary>
     public IReadOnlyList<AnswerPart>? LeftOut { get; init; }
 

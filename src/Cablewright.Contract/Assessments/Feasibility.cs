@@ -19,8 +19,8 @@ public sealed record Feasibility
     public required IReadOnlyList<string> BrokenRules { get; init; }
 
     /// <summary>
-    /// Changes after which no rule fails, the smallest first: the one that touches the fewest parts, among equals the one with the
-    /// smallest <c>share</c>; at most three of a kind. Empty where none was found.
+    /// Changes after which no rule fails, the smallest first: the one that touches the fewest parts, among equals the one with
+    /// the smallest <c>share</c>; at most three of a kind. Empty where none was found.
     /// </summary>
     public required IReadOnlyList<Change> Changes { get; init; }
 
@@ -54,8 +54,8 @@ public sealed record Change
     public required IReadOnlyList<Edit> Edits { get; init; }
 
     /// <summary>
-    /// How far what changes is from what it was, as a share of it; of several parts the largest. Of a length or a power what is taken
-    /// away, of a conductor what is taken off its resistance, of a rating its change; 1 where a part is added.
+    /// How far what changes is from what it was, as a share of it; of several parts the largest. Of a length or a power what is
+    /// taken away, of a conductor what is taken off its resistance, of a rating its change; 1 where a part is added.
     /// </summary>
     [Figure("1", 0.2)]
     public required double Share { get; init; }
@@ -76,7 +76,8 @@ public sealed record Change
 public sealed record Edit
 {
     /// <summary>
-    /// The JSON pointer (RFC 6901) of the member; where it ends in <c>-</c>, the place after the last item of a list, as in RFC 6902.
+    /// The JSON pointer (RFC 6901) of the member; where it ends in <c>-</c>, the place after the last item of a list, as in RFC
+    /// 6902.
     /// </summary>
     [Example("/runs/0/length")]
     public required string Pointer { get; init; }
@@ -86,8 +87,8 @@ public sealed record Edit
     public string? From { get; init; }
 
     /// <summary>
-    /// What it is to hold, as the build writes it: a quantity with its unit, a word, a size, a count or <c>true</c> or <c>false</c>;
-    /// absent where it is to be left out.
+    /// What it is to hold, as the build writes it: a quantity with its unit, a word, a size, a count or <c>true</c> or
+    /// <c>false</c>; absent where it is to be left out.
     /// </summary>
     [Example("16 ft")]
     public string? To { get; init; }

@@ -39,7 +39,8 @@ public sealed record MaterialLine
     public required int Count { get; init; }
 
     /// <summary>
-    /// What <c>cutLengthMetres</c> costs by the build's <c>sizing.prices</c>; absent where they have no price for this size and metal.
+    /// What <c>cutLengthMetres</c> costs by the build's <c>sizing.prices</c>; absent where they have no price for this size and
+    /// metal.
     /// </summary>
     [Figure("see currency", 21.9941)]
     public double? Price { get; init; }

@@ -91,7 +91,8 @@ public sealed record RunResult
     public IsolatorResult? Isolator { get; init; }
 
     /// <summary>
-    /// The same run with its neighbours in size, metal and count; present where <c>include</c> asks and the work budget reached it.
+    /// The same run with its neighbours in size, metal and count; present where <c>include</c> asks and the work budget reached
+    /// it.
     /// </summary>
     public IReadOnlyList<Alternative>? Alternatives { get; init; }
 }

@@ -14,7 +14,8 @@ public sealed record SizingResult
     public required bool Optimal { get; init; }
 
     /// <summary>
-    /// The most by which the best choice can be better, as a share of this one; 0 where it is optimal, absent where nothing is proven.
+    /// The most by which the best choice can be better, as a share of this one; 0 where it is optimal, absent where nothing is
+    /// proven.
     /// </summary>
     [Figure("1", 0, Largest = 1)]
     public double? Gap { get; init; }

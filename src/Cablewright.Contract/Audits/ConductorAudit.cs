@@ -29,8 +29,8 @@ public sealed record ConductorAudit
     public required Bounds AreaMm2 { get; init; }
 
     /// <summary>
-    /// The gauge as a real number: 5.3 is a third of the way from 5 to 6 AWG, 0 is 1/0 AWG, -3 is 4/0 AWG. Its least value belongs to
-    /// the most area.
+    /// The gauge as a real number: 5.3 is a third of the way from 5 to 6 AWG, 0 is 1/0 AWG, -3 is 4/0 AWG. Its least value
+    /// belongs to the most area.
     /// </summary>
     public required Bounds Gauge { get; init; }
 

@@ -49,7 +49,9 @@ public sealed record Build
     /// <summary>How far off what is stated or assumed may be.</summary>
     public Tolerances? Tolerances { get; init; }
 
-    /// <summary>What else to work out that costs more than one assessment; absent from the answer where it is not asked for.</summary>
+    /// <summary>
+    /// What else to work out that costs more than one assessment; absent from the answer where it is not asked for.
+    /// </summary>
     [Items(1, ContractLimits.Extras)]
     public IReadOnlyList<Extra>? Include { get; init; }
 }

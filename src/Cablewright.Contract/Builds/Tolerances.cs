@@ -3,7 +3,9 @@ using Cablewright.Contract.Quantities;
 
 namespace Cablewright.Contract.Builds;
 
-/// <summary>How far off what is stated or assumed may be, each either way; used where <c>include</c> asks for robustness.</summary>
+/// <summary>
+/// How far off what is stated or assumed may be, each either way; used where <c>include</c> asks for robustness.
+/// </summary>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record Tolerances
 {

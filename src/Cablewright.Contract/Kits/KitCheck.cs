@@ -4,7 +4,9 @@ using Cablewright.Contract.Schema;
 
 namespace Cablewright.Contract.Kits;
 
-/// <summary>A build, and the kit that should serve it: either the kit itself or a shop's number for one that it keeps here.</summary>
+/// <summary>
+/// A build, and the kit that should serve it: either the kit itself or a shop's number for one that it keeps here.
+/// </summary>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record KitCheck
 {

@@ -31,8 +31,8 @@ public sealed record KitMatch
     public required string Summary { get; init; }
 
     /// <summary>
-    /// What it lacks, the worst first; pointers lead into the kit as if it stood in the request. A kit whose cables are too short is
-    /// not tried in the build, so that a check of that kit alone may find more.
+    /// What it lacks, the worst first; pointers lead into the kit as if it stood in the request. A kit whose cables are too short
+    /// is not tried in the build, so that a check of that kit alone may find more.
     /// </summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 }

@@ -11,7 +11,8 @@ namespace Cablewright.Engine.Audits;
 /// <list type="table">
 /// <item><term>n, d</term><description>Count and diameter of the strands, mm.</description></item>
 /// <item><term>k</term><description>Lay factor: strand length over cable length; 1 for a solid wire.</description></item>
-/// <item><term>ρ₂₀, α, D</term><description>Resistivity at 20 °C, its temperature coefficient, density of the metal.</description></item>
+/// <item><term>ρ₂₀, α, D</term><description>Resistivity at 20 °C, its temperature coefficient, density of the
+/// metal.</description></item>
 /// </list>
 /// </remarks>
 internal static class AreaFinder

@@ -43,8 +43,8 @@ internal sealed class AuditJudgement
     public AuditVerdict? Verdict { get; }
 
     /// <summary>
-    /// A metal that cannot be is another only where some metal can be; else the measurements contradict each other. Bare and tinned
-    /// copper stand for each other, since no bench tells them apart with certainty.
+    /// A metal that cannot be is another only where some metal can be; else the measurements contradict each other. Bare and
+    /// tinned copper stand for each other, since no bench tells them apart with certainty.
     /// </summary>
     private static ClaimCheck MetalOf(BenchReport report, MetalReading metal)
     {

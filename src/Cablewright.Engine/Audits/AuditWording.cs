@@ -36,7 +36,8 @@ internal sealed class AuditWording(
         AuditCodes.Undersized,
         Severity.Fail,
         $"It is sold as {report.ClaimedSize} and holds {Area(metal.AreaMm2)} of {Words(metal.Taken.Material)}, "
-        + $"{TrueSize.GaugeText(metal.AreaMm2.Estimate)}: {Phrase.Percent(judged.Shortfall!.Value.Estimate)} less than its label.",
+        + $"{TrueSize.GaugeText(metal.AreaMm2.Estimate)}: {Phrase.Percent(judged.Shortfall!.Value.Estimate)} less than its "
+        + "label.",
         $"count it as {SoldAs}, and choose its fuse by that");
 
     private Finding? MayBeUndersized() => judged.Size is not ClaimCheck.Open ? null : OfSize(
@@ -112,7 +113,8 @@ internal sealed class AuditWording(
         return way switch
         {
             AuditWay.Strands =>
-                $"A = n pi d^2 / 4 = {N(bench.StrandCount!.Value.Estimate)} x pi x ({N(bench.StrandMillimetres.Estimate)} mm)^2 / 4",
+                $"A = n pi d^2 / 4 = {N(bench.StrandCount!.Value.Estimate)} x pi x ({N(bench.StrandMillimetres.Estimate)} mm)^2 "
+                + "/ 4",
             AuditWay.Resistance =>
                 $"A = rho k l (1 + alpha (T - 20)) / R = {N(range.Properties.ResistivityOhmMm2PerMetre)} ohm mm2/m x {N(lay)} x "
                 + $"{N(bench.ResistanceMetres.Estimate)} m x {N(range.Properties.TemperatureFactor(bench.Celsius.Estimate))} / "

@@ -41,7 +41,9 @@ public sealed record CableAudit
     /// <summary>The area by all ways together, in mm².</summary>
     public required Interval AreaMm2 { get; init; }
 
-    /// <summary>The AWG number as a real number, 0 for 1/0 AWG and -3 for 4/0; its least value belongs to the most area.</summary>
+    /// <summary>
+    /// The AWG number as a real number, 0 for 1/0 AWG and -3 for 4/0; its least value belongs to the most area.
+    /// </summary>
     public required Interval Gauge { get; init; }
 
     /// <summary>Shortfall against the claimed size as a fraction of it, negative for more than was claimed.</summary>

@@ -13,7 +13,9 @@ internal static class TrueSize
 
     private static readonly ConductorSize[] Metrics = [.. ConductorSize.All.Where(size => size.IsMetric)];
 
-    /// <summary>The AWG number of an area, as a real number: the inverse of ASTM B258's d = 0.127 mm × 92^((36 − n)/39).</summary>
+    /// <summary>
+    /// The AWG number of an area, as a real number: the inverse of ASTM B258's d = 0.127 mm × 92^((36 − n)/39).
+    /// </summary>
     public static double Gauge(double areaMm2)
     {
         double diameterMm = Math.Sqrt(4 / Math.PI * areaMm2);

@@ -371,8 +371,8 @@ public sealed record SizingWishes
     public Prefer Prefer { get; init; }
 
     /// <summary>
-    /// What conductors cost. Where any is stated, a conductor without one is not chosen, except in a run for which nothing that has
-    /// a price is allowed.
+    /// What conductors cost. Where any is stated, a conductor without one is not chosen, except in a run for which nothing that
+    /// has a price is allowed.
     /// </summary>
     public IReadOnlyList<ConductorPrice> Prices { get; init; } = [];
 

@@ -2,10 +2,12 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Builds;
 
-/// <summary>Finds chargers between batteries that are joined otherwise too, and chargers that feed each other in a ring.</summary>
+/// <summary>
+/// Finds chargers between batteries that are joined otherwise too, and chargers that feed each other in a ring.
+/// </summary>
 /// <remarks>
-/// With the engine running relays are closed and diodes conduct, so only chargers part the supply side. What a charger takes follows
-/// from what its output side needs: that can be worked out only where no charger is fed, over others, by its own output.
+/// With the engine running relays are closed and diodes conduct, so only chargers part the supply side. What a charger takes
+/// follows from what its output side needs: that can be worked out only where no charger is fed, over others, by its own output.
 /// </remarks>
 internal static class ChargerFaults
 {
@@ -20,7 +22,8 @@ internal static class ChargerFaults
             if (islands.Of(charger.From) != islands.Of(charger.To)) continue;
             faults.Add(new BuildFault(
                 $"/runs/{run}/isolator", "isolator.bypassed",
-                $"While the engine runs, another way leads past the charger of run \"{charger.Id}\": {BypassOf(build, sides, charger)}.",
+                $"While the engine runs, another way leads past the charger of run \"{charger.Id}\": "
+                + $"{BypassOf(build, sides, charger)}.",
                 "a charger as the only way between its two batteries"));
         }
 

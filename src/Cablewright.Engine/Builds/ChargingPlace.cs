@@ -8,7 +8,9 @@ internal static class ChargingPlace
     /// <summary>Its stated place, if any.</summary>
     public static string? Stated(Build build) => build.Vehicle.Converter?.At ?? build.Vehicle.Alternator?.At;
 
-    /// <summary>The battery that is charged first, and the alternator's own place where it does not stand at that battery.</summary>
+    /// <summary>
+    /// The battery that is charged first, and the alternator's own place where it does not stand at that battery.
+    /// </summary>
     /// <returns>Battery -1 where no run leads from the stated place to one.</returns>
     public static (int Battery, string? OwnPlace) Of(Build build, PlaceNames names)
     {
@@ -22,7 +24,8 @@ internal static class ChargingPlace
         var seen = new HashSet<string>(StringComparer.Ordinal) { start };
         for (List<string> ring = [start]; ring.Count > 0; ring = Next(build, names, ring, seen))
         {
-            int[] batteries = [.. ring.Where(place => names[place].Kind is PlaceKind.Battery).Select(place => names[place].Index)];
+            int[] batteries =
+                [.. ring.Where(place => names[place].Kind is PlaceKind.Battery).Select(place => names[place].Index)];
             if (batteries.Length > 0) return batteries.Min();
         }
 

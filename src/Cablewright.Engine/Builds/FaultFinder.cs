@@ -133,7 +133,9 @@ internal sealed class FaultFinder
         }
     }
 
-    /// <summary>The one end at each junction, 2 n for the start of run n and 2 n + 1 for its end, or <see cref="Several"/>.</summary>
+    /// <summary>
+    /// The one end at each junction, 2 n for the start of run n and 2 n + 1 for its end, or <see cref="Several"/>.
+    /// </summary>
     private Dictionary<string, int> EndsAtJunctions()
     {
         var ends = new Dictionary<string, int>(StringComparer.Ordinal);

@@ -14,7 +14,8 @@ internal static class IsolatorFaults
         int[] isolated = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Isolator is not null)];
         if (isolated.Length == 0) return;
         var islands = new SupplyIslands(build, sides, run => run.Isolator is null);
-        int[] steps = StepsFrom(islands.Of(PlaceNames.BatteriesOf(build)[ChargingPlace.Of(build, names).Battery]), islands, build, isolated);
+        int[] steps = StepsFrom(
+            islands.Of(PlaceNames.BatteriesOf(build)[ChargingPlace.Of(build, names).Battery]), islands, build, isolated);
         HashSet<int> withBattery = [.. PlaceNames.BatteriesOf(build).Select(islands.Of)];
         foreach (int run in isolated)
         {
@@ -32,7 +33,8 @@ internal static class IsolatorFaults
             return ("isolator.in-return", $"Run \"{run.Id}\" is a return.", "an isolator on a supply run between two batteries");
         int from = islands.Of(run.From), to = islands.Of(run.To);
         if (from == to)
-            return ("isolator.bypassed", $"Another way leads past the isolator of run \"{run.Id}\".", "no other way between its ends");
+            return ("isolator.bypassed", $"Another way leads past the isolator of run \"{run.Id}\".",
+                "no other way between its ends");
         if (!withBattery.Contains(from) || !withBattery.Contains(to))
             return ("isolator.no-battery", $"The isolator of run \"{run.Id}\" has no battery on one of its sides.",
                 "an isolator between two batteries");

@@ -4,8 +4,8 @@ namespace Cablewright.Engine.Builds;
 
 /// <summary>How much work a request may take, by the size of its builds.</summary>
 /// <remarks>
-/// An ordinary build of nine given runs takes some 250 units. The budget follows from the build alone, so that a build gets the same
-/// answer whoever sends it.
+/// An ordinary build of nine given runs takes some 250 units. The budget follows from the build alone, so that a build gets the
+/// same answer whoever sends it.
 /// </remarks>
 public static class WorkBudgets
 {

@@ -48,7 +48,9 @@ internal sealed class Attempts
     /// <summary>Of all changes tried, the one after which the fewest rules fail, and those by the least.</summary>
     public (Change Change, Variant After)? Nearest => nearest is { } known ? (known.Change, known.Attempt.Variant!) : null;
 
-    /// <summary>The changed build with every open conductor as strong as it may be; <c>null</c> where there is no work left.</summary>
+    /// <summary>
+    /// The changed build with every open conductor as strong as it may be; <c>null</c> where there is no work left.
+    /// </summary>
     public Attempt? Quick(Change change) => Assess(change.Apply(strongest));
 
     /// <summary>The changed build with its open conductors chosen; <c>null</c> where there is no work left.</summary>
@@ -56,7 +58,8 @@ internal sealed class Attempts
     {
         Attempt? attempt = Assess(change.Apply(stated));
         bool isStated = change.OpenFuses.Count == 0 && change.Edits.Count > 0;
-        if (isStated && attempt is { Variant: not null } && (nearest is not { } known || Distance(attempt).CompareTo(Distance(known.Attempt)) < 0))
+        if (isStated && attempt is { Variant: not null }
+            && (nearest is not { } known || Distance(attempt).CompareTo(Distance(known.Attempt)) < 0))
             nearest = (change, attempt);
         return attempt;
     }
@@ -72,13 +75,15 @@ internal sealed class Attempts
 
     /// <summary>Whether no choice of open conductors can stand where the strongest leave this.</summary>
     public static bool IsBeyondChoice(Attempt quick) =>
-        quick.Variant is null || quick.Fails.Any(violation => violation.Kind is ViolationKind.DropOverLimit or ViolationKind.VoltageCollapse);
+        quick.Variant is null
+            || quick.Fails.Any(violation => violation.Kind is ViolationKind.DropOverLimit or ViolationKind.VoltageCollapse);
 
     private static (ViolationKind, RunEnd) Key(Violation violation) => (violation.Kind, violation.End);
 
     private static (int Fails, double Excess) Distance(Attempt attempt) => (
         attempt.Fails.Count(),
-        attempt.Fails.Where(violation => violation.Kind is ViolationKind.DropOverLimit or ViolationKind.OverAmpacity or ViolationKind.FuseBelowLoad)
+        attempt.Fails.Where(violation =>
+            violation.Kind is ViolationKind.DropOverLimit or ViolationKind.OverAmpacity or ViolationKind.FuseBelowLoad)
             .Select(violation => Significant.Round(violation.Measured / violation.Limit)).DefaultIfEmpty(0).Max());
 
     private static Build Strongest(Variant present)

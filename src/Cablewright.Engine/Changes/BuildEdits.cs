@@ -17,7 +17,8 @@ internal static class BuildEdits
 
     /// <summary>The build with one fuse changed.</summary>
     public static Build WithFuse(this Build build, RunEnd place, Func<FuseWish?, FuseWish?> change) =>
-        build.WithRun(place.Run, run => place.IsFar ? run with { FarFuse = change(run.FarFuse) } : run with { Fuse = change(run.Fuse) });
+        build.WithRun(place.Run, run =>
+            place.IsFar ? run with { FarFuse = change(run.FarFuse) } : run with { Fuse = change(run.Fuse) });
 
     /// <summary>What a build states of a fuse.</summary>
     public static FuseWish? FuseAt(this Build build, RunEnd place) =>

@@ -61,7 +61,8 @@ internal sealed class ChangeFinder
         OfChoice();
         if (!found.Exists(each => each.Change is { Kind: ChangeKind.Length }) && runs.Count > 1)
             Keep(search.Find(LengthChanges.OfAll(stated)));
-        if (conductors.CopperInAll() is { } copper && !found.Exists(each => each.Change.Kind is ChangeKind.Material)) Keep(copper);
+        if (conductors.CopperInAll() is { } copper && !found.Exists(each => each.Change.Kind is ChangeKind.Material))
+            Keep(copper);
         if (!found.Exists(each => each.Change.Kind is not (ChangeKind.Power or ChangeKind.Length))
             && new Opening(build, attempts, fuses, conductors).Find(runs, found.Count == 0) is { } several) Keep(several);
     }
@@ -80,7 +81,8 @@ internal sealed class ChangeFinder
     }
 
     /// <summary>Whether not even everything about a run together helps.</summary>
-    private bool IsHopeless(int run) => attempts.Quick(WithOwnFuses(conductors.Best(run), run)) is { Stands: false, BreaksMore: false };
+    private bool IsHopeless(int run) =>
+        attempts.Quick(WithOwnFuses(conductors.Best(run), run)) is { Stands: false, BreaksMore: false };
 
     private Change WithOwnFuses(Change change, int run) =>
         fuses.Given.Where(place => place.Run == run).Select(fuses.Open).Aggregate(change, (all, fuse) => all.And(fuse));
@@ -110,12 +112,13 @@ internal sealed class ChangeFinder
         if (Concerns.Heat(violation.Kind)) Keep(search.Find(PartChanges.Insulation(build, violation.Index)));
         if (!Concerns.Fuse(violation.Kind)) return;
         HashSet<int> devices = [.. present.Sized.Evaluation.Protection.RunsProtecting(violation.Index)];
-        foreach (RunEnd place in fuses.Given.Where(place => place.Run == violation.Index || devices.Contains(place.Run))) OfFuse(place);
+        foreach (RunEnd end in fuses.Given.Where(end => end.Run == violation.Index || devices.Contains(end.Run))) OfFuse(end);
     }
 
     private void OfFuse(RunEnd place)
     {
-        if (found.Exists(each => each.Change.Kind is ChangeKind.Fuse && each.Change.Runs.Contains(build.Runs[place.Run].Id))) return;
+        if (found.Exists(each => each.Change.Kind is ChangeKind.Fuse && each.Change.Runs.Contains(build.Runs[place.Run].Id)))
+            return;
         foreach (Change change in fuses.Anew(place))
         {
             if (attempts.Quick(change) is { } quick && quick.Fails.Any(violation => !Concerns.Fuse(violation.Kind))) return;

@@ -18,7 +18,8 @@ internal sealed class ChoiceChanges(CompleteBuild build)
     /// <summary>A size larger than those to choose from, ever larger.</summary>
     public Ladder LargerSize()
     {
-        if (wishes.Sizes.Count == 0 || wishes.Prices.Count > 0) return Ladder.Of<int>([], _ => throw new InvalidOperationException());
+        if (wishes.Sizes.Count == 0 || wishes.Prices.Count > 0)
+            return Ladder.Of<int>([], _ => throw new InvalidOperationException());
         ConductorSize largest = wishes.Sizes.MaxBy(size => size.MetalAreaMm2)!;
         ConductorSize[] larger = [.. CandidateList.Usual(build.Stated.Units).Where(size => size.IsLargerThan(largest))];
         return Ladder.Of(larger, size => new Change
@@ -85,7 +86,8 @@ internal sealed class ChoiceChanges(CompleteBuild build)
     }
 
     private static double Gain(Material now) =>
-        1 - MaterialProperties.Of(Material.Copper).ResistivityOhmMm2PerMetre / MaterialProperties.Of(now).ResistivityOhmMm2PerMetre;
+        1 - MaterialProperties.Of(Material.Copper).ResistivityOhmMm2PerMetre
+            / MaterialProperties.Of(now).ResistivityOhmMm2PerMetre;
 
     private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

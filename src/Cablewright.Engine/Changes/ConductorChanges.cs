@@ -20,7 +20,9 @@ internal sealed class ConductorChanges(CompleteBuild build)
     /// <summary>Ever smaller ones, for terminals that do not accept what is given.</summary>
     public Ladder Smaller(int run) => Sizes(run, size => Now(run).Conductor.Size.IsLargerThan(size), descending: true);
 
-    /// <summary>As much of the best as there is, in hotter insulation and over the shortest way: more than any change of the run.</summary>
+    /// <summary>
+    /// As much of the best as there is, in hotter insulation and over the shortest way: more than any change of the run.
+    /// </summary>
     public Change Best(int run)
     {
         ConductorSize largest = Known.MaxBy(size => size.MetalAreaMm2)!, now = Now(run).Conductor.Size;
@@ -79,7 +81,8 @@ internal sealed class ConductorChanges(CompleteBuild build)
 
     private Ladder Sizes(int run, Func<ConductorSize, bool> isWanted, bool descending)
     {
-        ConductorSize[] sizes = [.. Known.Where(isWanted).Distinct().OrderBy(size => descending ? -size.MetalAreaMm2 : size.MetalAreaMm2)];
+        ConductorSize[] sizes =
+            [.. Known.Where(isWanted).Distinct().OrderBy(size => descending ? -size.MetalAreaMm2 : size.MetalAreaMm2)];
         return Ladder.Of(
             sizes, size => To(run, Now(run) with { Conductor = Conductor.Of(size, Now(run).Conductor.Material) }));
     }
@@ -107,7 +110,8 @@ internal sealed class ConductorChanges(CompleteBuild build)
     private IEnumerable<Edit> Edits(int run, ConductorChoice now, ConductorChoice to)
     {
         string at = build.Runs[run].Pointer + "/conductor/";
-        if (now.Conductor.Size != to.Conductor.Size) yield return new Edit(at + "size", now.Conductor.Size.Label, to.Conductor.Size.Label);
+        if (now.Conductor.Size != to.Conductor.Size)
+            yield return new Edit(at + "size", now.Conductor.Size.Label, to.Conductor.Size.Label);
         Material? stated = build.Runs[run].Wish.Material;
         if (stated != to.Conductor.Material && now.Conductor.Material != to.Conductor.Material)
             yield return new Edit(at + "material", stated is { } metal ? metal.Word() : null, to.Conductor.Material.Word());

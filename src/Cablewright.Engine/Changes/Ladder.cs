@@ -6,5 +6,6 @@ namespace Cablewright.Engine.Changes;
 internal readonly record struct Ladder(int Count, Func<int, Change> At)
 {
     /// <summary>A ladder of what is listed.</summary>
-    public static Ladder Of<T>(IReadOnlyList<T> values, Func<T, Change> change) => new(values.Count, place => change(values[place - 1]));
+    public static Ladder Of<T>(IReadOnlyList<T> values, Func<T, Change> change) =>
+        new(values.Count, place => change(values[place - 1]));
 }

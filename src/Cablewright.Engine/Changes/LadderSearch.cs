@@ -2,8 +2,8 @@ namespace Cablewright.Engine.Changes;
 
 /// <summary>Finds the smallest change on a ladder after which no rule fails.</summary>
 /// <remarks>
-/// Method: the largest change first, since most ladders help nothing at all; where that breaks rules that held before, ever smaller
-/// ones; then halving down to a change that stands and the one before it that does not.
+/// Method: the largest change first, since most ladders help nothing at all; where that breaks rules that held before, ever
+/// smaller ones; then halving down to a change that stands and the one before it that does not.
 /// </remarks>
 internal sealed class LadderSearch(Attempts attempts)
 {

@@ -34,7 +34,8 @@ internal static class LengthChanges
             Kind = ChangeKind.Length,
             Apply = changed => changed with
             {
-                Runs = [.. changed.Runs.Select((run, index) => index < to.Length && to[index] is { } shorter ? run with { LengthMetres = shorter.Value } : run)],
+                Runs = [.. changed.Runs.Select((run, index) =>
+                    index < to.Length && to[index] is { } shorter ? run with { LengthMetres = shorter.Value } : run)],
             },
             Edits = [.. shortened.Select(run => EditOf(build, run, to[run]!.Value))],
             Words = $"make every run no longer than {percent} % of its length",

@@ -8,8 +8,8 @@ namespace Cablewright.Engine.Changes;
 /// <summary>Several given conductors and fuses changed together.</summary>
 /// <remarks>
 /// Method: given fuses, and if that is not enough given conductors too, are left open and chosen anew for the hard limit; then as
-/// many as can be are given back, halves of the list at a time; what is chosen for the rest is the change. Where that is not enough
-/// either, all amplifiers besides get less power, or all runs shorter.
+/// many as can be are given back, halves of the list at a time; what is chosen for the rest is the change. Where that is not
+/// enough either, all amplifiers besides get less power, or all runs shorter.
 /// </remarks>
 internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChanges fuses, ConductorChanges conductors)
 {
@@ -33,7 +33,8 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
         }
 
         if (!isLastResort) return null;
-        return WithLess(given, places, PowerChanges.OfAll(build.Stated)) ?? WithLess(given, places, LengthChanges.OfAll(build.Stated))
+        return WithLess(given, places, PowerChanges.OfAll(build.Stated))
+            ?? WithLess(given, places, LengthChanges.OfAll(build.Stated))
             ?? Named(given, places, Change.Unsaid(same => same));
     }
 

@@ -9,7 +9,8 @@ namespace Cablewright.Engine.Changes;
 internal static class Relevance
 {
     /// <summary>
-    /// The stated runs: those that fail first, then by the voltage that they take of the amplifiers that lose too much, then by loss.
+    /// The stated runs: those that fail first, then by the voltage that they take of the amplifiers that lose too much, then by
+    /// loss.
     /// </summary>
     public static IReadOnlyList<int> Order(Variant present, IReadOnlyList<Violation> fails)
     {

@@ -88,7 +88,8 @@ internal sealed class BatteryCompletion
         assumptions.Take(
             battery.PeukertExponent, at, "/peukertExponent", "supply.peukert-" + chemistry.Word(),
             "under a large current a battery gives less than its rated capacity");
-        assumptions.Take(battery.UsableShare, at, "/usableShare", UsableOf(chemistry, ruleset).Id, "a battery that is drawn lower does not last");
+        assumptions.Take(battery.UsableShare, at, "/usableShare", UsableOf(chemistry, ruleset).Id,
+            "a battery that is drawn lower does not last");
         if (battery.StateOfCharge is null)
             assumptions.Note(at + "/stateOfCharge", Phrase.Percent(1), "the state of charge is not stated", "a full battery");
     }

@@ -73,7 +73,9 @@ internal static class BuildCompletion
             Capacitors = capacitors,
             AlternatorPlace = alternatorPlace,
             CountsEnergy = countsEnergy,
-            Tolerances = build.Include.Contains(Extra.Robustness) ? TolerancesOf(build.Tolerances, nominalFactor, assumptions) : null,
+            Tolerances = build.Include.Contains(Extra.Robustness)
+                ? TolerancesOf(build.Tolerances, nominalFactor, assumptions)
+                : null,
             Assumptions = assumptions.Noted,
         };
     }

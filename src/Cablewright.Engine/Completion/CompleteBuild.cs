@@ -162,8 +162,8 @@ internal sealed record CompleteIsolator(
     IsolatorKind Kind, double? RatedAmps, double ContactOhms, double FallVolts, double OutputVolts, double InputWatts)
 {
     /// <summary>
-    /// What it counts as in a short circuit. It may fail closed, so it never protects; a diode's fall is put down as the resistance
-    /// that would make it at its rating, which is more than it has at the currents of a short circuit.
+    /// What it counts as in a short circuit. It may fail closed, so it never protects; a diode's fall is put down as the
+    /// resistance that would make it at its rating, which is more than it has at the currents of a short circuit.
     /// </summary>
     public double FaultOhms => ContactOhms + (RatedAmps is { } rated ? FallVolts / rated : 0);
 }
@@ -194,7 +194,9 @@ internal sealed record CompleteRun
 
     public required double JointOhms { get; init; }
 
-    /// <summary>What each fuse's terminations add; 0 where the joints are stated, since those are all joints of the run.</summary>
+    /// <summary>
+    /// What each fuse's terminations add; 0 where the joints are stated, since those are all joints of the run.
+    /// </summary>
     public required double FuseTerminationOhms { get; init; }
 
     /// <summary>What parts two batteries on it, if anything.</summary>

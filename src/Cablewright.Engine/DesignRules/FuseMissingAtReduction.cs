@@ -13,5 +13,7 @@ internal sealed class FuseMissingAtReduction() : EndRule(
     /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, RunEnd end) =>
         facts.Design.FuseAt(end) is null && facts.TooMuchEntering(end) is { } entering
-            && Significant.Exceeds(entering, facts.AmpacityOfAll(end.Run)) ? At(end, entering, facts.AmpacityOfAll(end.Run)) : null;
+            && Significant.Exceeds(entering, facts.AmpacityOfAll(end.Run))
+            ? At(end, entering, facts.AmpacityOfAll(end.Run))
+            : null;
 }

@@ -11,11 +11,11 @@ namespace Cablewright.Engine.Designs;
 /// <summary>Every rule that a build is held against.</summary>
 internal static class RuleBook
 {
-    private static readonly FrozenDictionary<ViolationKind, Rule> ByKind = new[] { VoltageCollapse.Rule, (Rule)BudgetReached.Rule }
-        .Concat(DesignRuleBook.All).Concat(FaultRuleBook.All).Concat(SupplyRuleBook.All).ToFrozenDictionary(rule => rule.Kind);
+    private static readonly FrozenDictionary<ViolationKind, Rule> ByKind = All.ToFrozenDictionary(rule => rule.Kind);
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Rule> All => ByKind.Values;
+    public static IReadOnlyList<Rule> All =>
+        [VoltageCollapse.Rule, .. DesignRuleBook.All, .. FaultRuleBook.All, .. SupplyRuleBook.All, BudgetReached.Rule];
 
     /// <summary>The rule that a violation is of.</summary>
     public static Rule Of(ViolationKind kind) => ByKind[kind];

@@ -32,8 +32,8 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
     }
 
     /// <summary>
-    /// The same; <c>null</c> where everything is given and the voltage collapses, since how far it is from a solution takes long to
-    /// find out.
+    /// The same; <c>null</c> where everything is given and the voltage collapses, since how far it is from a solution takes long
+    /// to find out.
     /// </summary>
     public static Variant? TryOf(Build build, Ruleset ruleset, WorkMeter meter)
     {

@@ -11,4 +11,8 @@ namespace Cablewright.Engine.Evaluation;
 /// <param name="Violations">The rules that do not hold.</param>
 /// <param name="SolvableShare">1; or, where the voltage collapses, the largest share of the output that has a solution.</param>
 internal sealed record DesignEvaluation(
-    Design Design, OperatingEnvelope Envelope, ProtectionMap Protection, IReadOnlyList<Violation> Violations, double SolvableShare);
+    Design Design,
+    OperatingEnvelope Envelope,
+    ProtectionMap Protection,
+    IReadOnlyList<Violation> Violations,
+    double SolvableShare);

@@ -56,8 +56,8 @@ internal sealed class Evaluator
     }
 
     /// <summary>
-    /// The largest share of the output that has a solution with the fuses as they stand, by halving; 0 where none has, since diodes in a
-    /// row take the whole voltage.
+    /// The largest share of the output that has a solution with the fuses as they stand, by halving; 0 where none has, since
+    /// diodes in a row take the whole voltage.
     /// </summary>
     private double LargestShare(Design design)
     {

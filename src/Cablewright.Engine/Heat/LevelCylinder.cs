@@ -43,7 +43,8 @@ internal sealed class LevelCylinder(double diameterMetres)
     private static double FindNusseltFactor()
     {
         double prandtl = Figures.Named("air-prandtl");
-        double viscous = Figures.Named("air-viscosity-0c") * (ZeroCelsius + Sutherland) / Figures.Named("air-density-temperature");
+        double viscous = Figures.Named("air-viscosity-0c")
+            * (ZeroCelsius + Sutherland) / Figures.Named("air-density-temperature");
         double sixth = Figures.Named("gravity") * prandtl * Math.Pow(ZeroCelsius, 3) / (viscous * viscous);
         return 0.387 / Math.Pow(1 + Math.Pow(0.559 / prandtl, 9.0 / 16), 8.0 / 27) * Math.Pow(sixth, 1.0 / 6);
     }

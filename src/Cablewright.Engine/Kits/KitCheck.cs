@@ -29,8 +29,8 @@ public sealed record KitCheck
     public required IReadOnlyList<MaterialLine> Needs { get; init; }
 
     /// <summary>
-    /// The build with the kit's cables and fuses in it; <c>null</c> where the kit lacks a cable and cannot be tried, or was passed
-    /// over before.
+    /// The build with the kit's cables and fuses in it; <c>null</c> where the kit lacks a cable and cannot be tried, or was
+    /// passed over before.
     /// </summary>
     public required KitTrial? Trial { get; init; }
 

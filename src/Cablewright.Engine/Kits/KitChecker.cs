@@ -11,9 +11,9 @@ namespace Cablewright.Engine.Kits;
 
 /// <summary>Holds kits against one build: what the job needs, against what each kit holds.</summary>
 /// <remarks>
-/// A kit's cables and fuses are tried in the build by the full assessment, so "thin" means that the build fails with them. Kits whose
-/// cables and fuses come out alike share their trials, so that many kits are checked in hardly more time than their distinct
-/// combinations take.
+/// A kit's cables and fuses are tried in the build by the full assessment, so "thin" means that the build fails with them. Kits
+/// whose cables and fuses come out alike share their trials, so that many kits are checked in hardly more time than their
+/// distinct combinations take.
 /// </remarks>
 public sealed class KitChecker
 {
@@ -27,8 +27,8 @@ public sealed class KitChecker
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <param name="meter">Counts the work, and ends it.</param>
-    /// <param name="isBrief">For many kits: a kit that cannot serve by its lengths alone is passed over without a trial, and trials
-    /// ask no questions.</param>
+    /// <param name="isBrief">For many kits: a kit that cannot serve by its lengths alone is passed over without a trial, and
+    /// trials ask no questions.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
     /// <exception cref="OperationCanceledException">The meter ended it.</exception>
     public KitChecker(Build build, Ruleset ruleset, WorkMeter meter, bool isBrief = false)

@@ -10,8 +10,8 @@ namespace Cablewright.Engine.Kits;
 
 /// <summary>A build with a kit's cables and fuses in the place of its own, assessed; each distinct one once.</summary>
 /// <remarks>
-/// Tried in three steps, so that a failure has one cause: the supply's cables with all else open; the returns' cables too; the fuses
-/// too. What fails with everything open fails with any kit and is not counted against this one.
+/// Tried in three steps, so that a failure has one cause: the supply's cables with all else open; the returns' cables too; the
+/// fuses too. What fails with everything open fails with any kit and is not counted against this one.
 /// </remarks>
 internal sealed class KitTrials
 {
@@ -29,7 +29,8 @@ internal sealed class KitTrials
         this.meter = meter;
         advises = !isBrief;
         Assessment first = Assessor.Assess(Opened(build, null), ruleset, meter, advises: false, out Variant variant);
-        HashSet<string> vehicles = [.. new BillOfMaterials(variant.Build, first.Runs).Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
+        HashSet<string> vehicles = [.. new BillOfMaterials(variant.Build, first.Runs).Pieces.Where(piece => piece.IsVehicles)
+            .Select(piece => piece.Run.Id)];
         open = Opened(WithAddedRuns(build, first), vehicles);
         Baseline = Assessor.Assess(open, ruleset, meter, advises: false, out variant);
         Needs = new BillOfMaterials(variant.Build, Baseline.Runs);

@@ -9,7 +9,8 @@ namespace Cablewright.Engine.Kits;
 /// <summary>A cable of a kit at the size that it really has.</summary>
 /// <param name="Index">Its place among the kit's parts.</param>
 /// <param name="Part">The part.</param>
-/// <param name="Conductor">What it is tried as: its label, or where its strands say less, the largest size that they fill.</param>
+/// <param name="Conductor">What it is tried as: its label, or where its strands say less, the largest size that they
+/// fill.</param>
 /// <param name="StrandsMm2">The metal that its strands hold, where they are stated.</param>
 /// <param name="LabelMm2">The least that its label allows.</param>
 internal sealed record KitWire(int Index, KitPart Part, Conductor Conductor, double? StrandsMm2, double LabelMm2)

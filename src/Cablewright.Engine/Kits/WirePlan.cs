@@ -4,8 +4,8 @@ namespace Cablewright.Engine.Kits;
 
 /// <summary>Which of a kit's cables is used for which run of one side.</summary>
 /// <remarks>
-/// The runs take their turn by current, the greatest first; each takes the best conductor of which a piece is long enough. A cable
-/// cannot be joined, so a run needs one piece.
+/// The runs take their turn by current, the greatest first; each takes the best conductor of which a piece is long enough. A
+/// cable cannot be joined, so a run needs one piece.
 /// </remarks>
 internal sealed class WirePlan
 {

@@ -72,7 +72,9 @@ internal sealed class BillOfMaterials
 
     private static bool Touches(RunResult run, string place) => run.From == place || run.To == place;
 
-    /// <summary>A battery or junction is under the bonnet where runs beside the engine end: one for the battery, all for others.</summary>
+    /// <summary>
+    /// A battery or junction is under the bonnet where runs beside the engine end: one for the battery, all for others.
+    /// </summary>
     private bool IsUnderBonnet(string place)
     {
         (int ends, int besideEngine) = meetings[place];

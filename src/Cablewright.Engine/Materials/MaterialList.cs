@@ -56,7 +56,8 @@ internal static class MaterialList
         }
 
         return like.OrderByDescending(each => each.Key.RatingAmps).ThenBy(each => each.Key.Family)
-            .Select(each => new MaterialLine("fuse with holder", null, null, null, each.Key.RatingAmps, each.Key.Family, each.Value));
+            .Select(each =>
+                new MaterialLine("fuse with holder", null, null, null, each.Key.RatingAmps, each.Key.Family, each.Value));
 
         void Add(FuseResult? fuse, int conductors)
         {

@@ -11,8 +11,9 @@ namespace Cablewright.Engine.Network;
 /// A constant-power load's current P/u is convex in its voltage u, so from that start the steps go down to the highest
 /// solution and never past it; where there is none they reach a voltage at which the Jacobian stops being positive definite,
 /// and that is how collapse is known. For one source V behind one resistance R the most that has a solution is P = V²/4R.</para>
-/// <para>Steps: (1) solve with nothing drawn, but with what alternators put in; (2) at v form J = G + di/dv and the residual; (3) J d = −F; (4) v += d;
-/// (5) end when no node moves by more than 1e-9 of the highest voltage: the step after that would be some 1e-18.</para>
+/// <para>Steps: (1) solve with nothing drawn, but with what alternators put in; (2) at v form J = G + di/dv and the residual; (3)
+/// J d = −F; (4) v += d; (5) end when no node moves by more than 1e-9 of the highest voltage: the step after that would be some
+/// 1e-18.</para>
 /// <para>Where the voltages of a circuit that differs little are known, it starts from those; where a step from there finds J not
 /// positive definite, it starts over at (1). Without loads of constant power the equations are linear, and one step after (1) is
 /// the last.</para>

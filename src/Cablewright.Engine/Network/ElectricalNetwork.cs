@@ -31,8 +31,8 @@ public enum LoadKind
 
 /// <summary>What a load draws.</summary>
 /// <param name="Kind">How its current answers to its voltage.</param>
-/// <param name="Magnitude">Watts, amperes or ohms by kind; not negative, but for a constant current that is put in, as an alternator
-/// does. A constant-resistance load is more than 0.</param>
+/// <param name="Magnitude">Watts, amperes or ohms by kind; not negative, but for a constant current that is put in, as an
+/// alternator does. A constant-resistance load is more than 0.</param>
 public readonly record struct LoadDraw(LoadKind Kind, double Magnitude)
 {
     /// <summary>Whether it feeds the circuit rather than drawing from it.</summary>

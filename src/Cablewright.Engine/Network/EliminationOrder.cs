@@ -7,8 +7,8 @@ namespace Cablewright.Engine.Network;
 /// <remarks>
 /// The next pivot is the unknown with the fewest neighbours left, the lowest number among equals. Its neighbours become each
 /// other's. The heap keeps outdated degrees and passes over them when they come up, which costs less than taking them out; so do
-/// the lists of neighbours with those that are eliminated. An entry is two halves, one in the list of each of its unknowns: halves
-/// 2 n and 2 n + 1 are entry n.
+/// the lists of neighbours with those that are eliminated. An entry is two halves, one in the list of each of its unknowns:
+/// halves 2 n and 2 n + 1 are entry n.
 /// </remarks>
 internal sealed class EliminationOrder
 {

@@ -16,7 +16,8 @@ internal sealed class FaultNetwork
     /// <param name="held">Nodes held at 0 V; every node reaches one over branches or sources that give something.</param>
     /// <param name="meter">Counts the work.</param>
     public FaultNetwork(
-        int nodeCount, IReadOnlyList<Branch> branches, IReadOnlyList<SourcePort> sources, IReadOnlyList<int> held, WorkMeter meter)
+        int nodeCount, IReadOnlyList<Branch> branches, IReadOnlyList<SourcePort> sources, IReadOnlyList<int> held,
+        WorkMeter meter)
     {
         this.meter = meter;
         IEnumerable<(int, int)> joined = branches.Select(branch => (branch.From, branch.To))

@@ -26,7 +26,9 @@ internal sealed class UnitResponse
     private (int From, int To) ends = (-1, -1);
     private int number;
 
-    /// <summary>Prepares the responses of a factored matrix of a number of unknowns; the meter counts what is asked for.</summary>
+    /// <summary>
+    /// Prepares the responses of a factored matrix of a number of unknowns; the meter counts what is asked for.
+    /// </summary>
     public UnitResponse(Elimination matrix, int count, WorkMeter meter)
     {
         this.matrix = matrix;

@@ -2,8 +2,8 @@ namespace Cablewright.Engine.Numerics;
 
 /// <summary>A quantity that lies between two bounds, and the best guess at it.</summary>
 /// <remarks>
-/// Products and quotients are for positive quantities; they take the bounds at the corners, so that whatever lies within the factors' bounds gives a result
-/// within the result's bounds, however the errors are spread and however they hang together.
+/// Products and quotients are for positive quantities; they take the bounds at the corners, so that whatever lies within the
+/// factors' bounds gives a result within the result's bounds, however the errors are spread and however they hang together.
 /// </remarks>
 /// <param name="Estimate">The best guess.</param>
 /// <param name="Least">The lower bound, included.</param>

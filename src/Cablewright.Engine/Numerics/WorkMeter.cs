@@ -1,12 +1,14 @@
 namespace Cablewright.Engine.Numerics;
 
-/// <summary>Counts the work of one request, over everything that the request asks for, and ends it where its caller is gone.</summary>
+/// <summary>
+/// Counts the work of one request, over everything that the request asks for, and ends it where its caller is gone.
+/// </summary>
 /// <remarks>
-/// <para>The unit is one run solved once, some half a microsecond. Work is counted, not timed, so that the same request gives the same
-/// answer on every machine.</para>
-/// <para>A part of a meter has a budget of its own, and whatever it counts the whole counts too. A search looks at its meter and stops
-/// where it is; what is optional is ended by <see cref="Within"/>; a whole request that goes far beyond its budget all the same, by
-/// <see cref="WorkExceededException"/>.</para>
+/// <para>The unit is one run solved once, some half a microsecond. Work is counted, not timed, so that the same request gives the
+/// same answer on every machine.</para>
+/// <para>A part of a meter has a budget of its own, and whatever it counts the whole counts too. A search looks at its meter and
+/// stops where it is; what is optional is ended by <see cref="Within"/>; a whole request that goes far beyond its budget all the
+/// same, by <see cref="WorkExceededException"/>.</para>
 /// </remarks>
 public sealed class WorkMeter
 {

@@ -99,7 +99,8 @@ internal sealed class FusePlan
         FuseSlot slot = build.SlotAt(end);
         int share = IsPerConductor(run, slot) ? design.Conductors[run].Count : 1;
         double ampacity = ampacities.Of(run, design.Conductors[run].Conductor).LimitAmps;
-        bool unknown = topology.IsAtBattery(end) && topology.NodeAt(end) != topology.ChargingNode && topology.IsFedFromBothEnds(run);
+        bool unknown = topology.IsAtBattery(end) && topology.NodeAt(end) != topology.ChargingNode
+            && topology.IsFedFromBothEnds(run);
         double full = unknown ? ampacity : Math.Max(envelope.PeakAmps[run], envelope.ThermalAmps[run]) / share;
         FuseFamily family = FamilyFor(run, slot, full, ampacity);
         double cool = full / family.HotShareAt(build.Runs[run].AirCelsius);
@@ -112,13 +113,15 @@ internal sealed class FusePlan
     }
 
     /// <summary>
-    /// A blade where it carries the full current in a small rating, or where the conductor has less ampacity than the other has ratings; else an ANL.
+    /// A blade where it carries the full current in a small rating, or where the conductor has less ampacity than the other has
+    /// ratings; else an ANL.
     /// </summary>
     private FuseFamily FamilyFor(int run, FuseSlot slot, double full, double ampacity)
     {
         if (slot.Family is { } stated) return FuseFamily.Of(stated);
         FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC), strip = FuseFamily.Of(FuseFamilyName.Anl);
-        bool small = blade.SmallestCarrying(full / blade.HotShareAt(build.Runs[run].AirCelsius)) is { } rating && rating <= build.Ruleset["fuse.blade-up-to"].Value;
+        bool small = blade.SmallestCarrying(full / blade.HotShareAt(build.Runs[run].AirCelsius)) is { } rating
+            && rating <= build.Ruleset["fuse.blade-up-to"].Value;
         return small || ampacity < strip.RatingsAmps.Values[0] ? blade : strip;
     }
 

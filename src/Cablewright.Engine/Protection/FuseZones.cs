@@ -31,7 +31,10 @@ internal sealed class FuseZones
         devices = new ProtectiveDevice[]?[count];
         foreach (int run in topology.Outwards)
         {
-            foreach (RunEnd end in RunEnd.Of(run).Where(end => design.FuseAt(end) is null)) zones.Join(Body(run), topology.NodeAt(end));
+            foreach (RunEnd end in RunEnd.Of(run))
+            {
+                if (design.FuseAt(end) is null) zones.Join(Body(run), topology.NodeAt(end));
+            }
         }
 
         foreach (int battery in topology.BatteryNodes) hasBattery[zones.SetOf(battery)] = true;
@@ -46,7 +49,7 @@ internal sealed class FuseZones
     {
         int zone = zones.SetOf(Body(run));
         return devices[zone] ??= edges[zone] is { } around
-            ? [.. around.Where(edge => ReachesBattery(edge.Beyond(zone), zone)).Select(edge => edge.ProtectiveDevice)]
+            ? [.. around.Where(edge => ReachesBattery(edge.Beyond(zone), zone)).Select(edge => edge.Device)]
             : [];
     }
 
@@ -79,7 +82,7 @@ internal sealed class FuseZones
         return false;
     }
 
-    private readonly record struct Edge(ProtectiveDevice ProtectiveDevice, int BodyZone, int NodeZone)
+    private readonly record struct Edge(ProtectiveDevice Device, int BodyZone, int NodeZone)
     {
         public int Beyond(int zone) => zone == BodyZone ? NodeZone : BodyZone;
     }

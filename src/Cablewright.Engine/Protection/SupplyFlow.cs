@@ -1,15 +1,16 @@
-using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Protection;
 
 /// <summary>The most current that fuses let through from the batteries to a node.</summary>
 /// <remarks>
-/// <para>Method: maximum flow by augmenting along shortest ways (Edmonds and Karp) from the node to the batteries. A run lets through
-/// the smallest of its own fuses, without limit where it has none. Currents have no direction to keep to, so a run's capacity
-/// serves both ways. Since every augmentation fills a fuse, there are no more of them than fuses on the ways.</para>
+/// <para>Method: maximum flow by augmenting along shortest ways (Edmonds and Karp) from the node to the batteries. A run lets
+/// through the smallest of its own fuses, without limit where it has none. Currents have no direction to keep to, so a run's
+/// capacity serves both ways. Since every augmentation fills a fuse, there are no more of them than fuses on the ways.</para>
 /// <para>What is asked for is the flow with one of the node's own runs taken away. All of them start from the flow with every run
-/// there: what passed the run that is taken away is left at its other end, and led to the node on what room the others have.</para>
+/// there: what passed the run that is taken away is left at its other end, and led to the node on what room the others
+/// have.</para>
 /// </remarks>
 internal sealed class SupplyFlow
 {
@@ -38,8 +39,8 @@ internal sealed class SupplyFlow
     {
         this.topology = topology;
         int runs = design.Conductors.Length;
-        capacity = [.. Enumerable.Range(0, runs).Select(run => Math.Min(
-            TotalRating(design.Near[run], design.Conductors[run].Count), TotalRating(design.Far[run], design.Conductors[run].Count)))];
+        capacity = [.. Enumerable.Range(0, runs).Select(run => RunEnd.Of(run).Min(
+            end => design.FuseAt(end)?.TotalRatingAmps(design.Conductors[run].Count) ?? double.PositiveInfinity))];
         isFused = [.. capacity.Select(double.IsFinite)];
         used = new double[runs];
         before = new double[runs];
@@ -49,7 +50,8 @@ internal sealed class SupplyFlow
     }
 
     /// <summary>
-    /// The flow into a node with each of its runs taken away, in amperes; infinite where some way has no fuse, 0 where there is none.
+    /// The flow into a node with each of its runs taken away, in amperes; infinite where some way has no fuse, 0 where there is
+    /// none.
     /// </summary>
     /// <param name="node">The node.</param>
     /// <returns>
@@ -141,8 +143,6 @@ internal sealed class SupplyFlow
         return cameBy[at].Run;
     }
 
-    private static double TotalRating(FittedFuse? fuse, int conductors) => fuse?.TotalRatingAmps(conductors) ?? double.PositiveInfinity;
-
     private bool IsTakenAway(int run) =>
         run == without || (without >= 0 && isFused[without] && topology.AreParallel(run, without));
 
@@ -152,7 +152,9 @@ internal sealed class SupplyFlow
         return from == topology.EndsOf(run).From ? capacity[run] - used[run] : capacity[run] + used[run];
     }
 
-    /// <summary>Looks for the shortest way with room left from a node to a battery or to one more place; where it ends, or -1.</summary>
+    /// <summary>
+    /// Looks for the shortest way with room left from a node to a battery or to one more place; where it ends, or -1.
+    /// </summary>
     private int FindWay(int start, int besides)
     {
         search++;

@@ -99,7 +99,9 @@ internal sealed class AssessmentWriter(Variant variant)
             AmpacityTableAmps = each.TableAmps * choice.Count,
             AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
             Utilisation = limit > 0 ? thermal / limit : null,
-            ProtectedBy = isUnprotected ? [] : [.. evaluation.Protection.RunsProtecting(index).Select(device => build.Runs[device].Id)],
+            ProtectedBy = isUnprotected
+                ? []
+                : [.. evaluation.Protection.RunsProtecting(index).Select(device => build.Runs[device].Id)],
             Fuse = FuseOf(RunEnd.Near(index)),
             FarFuse = FuseOf(RunEnd.Far(index)),
             Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, thermal),

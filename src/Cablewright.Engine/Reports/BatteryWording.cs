@@ -19,7 +19,8 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
         return new Wording(
             "/limits/engineOffTime",
             $"With the engine off the music plays for about {Phrase.Minutes(violation.Measured)} until {Names(shortest)} "
-            + $"{(shortest.Batteries.Length == 1 ? "reaches its" : "reach their")} limit, and {Phrase.Minutes(violation.Limit)} are asked for.",
+            + $"{(shortest.Batteries.Length == 1 ? "reaches its" : "reach their")} limit, and {Phrase.Minutes(violation.Limit)} "
+            + "are asked for.",
             cures.ForEngineOff(shortest, violation.Limit) + ", or less power",
             $"{Phrase.Amps(amps)} on average; t = u H (C / (I H))^k: "
             + string.Join("; ", shortest.Batteries.Select(battery => Energy(build.Batteries[battery]))),
@@ -28,8 +29,10 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
 
     public Wording Mixed(Violation violation) => new(
         $"/vehicle/batteries/{violation.Index}/chemistry",
-        $"Batteries \"{build.Batteries[violation.Index].Id}\" (lithium iron phosphate) and \"{build.Batteries[violation.Other].Id}\" "
-        + "(lead-acid) are tied together by wire, relay or diode. They charge and rest at different voltages: one is never full, or "
+        $"Batteries \"{build.Batteries[violation.Index].Id}\" (lithium iron phosphate) and "
+        + $"\"{build.Batteries[violation.Other].Id}\" "
+        + "(lead-acid) are tied together by wire, relay or diode. They charge and rest at different voltages: one is never "
+        + "full, or "
         + "the other overcharged, and when they are joined a large current flows between them.",
         "a DC-DC charger between them, made for the second battery's chemistry",
         $"rest voltage {Phrase.Volts(build.Batteries[violation.Index].RestVolts)} against "
@@ -56,11 +59,14 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
             $"/vehicle/capacitors/{violation.Index}",
             $"The capacitor at \"{part.At}\" ({Phrase.Number(part.Farads)} F) alone holds {Phrase.Amps(part.DrawAmps)} within "
             + $"{Phrase.Volts(part.FallVolts)} for {Phrase.Number(violation.Measured)} ms; a bass note lasts "
-            + $"{Phrase.Number(violation.Limit)} ms. It gives {Phrase.Number(part.GivesJoules)} J, and does not replace alternator, battery or "
+            + $"{Phrase.Number(violation.Limit)} ms. It gives {Phrase.Number(part.GivesJoules)} J, and does not replace "
+            + "alternator, battery or "
             + "conductor.",
             "none needed; spend on conductors, battery or alternator first",
-            $"t = C (dV - I ESR) / I = {Phrase.Number(part.Farads)} F x ({Phrase.Volts(part.FallVolts)} - {Phrase.Amps(part.DrawAmps)} x "
-            + $"{Phrase.Milliohms(part.SeriesMilliohms / 1000)}) / {Phrase.Amps(part.DrawAmps)} = {Phrase.Number(violation.Measured)} ms",
+            $"t = C (dV - I ESR) / I = {Phrase.Number(part.Farads)} F x ({Phrase.Volts(part.FallVolts)} - "
+            + $"{Phrase.Amps(part.DrawAmps)} x "
+            + $"{Phrase.Milliohms(part.SeriesMilliohms / 1000)}) / {Phrase.Amps(part.DrawAmps)} = "
+            + $"{Phrase.Number(violation.Measured)} ms",
             "ms");
     }
 

@@ -15,7 +15,9 @@ internal sealed class ChangeWriter(Variant present)
     public Assessment AddTo(Assessment answer, FoundChanges found)
     {
         FeasibilityResult feasibility = Write(found);
-        string smallest = feasibility.Changes.Count == 0 ? "" : $" The smallest change that cures it: {feasibility.Changes[0].Message}";
+        string smallest = feasibility.Changes.Count == 0
+            ? ""
+            : $" The smallest change that cures it: {feasibility.Changes[0].Message}";
         return answer with { Feasibility = feasibility, Summary = answer.Summary + smallest };
     }
 
@@ -40,7 +42,9 @@ internal sealed class ChangeWriter(Variant present)
     {
         string cannot = $"As it is stated, {Rules(broken)} cannot be kept; the findings say by how much.";
         if (changes.Length > 0) return $"{cannot} The smallest change after which no rule fails: {changes[0].Message}";
-        string none = isComplete ? "No change was found after which no rule fails" : "The work budget ended before a change was found";
+        string none = isComplete
+            ? "No change was found after which no rule fails"
+            : "The work budget ended before a change was found";
         return best is not var (change, fails) ? $"{cannot} {none}."
             : $"{cannot} {none}; nearest comes this, after which {Rules(fails)} still cannot: {change.Message}";
     }
@@ -48,7 +52,8 @@ internal sealed class ChangeWriter(Variant present)
     private static string Rules(int count) => count == 1 ? "1 rule" : $"{count} rules";
 
     private ChangeResult ResultOf(Change change, Variant after) => new(
-        change.Kind, change.Runs, change.Amplifiers, change.Edits, char.ToUpperInvariant(change.Words[0]) + change.Words[1..] + ".",
+        change.Kind, change.Runs, change.Amplifiers, change.Edits,
+        char.ToUpperInvariant(change.Words[0]) + change.Words[1..] + ".",
         change.Share, after.ConductorGrams - present.ConductorGrams, after.Verdict,
         [.. CodesOf(after, Severity.Caution)]);
 

@@ -42,7 +42,8 @@ public static class Comparison
             AmplifierResult?[] amplifiers =
                 [.. answers.Select(answer => answer.Amplifiers.FirstOrDefault(amplifier => amplifier.Id == id))];
             yield return Of("amplifier", id, "dropPercent", amplifiers, amplifier => Phrase.Number(amplifier.DropPercent));
-            yield return Of("amplifier", id, "peakCurrentAmps", amplifiers, amplifier => Phrase.Number(amplifier.PeakCurrentAmps));
+            yield return Of(
+                "amplifier", id, "peakCurrentAmps", amplifiers, amplifier => Phrase.Number(amplifier.PeakCurrentAmps));
         }
 
         foreach (string code in answers.SelectMany(answer => answer.Findings).Select(finding => finding.Code).Distinct())
@@ -58,7 +59,9 @@ public static class Comparison
         new(subject, id, what, [.. parts.Select(part => part is null ? null : words(part))]);
 
     private static string Words(ConductorResult conductor) =>
-        (conductor.Count > 1 ? $"{Phrase.Number(conductor.Count)} x " : "") + $"{conductor.Size.Label} {conductor.Material.Word()}";
+        (conductor.Count > 1 ? $"{Phrase.Number(conductor.Count)} x " : "")
+            + $"{conductor.Size.Label} {conductor.Material.Word()}";
 
-    private static string? Words(FuseResult? fuse) => fuse is null ? null : $"{Phrase.Amps(fuse.RatingAmps)} {fuse.Family.Word()}";
+    private static string? Words(FuseResult? fuse) =>
+        fuse is null ? null : $"{Phrase.Amps(fuse.RatingAmps)} {fuse.Family.Word()}";
 }

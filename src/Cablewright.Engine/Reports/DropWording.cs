@@ -47,7 +47,9 @@ internal sealed class DropWording(Variant variant)
             + $"{Phrase.Volts(violation.Measured)} ({Phrase.Percent(violation.Measured / source)}) is lost on the way there and "
             + $"back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(violation.Limit)} "
             + $"({Phrase.Percent(violation.Limit / source)}).",
-            (violation.Severity is Severity.Fail ? "the changes worked out with this answer" : "a larger conductor or a shorter way")
+            (violation.Severity is Severity.Fail
+                ? "the changes worked out with this answer"
+                : "a larger conductor or a shorter way")
             + $"; most is lost in run \"{build.Runs[parts[0].Run].Id}\" "
             + $"({Phrase.Volts(parts[0].Volts)})",
             $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(violation.Measured)}; of it "

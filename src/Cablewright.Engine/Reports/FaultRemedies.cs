@@ -20,13 +20,13 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
 {
     public string For(Clearing clearing)
     {
-        double deviceLoad = evaluation.Envelope.ThermalAmps[clearing.ProtectiveDevice.Run];
-        if (FuseThatOpens(clearing.ProtectiveDevice.Fuse.Family, deviceLoad, clearing.DeviceAmps, clearing.WithstandSeconds) is { } other)
+        double deviceLoad = evaluation.Envelope.ThermalAmps[clearing.Device.Run];
+        if (FuseThatOpens(clearing.Device.Fuse.Family, deviceLoad, clearing.DeviceAmps, clearing.WithstandSeconds) is { } other)
             return $"{other} in the same place opens in time";
         double runLoad = evaluation.Envelope.ThermalAmps[clearing.Run];
         double runAmps = clearing.ConductorAmps * evaluation.Design.Conductors[clearing.Run].Count;
-        if (clearing.Run != clearing.ProtectiveDevice.Run
-            && FuseThatOpens(clearing.ProtectiveDevice.Fuse.Family, runLoad, runAmps, clearing.WithstandSeconds) is { } own)
+        if (clearing.Run != clearing.Device.Run
+            && FuseThatOpens(clearing.Device.Fuse.Family, runLoad, runAmps, clearing.WithstandSeconds) is { } own)
             return $"{own} of its own at \"{build.Runs[clearing.Run].From}\" opens in time";
         if (clearing.ClearingSeconds is { } opens && ConductorThatWithstands(clearing, opens) is { } conductor)
             return $"{conductor} withstands it that long";

@@ -17,14 +17,16 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
         Clearing clearing = ClearingOf(violation.Index);
         return new Wording(
             build.Runs[violation.Index].Pointer,
-            $"In a short circuit at the end of run \"{Id(violation.Index)}\" the {Name(clearing.ProtectiveDevice)} carries as little as "
+            $"In a short circuit at the end of run \"{Id(violation.Index)}\" the {Name(clearing.Device)} carries as "
+            + "little as "
             + $"{Phrase.Amps(violation.Measured)}, and it is certain to open only from {Phrase.Amps(violation.Limit)}: "
             + "it may not open at all.",
             remedies.For(clearing),
             $"battery \"{build.Batteries[clearing.Battery].Id}\" alone, hot conductors, joints, fuses and body: "
-            + $"{Phrase.Amps(violation.Measured)} = {Phrase.Percent(violation.Measured / clearing.ProtectiveDevice.TotalRatingAmps)} of "
-            + $"{Phrase.Amps(clearing.ProtectiveDevice.TotalRatingAmps)}; certain from "
-            + $"{Phrase.Percent(clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.CertainFrom)} ({Band(clearing)})",
+            + $"{Phrase.Amps(violation.Measured)} = "
+            + $"{Phrase.Percent(violation.Measured / clearing.Device.TotalRatingAmps)} of "
+            + $"{Phrase.Amps(clearing.Device.TotalRatingAmps)}; certain from "
+            + $"{Phrase.Percent(clearing.Device.Fuse.Family.TimeCurrentBand.CertainFrom)} ({Band(clearing)})",
             "A");
     }
 
@@ -33,12 +35,13 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
         Clearing clearing = ClearingOf(violation.Index);
         return new Wording(
             build.Runs[violation.Index].Pointer,
-            $"In a short circuit at the end of run \"{Id(violation.Index)}\" the {Name(clearing.ProtectiveDevice)} may take "
+            $"In a short circuit at the end of run \"{Id(violation.Index)}\" the {Name(clearing.Device)} may take "
             + $"{Seconds(violation.Measured)} to open, and {evaluation.Design.Conductors[violation.Index]} withstands it for "
             + $"{Seconds(violation.Limit)}.",
             remedies.For(clearing),
             $"smallest fault {Phrase.Amps(clearing.DeviceAmps)} = "
-            + $"{Phrase.Percent(clearing.DeviceAmps / clearing.ProtectiveDevice.TotalRatingAmps)} of {Phrase.Amps(clearing.ProtectiveDevice.TotalRatingAmps)}: "
+            + $"{Phrase.Percent(clearing.DeviceAmps / clearing.Device.TotalRatingAmps)} of "
+            + $"{Phrase.Amps(clearing.Device.TotalRatingAmps)}: "
             + $"opens within {Seconds(violation.Measured)} ({Band(clearing)}); "
             + $"withstand {Seconds(violation.Limit)} at {Phrase.Amps(clearing.ConductorAmps)}, t = (k S / I)^2 to 5 s, "
             + "heat balance with storage above",
@@ -51,10 +54,12 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
         Clearing clearing = report.WorstOf(violation.End)!;
         return new Wording(
             Slot(violation).Pointer,
-            $"The fuse of run \"{Id(violation.Index)}\" opens in time by a time-current band of {fuse.Family.Name.Word()} that is "
+            $"The fuse of run \"{Id(violation.Index)}\" opens in time by a time-current band of {fuse.Family.Name.Word()} that "
+            + "is "
             + $"only recalled: within {Seconds(clearing.ClearingSeconds ?? 0)} against {Seconds(clearing.WithstandSeconds)}.",
             "compare with the part's own time-current curve",
-            $"{fuse.Family.TimeCurrentBand.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end of "
+            $"{fuse.Family.TimeCurrentBand.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end "
+            + "of "
             + $"run \"{Id(clearing.Run)}\"");
     }
 
@@ -80,17 +85,19 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
     {
         Clearing clearing = ClearingOf(violation.Index);
         var overload = new Overload(build, evaluation);
-        (double share, double celsius) = overload.Worst(violation.Index, clearing.ProtectiveDevice, violation.Limit)!.Value;
-        double? from = overload.HurtFrom(violation.Index, clearing.ProtectiveDevice, violation.Limit);
-        string range = from is { } start ? $" It is hurt from about {Phrase.Amps(start * clearing.ProtectiveDevice.TotalRatingAmps)}." : "";
+        (double share, double celsius) = overload.Worst(violation.Index, clearing.Device, violation.Limit)!.Value;
+        double? from = overload.HurtFrom(violation.Index, clearing.Device, violation.Limit);
+        string range = from is { } start
+            ? $" It is hurt from about {Phrase.Amps(start * clearing.Device.TotalRatingAmps)}."
+            : "";
         return new Wording(
             build.Runs[violation.Index].Pointer,
-            $"At {Phrase.Percent(share)} of its rating the {Name(clearing.ProtectiveDevice)} may take so long that run "
+            $"At {Phrase.Percent(share)} of its rating the {Name(clearing.Device)} may take so long that run "
             + $"\"{Id(violation.Index)}\" reaches {build.Phrase.Temperature(celsius)}; "
             + $"its insulation bears {build.Phrase.Temperature(violation.Limit)} for a few hours.{range}",
             "a smaller fuse that still carries the load, or a larger conductor",
-            $"heated at {Phrase.Amps(share * clearing.ProtectiveDevice.TotalRatingAmps)} for "
-            + (clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.SlowestSeconds(share) is { } seconds
+            $"heated at {Phrase.Amps(share * clearing.Device.TotalRatingAmps)} for "
+            + (clearing.Device.Fuse.Family.TimeCurrentBand.SlowestSeconds(share) is { } seconds
                 ? Seconds(seconds)
                 : "ever, since opening is not certain")
             + $" ({Band(clearing)})",
@@ -119,7 +126,9 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
         : value < 600 ? Phrase.Number(value) + " s" : Phrase.Number(value / 60) + " min";
 
     private static string Band(Clearing clearing) =>
-        clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.Source + (clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.IsRead ? "" : ", from memory");
+        clearing.Device.Fuse.Family.TimeCurrentBand is { IsRead: false } recalled
+            ? recalled.Source + ", from memory"
+            : clearing.Device.Fuse.Family.TimeCurrentBand.Source;
 
     private string Name(ProtectiveDevice device) =>
         $"{Phrase.Amps(device.Fuse.RatingAmps)} {device.Fuse.Family.Name.Word()} fuse of run \"{Id(device.Run)}\"";

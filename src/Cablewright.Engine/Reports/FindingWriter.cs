@@ -42,7 +42,8 @@ internal sealed class FindingWriter
     /// The findings, the worst first; within a weight the most dangerous kind first, each in the order of the build.
     /// </summary>
     public IReadOnlyList<Finding> Write(IReadOnlyList<Violation> violations) =>
-        [.. violations.OrderByDescending(violation => violation.Severity).ThenBy(violation => violation.Kind).ThenBy(violation => violation.Index)
+        [.. violations.OrderByDescending(violation => violation.Severity)
+            .ThenBy(violation => violation.Kind).ThenBy(violation => violation.Index)
             .Select(Write)];
 
     /// <summary>One of them.</summary>

@@ -47,7 +47,8 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             Slot(violation).Pointer + "/rating",
-            $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(violation.Measured)} through, and {Conductor(violation.Index)} bears "
+            $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(violation.Measured)} through, and {Conductor(violation.Index)} "
+            + "bears "
             + $"{Phrase.Amps(violation.Limit)} here.",
             remedies.FuseFor(violation.End),
             $"rating {Phrase.Amps(violation.Measured)} > ampacity {Phrase.Amps(violation.Limit)}",
@@ -80,7 +81,8 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         return new Wording(
             run.Pointer,
             $"The {count} parallel conductors of run \"{run.Id}\" share a fuse that lets {Phrase.Amps(violation.Measured)} "
-            + $"through, and one of them alone bears {Phrase.Amps(violation.Limit)}: if one breaks, the others are not protected.",
+            + $"through, and one of them alone bears {Phrase.Amps(violation.Limit)}: if one breaks, the others are not "
+            + "protected.",
             "a fuse for each conductor",
             $"passing {Phrase.Amps(violation.Measured)} > ampacity of one conductor {Phrase.Amps(violation.Limit)}",
             "A");
@@ -97,7 +99,8 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             + $"and the run's lasting load is {Phrase.Amps(violation.Measured)}{Circumstance()}: it will open.",
             remedies.FuseFor(violation.End),
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) "
-            + $"= {Phrase.Amps(violation.Limit)} < {Phrase.Amps(violation.Measured)}, at the worst of the charging and the lowest "
+            + $"= {Phrase.Amps(violation.Limit)} < {Phrase.Amps(violation.Measured)}, at the worst of the charging and the "
+            + "lowest "
             + "supply voltage",
             "A");
     }

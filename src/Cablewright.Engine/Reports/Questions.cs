@@ -11,9 +11,9 @@ namespace Cablewright.Engine.Reports;
 /// <summary>Finds the questions whose answers would change the verdict most.</summary>
 /// <remarks>
 /// Method: for each kind of value that was assumed, assess the build again with the best and the worst answer that one would
-/// expect in its place, for all amplifiers or runs that lack it; what is chosen then is a good choice, not a proven one. What moves
-/// is the verdict first, then how many rules fail, then what is wrong with a supply that cannot be judged yet, then, where something
-/// is chosen, how much metal it takes. A question that moves nothing is not asked.
+/// expect in its place, for all amplifiers or runs that lack it; what is chosen then is a good choice, not a proven one. What
+/// moves is the verdict first, then how many rules fail, then what is wrong with a supply that cannot be judged yet, then, where
+/// something is chosen, how much metal it takes. A question that moves nothing is not asked.
 /// </remarks>
 internal static class Questions
 {
@@ -81,7 +81,8 @@ internal static class Questions
 
     /// <summary>How far the answers to one question lie apart from what is assumed now.</summary>
     private readonly record struct Sensitivity(
-        Verdict Now, Verdict Best, Verdict Worst, int Fails, double Metal, int Supply, double? LeastSpareAmps, double? MostSpareAmps)
+        Verdict Now, Verdict Best, Verdict Worst, int Fails, double Metal, int Supply,
+        double? LeastSpareAmps, double? MostSpareAmps)
     {
         public int Verdicts => Math.Max(Now - Best, Worst - Now);
 

@@ -20,8 +20,8 @@ internal sealed class Remedies(Variant variant)
     private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
 
     /// <summary>
-    /// The smallest usual conductor that carries a run's load where the run lies, and the fuse that such a load needs, so that the
-    /// cure does not lead into the next fault.
+    /// The smallest usual conductor that carries a run's load where the run lies, and the fuse that such a load needs, so that
+    /// the cure does not lead into the next fault.
     /// </summary>
     public string ConductorForLoad(int run)
     {

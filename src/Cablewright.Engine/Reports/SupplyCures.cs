@@ -6,7 +6,9 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Reports;
 
-/// <summary>What would cure a supply that is too small: amperes of alternator or ampere-hours of battery, each worked out.</summary>
+/// <summary>
+/// What would cure a supply that is too small: amperes of alternator or ampere-hours of battery, each worked out.
+/// </summary>
 internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
 {
     private const double MinutesPerHour = 60;
@@ -44,8 +46,8 @@ internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
         string charger = build.Supply.IsConverter
             ? "less power"
             : $"{Phrase.Amps(needed * build.Supply.RatedAmps!.Value / build.Supply.HotAmps!.Value)} of rated alternator current";
-        return $"{charger}, a battery of lower resistance near the amplifiers, or less power; music that seldom reaches full output "
-            + "suffers less";
+        return $"{charger}, a battery of lower resistance near the amplifiers, or less power; music that seldom reaches full "
+            + "output suffers less";
     }
 
     /// <summary>A battery for a time.</summary>
@@ -69,7 +71,8 @@ internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
     {
         double wished = minutes ?? build.Ruleset["supply.wished-minutes"].Value;
         CompleteBattery like = build.Batteries[group.Batteries[0]];
-        Peukert.Cell fresh = like.Energy with { Share = Math.Max(like.Energy.Share, BatteryCompletion.UsableOf(like.Chemistry, build.Ruleset).Value) };
+        double usable = BatteryCompletion.UsableOf(like.Chemistry, build.Ruleset).Value;
+        Peukert.Cell fresh = like.Energy with { Share = Math.Max(like.Energy.Share, usable) };
         double missing = Peukert.MissingAmpHours(group.CellsOf(build), fresh, amps, wished / MinutesPerHour);
         return missing <= 0
             ? $"as it is, the batteries last {Phrase.Minutes(wished)}"

@@ -17,7 +17,9 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         Amplifier amplifier = build.Stated.Amplifiers[violation.Index];
         double ratingVolts = build.Draws[violation.Index].RatingVolts;
         double efficiency = build.Draws[violation.Index].Efficiency ?? 1;
-        string possible = build.Draws[violation.Index].Efficiency is null ? "" : $" Those fuses stand for about {Phrase.Watts(violation.Limit * ratingVolts * efficiency)} of lasting output.";
+        string possible = build.Draws[violation.Index].Efficiency is null
+            ? ""
+            : $" Those fuses stand for about {Phrase.Watts(violation.Limit * ratingVolts * efficiency)} of lasting output.";
         return new Wording(
             $"/amplifiers/{violation.Index}/fuse",
             $"Amplifier \"{amplifier.Id}\" would draw {Phrase.Amps(violation.Measured)} at its rated output, and its own fuses "
@@ -55,9 +57,11 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
 
     public Wording PeakAboveConverter(Violation violation) => new(
         Charger,
-        $"At full output the system draws {Phrase.Amps(violation.Measured)}, and the converter has {Phrase.Amps(violation.Limit)} "
+        $"At full output the system draws {Phrase.Amps(violation.Measured)}, and the converter has "
+        + $"{Phrase.Amps(violation.Limit)} "
         + "left beside the vehicle's own load. A converter limits its output and may shut down, and the vehicle with it.",
-        $"at most {Phrase.Percent(violation.Limit / violation.Measured)} of the output, or a battery of its own behind a charger that "
+        $"at most {Phrase.Percent(violation.Limit / violation.Measured)} of the output, or a battery of its own behind a "
+        + "charger that "
         + "takes no more than is left; ask the vehicle's maker what may be drawn",
         Left(build.Supply.HotAmps!.Value, "", violation.Limit),
         "A");
@@ -76,16 +80,18 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         "At full output the alternator reaches its limit, and the batteries' own resistance does not let them give the rest: the "
         + "voltage falls until the amplifiers cut out.",
         cures.ForPeak(),
-        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left {Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; "
-        + "the node equations with the batteries at their rest voltage behind their resistance have no solution");
+        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left "
+        + $"{Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; the node equations with the batteries at their "
+        + "rest voltage behind their resistance have no solution");
 
     public Wording VoltageLow(Violation violation) => new(
         "/vehicle",
         $"At full output the batteries have to give what the {build.Supply.Charger} cannot, and the lowest voltage at an "
         + $"amplifier is {Phrase.Volts(violation.Measured)}; below {Phrase.Volts(violation.Limit)} equipment may cut out.",
         cures.ForPeak(),
-        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left {Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; "
-        + "batteries at their rest voltage behind their resistance",
+        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left "
+        + $"{Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; batteries at their rest voltage behind their "
+        + "resistance",
         "V");
 
     public Wording Budget() => new(
@@ -98,7 +104,8 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
     private string Charger => build.Supply.IsConverter ? "/vehicle/converter" : "/vehicle/alternator";
 
     private string Left(double given, string when, double left) =>
-        $"left = {Phrase.Amps(given)}{when} - {Phrase.Amps(build.Supply.BaseLoadAmps)} base load, not below 0 = {Phrase.Amps(left)}";
+        $"left = {Phrase.Amps(given)}{when} - {Phrase.Amps(build.Supply.BaseLoadAmps)} base load, not below 0 = "
+        + $"{Phrase.Amps(left)}";
 
     private string Continuous(Vocabulary.SupplyCaseName name) => report[name]?.MinutesToLimit is { } minutes
         ? $", in about {Phrase.Minutes(minutes)} of such music to its limit"

@@ -162,7 +162,8 @@ public sealed record RunResult
 /// <summary>An isolator.</summary>
 /// <param name="Kind">How it parts the batteries.</param>
 /// <param name="RatedAmps">What it is rated for; <c>null</c> where that is not stated.</param>
-/// <param name="ThroughAmps">The continuous current through it, or what a charger puts out, the worst of the operating cases.</param>
+/// <param name="ThroughAmps">The continuous current through it, or what a charger puts out, the worst of the operating
+/// cases.</param>
 /// <param name="LossVolts">What it takes of the voltage at that current; 0 for a charger, which makes its own.</param>
 public sealed record IsolatorResult(IsolatorKind Kind, double? RatedAmps, double ThroughAmps, double LossVolts);
 
@@ -221,7 +222,8 @@ public sealed record SizingResult(bool Complete, double MassGrams)
     public required double? Gap { get; init; }
 
     /// <summary>
-    /// What the chosen conductors cost, in <see cref="Currency"/>; where no prices are stated, in what a kilogram of copper costs.
+    /// What the chosen conductors cost, in <see cref="Currency"/>; where no prices are stated, in what a kilogram of copper
+    /// costs.
     /// </summary>
     public required double Cost { get; init; }
 

@@ -5,14 +5,16 @@ namespace Cablewright.Engine.Results;
 /// <summary>What would make a build that fails feasible: changes after which no rule fails.</summary>
 /// <param name="IsComplete">Every kind of change was tried; <c>false</c>: the work budget ended first.</param>
 /// <param name="Summary">A sentence or two that can be read out.</param>
-/// <param name="BrokenRules">The codes of the findings that fail, the most dangerous first; each finding says by how much.</param>
+/// <param name="BrokenRules">The codes of the findings that fail, the most dangerous first; each finding says by how
+/// much.</param>
 /// <param name="Changes">
-/// Changes after which no rule fails, the smallest first: the one that touches the fewest parts, among equals the one that changes
-/// its part by the smallest share. Empty where none was found.
+/// Changes after which no rule fails, the smallest first: the one that touches the fewest parts, among equals the one that
+/// changes its part by the smallest share. Empty where none was found.
 /// </param>
 /// <param name="Nearest">Where none was found: the change after which the fewest rules fail; else <c>null</c>.</param>
 public sealed record FeasibilityResult(
-    bool IsComplete, string Summary, IReadOnlyList<string> BrokenRules, IReadOnlyList<ChangeResult> Changes, ChangeResult? Nearest);
+    bool IsComplete, string Summary, IReadOnlyList<string> BrokenRules, IReadOnlyList<ChangeResult> Changes,
+    ChangeResult? Nearest);
 
 /// <summary>A change to a build, and what is left of its findings.</summary>
 /// <param name="Kind">What kind of change.</param>
@@ -21,8 +23,8 @@ public sealed record FeasibilityResult(
 /// <param name="Edits">What to state in the build, member by member.</param>
 /// <param name="Message">What to do, in the caller's units.</param>
 /// <param name="Share">
-/// How far what changes is from what it was, as a share of it, 0 to 1 or more; of several parts the largest. Of a length or a power
-/// what is taken away; of a conductor what is taken off its resistance; of a rating its change; 1 where a part is added.
+/// How far what changes is from what it was, as a share of it, 0 to 1 or more; of several parts the largest. Of a length or a
+/// power what is taken away; of a conductor what is taken off its resistance; of a rating its change; 1 where a part is added.
 /// </param>
 /// <param name="AddedMassGrams">Metal of all conductors of the build after the change, less that before it.</param>
 /// <param name="Verdict">The verdict after it.</param>

@@ -50,7 +50,8 @@ public sealed record SupplyResult(
 /// <param name="CapacityAmpHours">Its capacity at its rating time.</param>
 /// <param name="UsableAmpHours">What may be drawn of that from its state of charge, at its rating time.</param>
 /// <param name="PeukertExponent">How much faster it is empty under a larger current.</param>
-/// <param name="EngineOffMinutes">How long its group plays with the engine off; <c>null</c> where the group feeds nothing.</param>
+/// <param name="EngineOffMinutes">How long its group plays with the engine off; <c>null</c> where the group feeds
+/// nothing.</param>
 public sealed record BatteryResult(
     string Id, Chemistry Chemistry, double RestVolts, double ResistanceMilliohms, double CapacityAmpHours, double UsableAmpHours,
     double PeukertExponent, double? EngineOffMinutes);

@@ -4,7 +4,8 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Results;
 
 /// <summary>By how much all amplifiers could be larger, the wiring left as it is.</summary>
-/// <param name="RatedOutputFactor">The largest factor on all ratings at which no rule fails; 0 where none stands, at most 16.</param>
+/// <param name="RatedOutputFactor">The largest factor on all ratings at which no rule fails; 0 where none stands, at most
+/// 16.</param>
 /// <param name="LimitedBy">The code of the finding that stops it; <c>null</c> where none does up to 16.</param>
 /// <param name="At">What that points at.</param>
 public sealed record HeadroomResult(double RatedOutputFactor, string? LimitedBy, string? At);
@@ -24,8 +25,8 @@ public sealed record RobustnessResult(Verdict VerdictAcrossTolerances, string? T
 /// <param name="TemperatureCelsius">Its conductor's temperature.</param>
 /// <param name="Utilisation">Thermal current over ampacity; <c>null</c> where the surroundings leave none.</param>
 /// <param name="Verdict">The verdict of the whole build.</param>
-/// <param name="Cost">What the run's conductors cost, or their relative price; <c>null</c> where prices are stated and this conductor
-/// has none.</param>
+/// <param name="Cost">What the run's conductors cost, or their relative price; <c>null</c> where prices are stated and this
+/// conductor has none.</param>
 /// <param name="MassGrams">Mass of the run's metal.</param>
 public sealed record AlternativeResult(
     ConductorSize Size, Material Material, int Count, double DropVolts, double LossWatts, double TemperatureCelsius,

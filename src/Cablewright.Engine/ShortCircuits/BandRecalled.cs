@@ -13,5 +13,5 @@ internal sealed class BandRecalled() : FaultRule(
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, RunEnd end, FittedFuse fuse) =>
         !fuse.Family.TimeCurrentBand.IsRead
-            && facts.Clearings.Any(clearing => clearing.IsInTime && clearing.ProtectiveDevice.End == end) ? At(end) : null;
+            && facts.Clearings.Any(clearing => clearing.IsInTime && clearing.Device.End == end) ? At(end) : null;
 }

@@ -12,5 +12,5 @@ internal abstract class ClearingRule(ViolationKind kind, Severity severity, stri
 
     /// <summary>A verdict that hangs on a time-current band that is only recalled is never more than a caution.</summary>
     protected static Violation AsFarAsKnown(Violation violation, Clearing clearing) =>
-        clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.IsRead ? violation : violation with { Severity = Severity.Caution };
+        clearing.Device.Fuse.Family.TimeCurrentBand.IsRead ? violation : violation with { Severity = Severity.Caution };
 }

@@ -9,8 +9,8 @@ namespace Cablewright.Engine.ShortCircuits;
 /// <para>Largest: every battery full, with the least resistance it may have, and the alternator's rated current besides,
 /// through cold conductors without joints and fuses, straight to the negative terminals.</para>
 /// <para>Smallest: one battery alone at its lowest working voltage with the most resistance it may have, no alternator, through
-/// conductors as hot as their insulation allows, with joints and fuses, and back over the body and the battery's strap, or, inside
-/// an amplifier, over its own return where that lets less through.</para>
+/// conductors as hot as their insulation allows, with joints and fuses, and back over the body and the battery's strap, or,
+/// inside an amplifier, over its own return where that lets less through.</para>
 /// </remarks>
 internal sealed class FaultCurrents
 {

@@ -20,7 +20,8 @@ internal sealed class FaultFacts
         Evaluation = evaluation;
         faults = new FaultCurrents(model, evaluation.Design);
         Overload = new Overload(model.Build, evaluation);
-        Fuses = [.. model.Topology.Outwards.SelectMany(RunEnd.Of).Where(end => evaluation.Design.FuseAt(end) is not null).Select(DeviceAt)];
+        Fuses = [.. model.Topology.Outwards.SelectMany(RunEnd.Of).Where(end => evaluation.Design.FuseAt(end) is not null)
+            .Select(DeviceAt)];
         Clearings = new Clearings(model, evaluation, faults).Worst();
     }
 

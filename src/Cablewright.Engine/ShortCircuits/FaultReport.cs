@@ -21,7 +21,7 @@ internal sealed record FaultReport(
         var byFuse = new Dictionary<RunEnd, Clearing>();
         foreach (Clearing clearing in Clearings)
         {
-            RunEnd fuse = clearing.ProtectiveDevice.End;
+            RunEnd fuse = clearing.Device.End;
             if (!byFuse.TryGetValue(fuse, out Clearing? known) || Significant.Exceeds(clearing.Strain, known.Strain))
                 byFuse[fuse] = clearing;
         }

@@ -12,7 +12,7 @@ internal sealed class FuseMayNotOpen() : ClearingRule(
     public override Violation? Check(FaultFacts facts, Clearing clearing)
     {
         if (clearing.ClearingSeconds is not null) return null;
-        double certain = clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.CertainFrom * clearing.ProtectiveDevice.TotalRatingAmps;
+        double certain = clearing.Device.Fuse.Family.TimeCurrentBand.CertainFrom * clearing.Device.TotalRatingAmps;
         return AsFarAsKnown(By(clearing.Run, clearing.DeviceAmps, certain), clearing);
     }
 }

@@ -12,8 +12,8 @@ internal sealed class OverloadHurts() : ClearingRule(
     public override Violation? Check(FaultFacts facts, Clearing clearing)
     {
         double limit = facts.Build.Runs[clearing.Run].InsulationCelsius + facts.Build.Ruleset["heat.overload-margin"].Value;
-        return facts.Overload.Worst(clearing.Run, clearing.ProtectiveDevice, limit) is { } worst
-            ? At(clearing.ProtectiveDevice.End with { Run = clearing.Run }, worst.Celsius, limit)
+        return facts.Overload.Worst(clearing.Run, clearing.Device, limit) is { } worst
+            ? At(clearing.Device.End with { Run = clearing.Run }, worst.Celsius, limit)
             : null;
     }
 }

@@ -5,9 +5,9 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>Searches all choices in which the shared runs are decided.</summary>
 /// <remarks>
-/// <para>What one amplifier's own runs lose then touches the others only through the currents in what they share. The floors of the
-/// currents are raised in turn with the lists of what is left: a bundle of own runs that weighs more than the best known choice
-/// allows is left out, so the least loss that is left is larger, so the least currents are, so more is left out.</para>
+/// <para>What one amplifier's own runs lose then touches the others only through the currents in what they share. The floors of
+/// the currents are raised in turn with the lists of what is left: a bundle of own runs that weighs more than the best known
+/// choice allows is left out, so the least loss that is left is larger, so the least currents are, so more is left out.</para>
 /// <para>Then amplifiers are decided one after another. A decided one draws at least what its own bundle makes it draw; that
 /// raises what the others lose in the shared runs. What passes all floors is worked out in full.</para>
 /// </remarks>
@@ -35,7 +35,8 @@ internal sealed class BranchSearch
     /// <summary>Prepares a search.</summary>
     /// <param name="task">The task.</param>
     /// <param name="relaxation">The candidates and floors, with every shared run decided.</param>
-    /// <param name="tryChoice">Works a choice out in full; returns the weight that a choice must now be below to be better.</param>
+    /// <param name="tryChoice">Works a choice out in full; returns the weight that a choice must now be below to be
+    /// better.</param>
     public BranchSearch(SizingTask task, Relaxation relaxation, Func<ConductorChoice[], double> tryChoice)
     {
         this.task = task;
@@ -51,7 +52,8 @@ internal sealed class BranchSearch
         lists = new BundleList[shared.Length];
         chosen = new int[shared.Length];
         sharedWeight = relaxation.Shared.Sum(run => relaxation.Options[run][0].Weight);
-        order = [.. Enumerable.Range(0, shared.Length).OrderByDescending(load => Significant.Round(amps[load].Running)).ThenBy(load => load)];
+        order = [.. Enumerable.Range(0, shared.Length).OrderByDescending(load => Significant.Round(amps[load].Running))
+            .ThenBy(load => load)];
     }
 
     /// <summary>The proven least weight.</summary>
@@ -127,7 +129,9 @@ internal sealed class BranchSearch
         }
     }
 
-    /// <summary>What is proven of the currents, from the bundles that are left; of the resistances, from those; of the bundles, from both.</summary>
+    /// <summary>
+    /// What is proven of the currents, from the bundles that are left; of the resistances, from those; of the bundles, from both.
+    /// </summary>
     private void Refine()
     {
         var before = new SharedVolts(task, relaxation, shared, ohms, mostOhms, amps);
@@ -145,7 +149,8 @@ internal sealed class BranchSearch
     private bool CanBearShared()
     {
         return Array.TrueForAll(
-            relaxation.Shared, run => relaxation.LowerBounds.CanBear(run, relaxation.Options[run][0].Choice, relaxation.LowerBounds.Amps[run]));
+            relaxation.Shared, run =>
+                relaxation.LowerBounds.CanBear(run, relaxation.Options[run][0].Choice, relaxation.LowerBounds.Amps[run]));
     }
 
     private LoadAmps AmpsWith(int load, Bundle bundle, SharedVolts before)
@@ -157,10 +162,13 @@ internal sealed class BranchSearch
             known = known with
             {
                 Running = Math.Max(known.Running, relaxation.Loads.Running(load, before.Running[load] + own * known.Running)),
-                AtLowest = Math.Max(known.AtLowest, relaxation.Loads.AtLowest(load, before.AtLowest[load] + own * known.AtLowest)),
-                MostRunning = Least(known.MostRunning, task.Build.ChargingVolts, before.MostRunning[load] + most * known.MostRunning),
+                AtLowest = Math.Max(
+                    known.AtLowest, relaxation.Loads.AtLowest(load, before.AtLowest[load] + own * known.AtLowest)),
+                MostRunning =
+                    Least(known.MostRunning, task.Build.ChargingVolts, before.MostRunning[load] + most * known.MostRunning),
                 MostAtLowest =
-                    Least(known.MostAtLowest, task.Build.LowestSupplyVolts, before.MostAtLowest[load] + most * known.MostAtLowest),
+                    Least(known.MostAtLowest, task.Build.LowestSupplyVolts,
+                        before.MostAtLowest[load] + most * known.MostAtLowest),
             };
         }
 
@@ -240,7 +248,9 @@ internal sealed class BranchSearch
         return true;
     }
 
-    /// <summary>The least weight of the amplifiers that are not yet decided; infinite where some amplifier has nothing left.</summary>
+    /// <summary>
+    /// The least weight of the amplifiers that are not yet decided; infinite where some amplifier has nothing left.
+    /// </summary>
     private double LeastRest(int depth, double[] running)
     {
         task.Count(Relaxation.VisitCost * order.Length);

@@ -42,7 +42,8 @@ internal sealed class BundleList
 
         Collect(0, 0, 0, most);
         foreach (int run in way.Private) siemens[run] = double.NaN;
-        bundles.Sort((one, other) => one.Weight != other.Weight ? one.Weight.CompareTo(other.Weight) : one.Ohms.CompareTo(other.Ohms));
+        bundles.Sort(
+            (one, other) => one.Weight != other.Weight ? one.Weight.CompareTo(other.Weight) : one.Ohms.CompareTo(other.Ohms));
     }
 
     public int Count => bundles.Count;
@@ -68,8 +69,8 @@ internal sealed class BundleList
         bundles.RemoveAll(bundle => bundle.Ohms > mostOhms || bundle.Weight > mostWeight);
 
     /// <summary>
-    /// Works out the resistances anew: each bundle with what is proven of the current where it is chosen, or, where there are many,
-    /// each candidate with what is proven in any case.
+    /// Works out the resistances anew: each bundle with what is proven of the current where it is chosen, or, where there are
+    /// many, each candidate with what is proven in any case.
     /// </summary>
     /// <param name="ampsWith">What is proven of the amplifier's current with a bundle.</param>
     public void Refine(Func<Bundle, LoadAmps> ampsWith)
@@ -100,7 +101,9 @@ internal sealed class BundleList
             RunAmps amps = ampsOf(bundle);
             for (int i = 0; i < options.Length; i++)
             {
-                (double Least, double Most) ohms = known is null ? OhmsOf(i, bundle.Options[i], amps) : known(i, bundle.Options[i]);
+                (double Least, double Most) ohms = known is null
+                    ? OhmsOf(i, bundle.Options[i], amps)
+                    : known(i, bundle.Options[i]);
                 (least, most) = (least + ohms.Least, most + ohms.Most);
             }
 
@@ -126,7 +129,8 @@ internal sealed class BundleList
         if (index == options.Length)
         {
             task.Count(Relaxation.BranchCost);
-            if (relaxation.Returns[way.Load].MayHold(siemens)) bundles.Add(new Bundle([.. picked], weight, ohms, double.PositiveInfinity));
+            if (relaxation.Returns[way.Load].MayHold(siemens))
+                bundles.Add(new Bundle([.. picked], weight, ohms, double.PositiveInfinity));
             return;
         }
 

@@ -28,7 +28,8 @@ internal sealed class ChoiceRules
     public bool AcceptsHeat => accepted.Any(violation => violation.Kind is ViolationKind.OverAmpacity);
 
     /// <summary>Whether it is accepted that a run gets too hot.</summary>
-    public bool AcceptsHeatOf(int run) => accepted.Any(violation => violation.End.Run == run && violation.Kind is ViolationKind.OverAmpacity);
+    public bool AcceptsHeatOf(int run) =>
+        accepted.Any(violation => violation.End.Run == run && violation.Kind is ViolationKind.OverAmpacity);
 
     /// <summary>Whether it is accepted that a run's fuse does not protect it, or does not carry its load.</summary>
     public bool AcceptsFuseOf(int run) => accepted.Any(violation => violation.End.Run == run && violation.Kind

@@ -8,8 +8,8 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>What conductors cost: the stated prices, else their metal by the ruleset's relative prices.</summary>
 /// <remarks>
-/// Where prices are stated, a conductor without one is a candidate only where nothing else is; it then counts by its metal, at what
-/// the stated prices are on average for theirs.
+/// Where prices are stated, a conductor without one is a candidate only where nothing else is; it then counts by its metal, at
+/// what the stated prices are on average for theirs.
 /// </remarks>
 internal sealed class ConductorCosts
 {
@@ -27,7 +27,8 @@ internal sealed class ConductorCosts
             stated[key] = Math.Min(stated.GetValueOrDefault(key, double.PositiveInfinity), price.PerMetre);
         }
 
-        if (stated.Count > 0) unit = stated.Average(price => price.Value / Relative(Conductor.Of(price.Key.Size, price.Key.Material)));
+        if (stated.Count > 0)
+            unit = stated.Average(price => price.Value / Relative(Conductor.Of(price.Key.Size, price.Key.Material)));
     }
 
     /// <summary>The currency of the stated prices; <c>null</c> where none was named.</summary>

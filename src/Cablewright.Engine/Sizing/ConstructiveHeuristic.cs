@@ -9,12 +9,12 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>A good choice, found at once whatever the size of the build.</summary>
 /// <remarks>
-/// <para>Method: with the currents of a circuit at hand the lightest choice is a <see cref="TreeKnapsack"/> over each amplifier's way, whose
-/// solution is worked out in full; that gives new currents, and so on. Where they stay, the solution is the lightest for its own currents:
-/// as a rule the optimum itself, or nearly. A rule that it breaks takes what is no stronger from the run that can cure it; a goal
-/// that is missed again with the same conductors is aimed at a little lower.</para>
-/// <para>In a loop the way of fewest runs counts as the only one, and the others become as light as heat allows. Nothing is proven
-/// here, so that does no harm.</para>
+/// <para>Method: with the currents of a circuit at hand the lightest choice is a <see cref="TreeKnapsack"/> over each
+/// amplifier's way, whose solution is worked out in full; that gives new currents, and so on. Where they stay, the solution is
+/// the lightest for its own currents: as a rule the optimum itself, or nearly. A rule that it breaks takes what is no stronger
+/// from the run that can cure it; a goal that is missed again with the same conductors is aimed at a little lower.</para>
+/// <para>In a loop the way of fewest runs counts as the only one, and the others become as light as heat allows. Nothing is
+/// proven here, so that does no harm.</para>
 /// </remarks>
 internal sealed class ConstructiveHeuristic
 {
@@ -24,7 +24,8 @@ internal sealed class ConstructiveHeuristic
     private const int MostAfter = 3;
 
     /// <summary>
-    /// After so many rounds that missed the goal, two choices are likely to call for each other, and each further round aims lower.
+    /// After so many rounds that missed the goal, two choices are likely to call for each other, and each further round aims
+    /// lower.
     /// </summary>
     private const int MostHopeful = 6;
 
@@ -40,7 +41,8 @@ internal sealed class ConstructiveHeuristic
     private readonly double[] shares;
 
     /// <summary>Prepares the heuristic.</summary>
-    public ConstructiveHeuristic(SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates, ReturnRule[] returns)
+    public ConstructiveHeuristic(SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates,
+        ReturnRule[] returns)
     {
         this.task = task;
         this.goal = goal;
@@ -101,7 +103,8 @@ internal sealed class ConstructiveHeuristic
     private HeuristicNumbers Estimated()
     {
         Design strongest = SizingTask.WithoutFuses([.. candidates.Select(choices => choices[^1])]);
-        return new HeuristicNumbers(task, goal, rules, strongest, task.Evaluator.Estimate(strongest, goal.Volts), hasFuses: false);
+        return new HeuristicNumbers(task, goal, rules, strongest, task.Evaluator.Estimate(strongest, goal.Volts),
+            hasFuses: false);
     }
 
     private ConductorChoice[] Allowed(HeuristicNumbers numbers, int run)
@@ -150,10 +153,12 @@ internal sealed class ConstructiveHeuristic
                 double ampacity = task.Model.Ampacities.OfAll(run, now);
                 ConductorChoice[] stronger = [.. candidates[run].Where(choice => choice.OhmsPerMetreAt20 < now.OhmsPerMetreAt20
                     || task.Model.Ampacities.OfAll(run, choice) > ampacity)];
-                if (violation.Kind is not (ViolationKind.ReturnBelowSupply or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen))
+                if (violation.Kind is not (
+                    ViolationKind.ReturnBelowSupply or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen))
                 {
                     ConductorChoice[] bears =
-                        [.. stronger.Where(choice => !Significant.Exceeds(violation.Measured, task.Model.Ampacities.OfAll(run, choice)))];
+                        [.. stronger.Where(choice =>
+                            !Significant.Exceeds(violation.Measured, task.Model.Ampacities.OfAll(run, choice)))];
                     if (bears.Length > 0) stronger = bears;
                 }
 
@@ -184,10 +189,12 @@ internal sealed class ConstructiveHeuristic
 
     private IEnumerable<int> CuringRuns(Violation violation) => violation.Kind switch
     {
-        ViolationKind.OverAmpacity or ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor or ViolationKind.FuseMissingAtReduction
-            or ViolationKind.ParallelUnprotected or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen =>
+        ViolationKind.OverAmpacity or ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor
+            or ViolationKind.FuseMissingAtReduction or ViolationKind.ParallelUnprotected
+            or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen =>
             IsGiven(violation.Index) ? [] : [violation.Index],
-        ViolationKind.ReturnBelowSupply => task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
+        ViolationKind.ReturnBelowSupply =>
+            task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
         _ => [],
     };
 

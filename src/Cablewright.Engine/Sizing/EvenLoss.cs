@@ -4,10 +4,12 @@ using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>A choice in which every open run loses about as much on each metre: rough, but near the least metal, and cheap to find.</summary>
+/// <summary>
+/// A choice in which every open run loses about as much on each metre: rough, but near the least metal, and cheap to find.
+/// </summary>
 /// <remarks>
-/// For one load over runs in series, equal volts per metre are the least metal for a given loss where the candidates lie close. The
-/// volts per metre are found by halving; with less of them every run is at least as strong.
+/// For one load over runs in series, equal volts per metre are the least metal for a given loss where the candidates lie close.
+/// The volts per metre are found by halving; with less of them every run is at least as strong.
 /// </remarks>
 internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[] candidates)
 {

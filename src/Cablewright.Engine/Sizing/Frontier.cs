@@ -109,8 +109,8 @@ internal sealed class Frontier
     }
 
     /// <summary>
-    /// The candidate of a run before this part with which both weigh least within a loss; where none keeps it, by the last digit of
-    /// a sum or since a bound promised too much, the one that loses least.
+    /// The candidate of a run before this part with which both weigh least within a loss; where none keeps it, by the last digit
+    /// of a sum or since a bound promised too much, the one that loses least.
     /// </summary>
     public int LightestBehind(ReadOnlySpan<DropOption> options, double limit)
     {

@@ -9,13 +9,15 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>What is certain of the fuses before a choice is made: the least they add, and which conductors none can protect.</summary>
+/// <summary>
+/// What is certain of the fuses before a choice is made: the least they add, and which conductors none can protect.
+/// </summary>
 /// <remarks>
-/// <para>A chosen fuse carries the continuous current, so its rating is at least the smallest that carries a floor of that; it is at most
-/// the smallest that carries a ceiling of the full current, or the ampacity of the conductor, or the least of all. Its resistance is
-/// the permitted drop over its rating, so a ceiling of the rating is a floor of the resistance.</para>
-/// <para>What enters a run on a tree passes every fuse before it; each of these carries the run's own current at least. A chosen one is
-/// at least what a floor of the full current wants or the weakest candidate of its run bears.</para>
+/// <para>A chosen fuse carries the continuous current, so its rating is at least the smallest that carries a floor of that; it
+/// is at most the smallest that carries a ceiling of the full current, or the ampacity of the conductor, or the least of all. Its
+/// resistance is the permitted drop over its rating, so a ceiling of the rating is a floor of the resistance.</para>
+/// <para>What enters a run on a tree passes every fuse before it; each of these carries the run's own current at least. A chosen
+/// one is at least what a floor of the full current wants or the weakest candidate of its run bears.</para>
 /// </remarks>
 internal sealed class FuseBounds
 {
@@ -45,7 +47,8 @@ internal sealed class FuseBounds
     /// <summary>Takes what is proven of each run.</summary>
     /// <param name="amps">Its least currents.</param>
     /// <param name="weakestAmps">The least ampacity of one conductor of it.</param>
-    /// <param name="settled">The conductors, where they are known, and with them where no fuse stands; nothing is then proven.</param>
+    /// <param name="settled">The conductors, where they are known, and with them where no fuse stands; nothing is then
+    /// proven.</param>
     public void Take(RunAmps[] amps, double[] weakestAmps, ConductorChoice[]? settled = null)
     {
         carried = amps;
@@ -74,15 +77,18 @@ internal sealed class FuseBounds
     /// <param name="run">The run.</param>
     /// <param name="choice">Its conductors.</param>
     /// <param name="amps">The least continuous current, and the most that a fuse may have been chosen for.</param>
-    public double LeastOhms(int run, ConductorChoice choice, (double Continuous, double Most) amps) => build.Runs[run].Side is Side.Return
+    public double LeastOhms(int run, ConductorChoice choice, (double Continuous, double Most) amps) =>
+        build.Runs[run].Side is Side.Return
         ? 0
         : LeastOhms(RunEnd.Near(run), choice, amps) + LeastOhms(RunEnd.Far(run), choice, amps);
 
     /// <summary>The most resistance that the fuses of a run have while they are chosen, in ohms.</summary>
     /// <param name="run">The run.</param>
     /// <param name="choice">Its conductors.</param>
-    /// <param name="fullAmps">The least full current with nothing lost, and the most that a fuse may have been chosen for.</param>
-    public double MostOhms(int run, ConductorChoice choice, (double Least, double Most) fullAmps) => build.Runs[run].Side is Side.Return
+    /// <param name="fullAmps">The least full current with nothing lost, and the most that a fuse may have been chosen
+    /// for.</param>
+    public double MostOhms(int run, ConductorChoice choice, (double Least, double Most) fullAmps) =>
+        build.Runs[run].Side is Side.Return
         ? 0
         : MostOhms(RunEnd.Near(run), choice, fullAmps) + MostOhms(RunEnd.Far(run), choice, fullAmps);
 
@@ -139,7 +145,8 @@ internal sealed class FuseBounds
         int run = end.Run;
         FuseSlot slot = build.SlotAt(end);
         if (slot.RatingAmps is { } given)
-            return Ohms(run, FuseFamily.Of(slot.Family!.Value), given) / (IsPerConductor(slot, choice, chosen: false) ? choice.Count : 1);
+            return Ohms(run, FuseFamily.Of(slot.Family!.Value), given) / (IsPerConductor(slot, choice, chosen: false)
+                ? choice.Count : 1);
         if (!IsCertain(end, choice)) return 0;
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
@@ -149,7 +156,9 @@ internal sealed class FuseBounds
             .Min(family => Ohms(run, family, MostRating(run, family, shared.Most, mustBeWithin ? each : null))) / share;
     }
 
-    /// <summary>The families that the plan may come to: the stated one, or whichever of a blade and a strip the currents allow.</summary>
+    /// <summary>
+    /// The families that the plan may come to: the stated one, or whichever of a blade and a strip the currents allow.
+    /// </summary>
     private IEnumerable<FuseFamily> FamiliesFor(int run, FuseSlot slot, (double Continuous, double Most) amps, double each)
     {
         if (slot.Family is not null) return FamiliesOf(slot);
@@ -174,8 +183,10 @@ internal sealed class FuseBounds
     private double MostRating(int run, FuseFamily family, double most, double? ampacity)
     {
         double largest = family.RatingsAmps.Values[^1];
-        double wanted = double.IsInfinity(most) || topology.IsFedFromBothEnds(run) ? largest : CarryingHot(run, family, most) ?? largest;
-        return Math.Max(ampacity is { } amps ? Math.Min(wanted, LargestWithin(family, amps)) : wanted, family.RatingsAmps.Values[0]);
+        double wanted = double.IsInfinity(most)
+            || topology.IsFedFromBothEnds(run) ? largest : CarryingHot(run, family, most) ?? largest;
+        return Math.Max(ampacity is { } amps ? Math.Min(wanted, LargestWithin(family, amps))
+            : wanted, family.RatingsAmps.Values[0]);
     }
 
     /// <summary>What the fuse at an end lets through at least; infinite where none can stand there.</summary>
@@ -200,7 +211,8 @@ internal sealed class FuseBounds
         {
             double largest = family.RatingsAmps.Values[^1];
             double continuous = family.SmallestCarrying(carried[run].Continuous) ?? largest;
-            return Math.Max(continuous, Math.Min(CarryingHot(run, family, carried[run].Full) ?? largest, LargestWithin(family, weakest[run])));
+            return Math.Max(continuous,
+                Math.Min(CarryingHot(run, family, carried[run].Full) ?? largest, LargestWithin(family, weakest[run])));
         });
     }
 

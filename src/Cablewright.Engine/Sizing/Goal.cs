@@ -18,5 +18,6 @@ internal sealed record Goal(double[] Volts, int MostParallel)
 
     /// <summary>The amplifiers whose drop is above the goal.</summary>
     public IEnumerable<int> Over(OperatingEnvelope envelope, CircuitModel circuit) =>
-        Enumerable.Range(0, Volts.Length).Where(amplifier => Significant.Exceeds(circuit.LostVolts(amplifier, envelope), Volts[amplifier]));
+        Enumerable.Range(0, Volts.Length)
+            .Where(amplifier => Significant.Exceeds(circuit.LostVolts(amplifier, envelope), Volts[amplifier]));
 }

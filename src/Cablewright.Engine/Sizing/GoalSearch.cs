@@ -7,10 +7,11 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>The lightest choice that keeps a goal and the rules, or the proof that there is none.</summary>
 /// <remarks>
-/// <para>Method: branch and bound. A good choice is found first (<see cref="ConstructiveHeuristic"/>). What cannot be part of a lighter one is left out
-/// (<see cref="Relaxation.Tighten"/>). The candidates of the shared runs that are left are then decided one after another, always in
-/// the branch with the least bound, and below that those of each amplifier's own runs (<see cref="BranchSearch"/>). A branch whose
-/// bound does not lie below the best choice known cannot hold a better one. When none is left, the best is the optimum.</para>
+/// <para>Method: branch and bound. A good choice is found first (<see cref="ConstructiveHeuristic"/>). What cannot be part of a
+/// lighter one is left out (<see cref="Relaxation.Tighten"/>). The candidates of the shared runs that are left are then decided
+/// one after another, always in the branch with the least bound, and below that those of each amplifier's own runs (<see
+/// cref="BranchSearch"/>). A branch whose bound does not lie below the best choice known cannot hold a better one. When none is
+/// left, the best is the optimum.</para>
 /// <para>Why that is true: the bound of a branch is the optimum of an easier problem that admits every choice of the branch that
 /// keeps the goal and the rules, each at its own weight; and a choice counts only once the full assessment has passed it. No
 /// other property of the circuit is used, so it holds for loops and several batteries too: there less is certain, the bound is
@@ -112,7 +113,8 @@ internal sealed class GoalSearch
             for (int option = 0; option < branch.Relaxation.Options[run].Length; option++)
             {
                 Relaxation next = branch.Relaxation.With(run, option);
-                if (branch.Relaxation.IsAside(run) || next.Tighten(trials.Below)) Enqueue(next, Math.Max(branch.Bound, next.Bound));
+                if (branch.Relaxation.IsAside(run) || next.Tighten(trials.Below))
+                    Enqueue(next, Math.Max(branch.Bound, next.Bound));
             }
         }
 
@@ -128,7 +130,8 @@ internal sealed class GoalSearch
 
     private Relaxation Eased() => new(task, goal, rules, Candidates, returns);
 
-    private DesignEvaluation? DrawUp(IReadOnlyList<ConductorChoice>[] among) => new ConstructiveHeuristic(task, goal, rules, among, returns).Find(trials);
+    private DesignEvaluation? DrawUp(IReadOnlyList<ConductorChoice>[] among) =>
+        new ConstructiveHeuristic(task, goal, rules, among, returns).Find(trials);
 
     private GoalSearch Proven()
     {
@@ -140,7 +143,8 @@ internal sealed class GoalSearch
     /// <summary>Looks for a good choice in a branch, so that others need not be searched.</summary>
     private void DrawUp(Relaxation branch)
     {
-        if (branch.Bound < trials.Below) DrawUp([.. branch.Options.Select(options => options.Select(option => option.Choice).ToArray())]);
+        if (branch.Bound < trials.Below)
+            DrawUp([.. branch.Options.Select(options => options.Select(option => option.Choice).ToArray())]);
     }
 
     private bool SearchBranch(Relaxation relaxation, double bound)

@@ -7,8 +7,8 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>What each candidate of each run would lose where the currents are those of a circuit at hand.</summary>
 /// <remarks>
-/// <para>A run's candidate has the resistance that the run has now, and what its conductor and its fuse differ by. A conductor's rise
-/// above the air goes with the square of what it carries of its ampacity.</para>
+/// <para>A run's candidate has the resistance that the run has now, and what its conductor and its fuse differ by. A conductor's
+/// rise above the air goes with the square of what it carries of its ampacity.</para>
 /// <para>Whatever else is lost on the way to an amplifier counts as it is now: given runs, the body, the fall of a diode.</para>
 /// </remarks>
 internal sealed class HeuristicNumbers
@@ -28,7 +28,8 @@ internal sealed class HeuristicNumbers
     /// <param name="design">What the circuit at hand is made of.</param>
     /// <param name="envelope">Its currents.</param>
     /// <param name="hasFuses">Whether the fuses are known and have their part in those.</param>
-    public HeuristicNumbers(SizingTask task, Goal goal, ChoiceRules rules, Design design, OperatingEnvelope envelope, bool hasFuses)
+    public HeuristicNumbers(SizingTask task, Goal goal, ChoiceRules rules, Design design, OperatingEnvelope envelope,
+        bool hasFuses)
     {
         this.hasFuses = hasFuses;
         this.task = task;

@@ -6,11 +6,11 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>The least that each amplifier draws in any choice that keeps a goal.</summary>
 /// <remarks>
-/// Let V be the source's voltage, D the drop, g the goal, and d a number that D is proven not to be below. A load of constant power
-/// draws P/(V − D) ≥ P/(V − d); a constant resistance draws (V − D)/R ≥ (V − g)/R; a constant current is what it is. So a floor of
-/// the drops gives a floor of the currents, and that, where every way is the same whatever the resistances, a new floor of the
-/// drops: beginning with d = 0, each round is proven by the one before, by induction and without assuming that the circuit as a
-/// whole responds monotonically.
+/// Let V be the source's voltage, D the drop, g the goal, and d a number that D is proven not to be below. A load of constant
+/// power draws P/(V − D) ≥ P/(V − d); a constant resistance draws (V − D)/R ≥ (V − g)/R; a constant current is what it is. So a
+/// floor of the drops gives a floor of the currents, and that, where every way is the same whatever the resistances, a new floor
+/// of the drops: beginning with d = 0, each round is proven by the one before, by induction and without assuming that the circuit
+/// as a whole responds monotonically.
 /// </remarks>
 internal sealed class LoadLowerBounds(BuildModel model, Goal goal)
 {
@@ -37,7 +37,9 @@ internal sealed class LoadLowerBounds(BuildModel model, Goal goal)
             : CircuitSolver.Amps(draw, build.LowestSupplyVolts - Math.Clamp(dropVolts, 0, build.LowestSupplyVolts / 2));
     }
 
-    /// <summary>The least current while fuses are chosen, when more may be lost than in the end, but never twice the goal.</summary>
+    /// <summary>
+    /// The least current while fuses are chosen, when more may be lost than in the end, but never twice the goal.
+    /// </summary>
     public double Least(int load)
     {
         LoadDraw draw = build.Draws[load].Full;

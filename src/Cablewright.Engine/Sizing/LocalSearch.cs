@@ -51,7 +51,9 @@ internal sealed class LocalSearch(SizingTask task, Goal goal, IReadOnlyList<Cond
         return best;
     }
 
-    /// <summary>Whether one step lighter may do: it stays within its ampacity, and by prediction no drop ends far above its goal.</summary>
+    /// <summary>
+    /// Whether one step lighter may do: it stays within its ampacity, and by prediction no drop ends far above its goal.
+    /// </summary>
     private bool IsPromising(int run, DesignEvaluation present, ConductorChoice then)
     {
         if (Significant.Exceeds(present.Envelope.ThermalAmps[run], evaluator.Model.Ampacities.OfAll(run, then))) return false;

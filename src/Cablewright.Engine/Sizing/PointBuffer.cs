@@ -15,7 +15,8 @@ internal ref struct PointBuffer(int most)
         weights[count++] = weighed;
     }
 
-    public readonly Frontier ToFrontier(Thinning thinning) => Frontier.Of(volts.AsSpan(0, count), weights.AsSpan(0, count), thinning);
+    public readonly Frontier ToFrontier(Thinning thinning) =>
+        Frontier.Of(volts.AsSpan(0, count), weights.AsSpan(0, count), thinning);
 
     public readonly void Dispose()
     {

@@ -15,14 +15,16 @@ internal readonly record struct RunOption(ConductorChoice Choice, double Weight,
 
 /// <summary>A problem that is easier than the choice itself, and whose solution therefore weighs no more.</summary>
 /// <remarks>
-/// <para>Every choice that keeps the goal g and the rules draws at least the floors of <see cref="LoadLowerBounds"/>, on runs that have
-/// at least the resistances of <see cref="RunLowerBounds"/>. So it also keeps, for each amplifier, Σ i r ≤ g over the runs of its certain
-/// way, i being the least current and r the least resistance: numbers, one for each candidate. What is left is to choose a
-/// candidate for each run so that these sums stay below their limits and the weight is least: a <see cref="TreeKnapsack"/>, solved
-/// exactly. A run that fits into no tree counts with its least loss and its least weight until it is decided.</para>
-/// <para>Once a good choice is known, only what weighs less is of interest (<see cref="Tighten"/>): a candidate that no lighter solution
-/// of the easier problem has is left out, and each amplifier loses at least what it loses in some lighter solution; so the least
-/// currents are larger, so the least resistances and losses are, so more is left out. Each step is proven by the one before.</para>
+/// <para>Every choice that keeps the goal g and the rules draws at least the floors of <see cref="LoadLowerBounds"/>, on runs
+/// that have at least the resistances of <see cref="RunLowerBounds"/>. So it also keeps, for each amplifier, Σ i r ≤ g over the
+/// runs of its certain way, i being the least current and r the least resistance: numbers, one for each candidate. What is left
+/// is to choose a candidate for each run so that these sums stay below their limits and the weight is least: a <see
+/// cref="TreeKnapsack"/>, solved exactly. A run that fits into no tree counts with its least loss and its least weight until it
+/// is decided.</para>
+/// <para>Once a good choice is known, only what weighs less is of interest (<see cref="Tighten"/>): a candidate that no lighter
+/// solution of the easier problem has is left out, and each amplifier loses at least what it loses in some lighter solution; so
+/// the least currents are larger, so the least resistances and losses are, so more is left out. Each step is proven by the one
+/// before.</para>
 /// </remarks>
 internal sealed class Relaxation
 {
@@ -51,7 +53,8 @@ internal sealed class Relaxation
     private TreeKnapsack? problem;
     private double[] limits = [];
 
-    public Relaxation(SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates, ReturnRule[] returns)
+    public Relaxation(
+        SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates, ReturnRule[] returns)
     {
         this.task = task;
         this.goal = goal;
@@ -153,7 +156,8 @@ internal sealed class Relaxation
         limits = LimitsAt(share);
         double[] amps = LowerBounds.RunningAmps;
         return new TreeKnapsack(
-            task, task.Tree, [.. Options.Select((of, run) => of.Select(option => new DropOption(amps[run] * option.Ohms, option.Weight)).ToArray())],
+            task, task.Tree, [.. Options.Select((of, run) =>
+                of.Select(option => new DropOption(amps[run] * option.Ohms, option.Weight)).ToArray())],
             limits, MayPair, isBound: true);
     }
 
@@ -203,7 +207,8 @@ internal sealed class Relaxation
     }
 
     private double LeastOhmsOf(int branch) =>
-        branch < Options.Length ? Options[branch].Min(option => option.Ohms) : task.Model.Circuit.FixedOhms[branch - Options.Length];
+        branch < Options.Length ? Options[branch]
+            .Min(option => option.Ohms) : task.Model.Circuit.FixedOhms[branch - Options.Length];
 
     private bool MayPair(int load, int one, int other)
     {
@@ -234,7 +239,8 @@ internal sealed class Relaxation
     public void TakeLowerBounds()
     {
         foreach (RunOption[] options in Options) task.Count(OptionCost * options.Length);
-        for (int run = 0; run < Options.Length; run++) LowerBounds.WeakestAmps[run] = Options[run].Min(option => AmpacityOf(run, option));
+        for (int run = 0; run < Options.Length; run++) LowerBounds.WeakestAmps[run] = Options[run]
+            .Min(option => AmpacityOf(run, option));
         LowerBounds.Take(Amps);
     }
 
@@ -243,7 +249,8 @@ internal sealed class Relaxation
         TakeLowerBounds();
         for (int run = 0; run < Options.Length; run++)
         {
-            Options[run] = [.. Options[run].Where(option => IsGiven(run) || LowerBounds.CanBear(run, option.Choice, LowerBounds.Amps[run]))
+            Options[run] = [.. Options[run]
+                .Where(option => IsGiven(run) || LowerBounds.CanBear(run, option.Choice, LowerBounds.Amps[run]))
                 .Select(option => option with { Ohms = OhmsOf(run, option.Choice, isCold) })];
             if (Options[run].Length == 0) return false;
         }
@@ -259,7 +266,8 @@ internal sealed class Relaxation
         : LowerBounds.LeastOhms(run, choice, LowerBounds.Amps[run]);
 
     /// <summary>Raises the least currents to those at the least drops.</summary>
-    /// <param name="least">What each amplifier is proven to lose; <c>null</c>: nothing besides the least of each run on its way.</param>
+    /// <param name="least">What each amplifier is proven to lose; <c>null</c>: nothing besides the least of each run on its
+    /// way.</param>
     private bool RaiseLowerBounds(double[]? least)
     {
         double[] leastOhms = [.. Enumerable.Range(0, task.Paths.LoadsOn.Count).Select(LeastOhmsOf)];
@@ -289,8 +297,8 @@ internal sealed class Relaxation
     }
 
     /// <summary>
-    /// The least current of a branch at the lowest supply voltage; 0 where some amplifier then draws less, since the branch may then be
-    /// cooler than with the engine running.
+    /// The least current of a branch at the lowest supply voltage; 0 where some amplifier then draws less, since the branch may
+    /// then be cooler than with the engine running.
     /// </summary>
     public double LowestAmpsOn(int branch, LoadAmps[] amps) => task.Paths.LoadsOn[branch].TrueForAll(loads.DrawsNoLessWhenLow)
         ? task.Paths.LoadsOn[branch].Sum(load => amps[load].AtLowest)

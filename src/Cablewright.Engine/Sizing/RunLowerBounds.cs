@@ -12,15 +12,16 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="Most">The most full current while fuses are chosen.</param>
 /// <param name="Full">The least full current.</param>
 /// <param name="Hottest">The most root-mean-square current while fuses are chosen.</param>
-internal readonly record struct RunAmps(double Warming, double Continuous, double Least, double Most, double Full, double Hottest);
+internal readonly record struct RunAmps(double Warming, double Continuous, double Least, double Most, double Full,
+    double Hottest);
 
 /// <summary>
 /// The least and the most that each run carries and what follows: which conductors cannot carry it, and the least and the most
 /// resistance of the others.
 /// </summary>
 /// <remarks>
-/// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both are
-/// floors, and at a ceiling ceilings.
+/// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both
+/// are floors, and at a ceiling ceilings.
 /// </remarks>
 internal sealed class RunLowerBounds(SizingTask task, FuseBounds fuses, ChoiceRules rules)
 {

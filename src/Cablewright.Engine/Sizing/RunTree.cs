@@ -2,9 +2,9 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>The open runs ordered by the amplifiers whose currents they carry.</summary>
 /// <remarks>
-/// Runs that carry the same amplifiers' currents are one <see cref="Stem"/>, wherever they lie: a supply run and a return alike, so
-/// that a supply tree and a return tree that mirror each other are one tree. Where two runs carry currents of some amplifiers in
-/// common and each of another besides, they fit into no tree; the later one is left out.
+/// Runs that carry the same amplifiers' currents are one <see cref="Stem"/>, wherever they lie: a supply run and a return alike,
+/// so that a supply tree and a return tree that mirror each other are one tree. Where two runs carry currents of some amplifiers
+/// in common and each of another besides, they fit into no tree; the later one is left out.
 /// </remarks>
 internal sealed class RunTree
 {
@@ -13,7 +13,8 @@ internal sealed class RunTree
     /// <param name="open">The runs whose conductor is to be chosen.</param>
     public RunTree(IReadOnlyList<int[]> ways, int[] open)
     {
-        Stem[] stems = [.. open.Select(run => (Run: run, Loads: Enumerable.Range(0, ways.Count).Where(load => ways[load].Contains(run)).ToArray()))
+        Stem[] stems = [.. open.Select(
+            run => (Run: run, Loads: Enumerable.Range(0, ways.Count).Where(load => ways[load].Contains(run)).ToArray()))
             .Where(on => on.Loads.Length > 1)
             .GroupBy(on => string.Join(' ', on.Loads))
             .Select(same => new Stem([.. same.Select(on => on.Run)], same.First().Loads))
@@ -26,7 +27,8 @@ internal sealed class RunTree
         }
 
         foreach (int load in Root.Loads) Root.Deepest(load).Leaves.Add(load);
-        Own = [.. ways.Select((way, load) => open.Where(run => way.Contains(run) && ways.Count(other => other.Contains(run)) == 1).ToArray())];
+        Own = [.. ways.Select(
+            (way, load) => open.Where(run => way.Contains(run) && ways.Count(other => other.Contains(run)) == 1).ToArray())];
         Shared = [.. inTree];
         Aside = [.. open.Except(inTree).Except(Own.SelectMany(runs => runs))];
     }

@@ -3,7 +3,9 @@ using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>One way for each amplifier's current from its source and back, the one of fewest branches; on a tree the only one.</summary>
+/// <summary>
+/// One way for each amplifier's current from its source and back, the one of fewest branches; on a tree the only one.
+/// </summary>
 internal static class ShortestWays
 {
     public static int[][] Of(CircuitModel circuit, int amplifiers)
@@ -13,7 +15,8 @@ internal static class ShortestWays
         var cameBy = new (int Branch, int Node)[network.NodeCount];
         Array.Fill(cameBy, (-1, -1));
         int[] sources =
-            [.. network.FixedPotentialNodes, .. Enumerable.Range(0, circuit.Batteries.Count).Where(circuit.IsParted).Select(battery => circuit.Batteries[battery].Positive)];
+            [.. network.FixedPotentialNodes, .. Enumerable.Range(0, circuit.Batteries.Count).Where(circuit.IsParted)
+                .Select(battery => circuit.Batteries[battery].Positive)];
         var reached = new HashSet<int>(sources);
         var waiting = new Queue<int>(sources);
         while (waiting.TryDequeue(out int node))

@@ -13,9 +13,10 @@ namespace Cablewright.Engine.Sizing;
 /// parallel; where no choice keeps that either, a little more than the least drop that the strongest candidates leave. Of the
 /// choices that keep the first goal that any keeps, and every rule besides, the lightest is taken, whether weight means price or
 /// mass (<see cref="GoalSearch"/>), or the one of fewest sizes (<see cref="FewestSizes"/>).</para>
-/// <para>Conductors in parallel wait until single ones do not do: four thin ones weigh a little less than one of the same metal and
-/// stay cooler, so by weight alone they would nearly always win, and each needs lugs and a fuse of its own.</para>
-/// <para>Fuses follow from the conductors by the rule of <see cref="Protection.FusePlan"/>; they are no choice of their own.</para>
+/// <para>Conductors in parallel wait until single ones do not do: four thin ones weigh a little less than one of the same metal
+/// and stay cooler, so by weight alone they would nearly always win, and each needs lugs and a fuse of its own.</para>
+/// <para>Fuses follow from the conductors by the rule of <see cref="Protection.FusePlan"/>; they are no choice of their
+/// own.</para>
 /// </remarks>
 internal sealed class Sizer
 {
@@ -135,7 +136,8 @@ internal sealed class Sizer
     private SizedBuild Unproven(DesignEvaluation evaluation)
     {
         task.Allow(1);
-        return new SizedBuild(evaluation, FaultRuleBook.Report(task.Model, evaluation), !task.IsOutOfWork) { Cost = CostOf(evaluation) };
+        FaultReport faults = FaultRuleBook.Report(task.Model, evaluation);
+        return new SizedBuild(evaluation, faults, !task.IsOutOfWork) { Cost = CostOf(evaluation) };
     }
 
     private double CostOf(DesignEvaluation evaluation) =>

@@ -95,7 +95,9 @@ internal sealed class SizingTask
     /// <returns><c>null</c> where the voltage collapses.</returns>
     public DesignEvaluation? Evaluate(ConductorChoice[] conductors) => Evaluator.TryEvaluate(WithoutFuses(conductors));
 
-    /// <summary>The rules broken where every open run is as strong as it can be; <c>null</c> where the voltage collapses even so.</summary>
+    /// <summary>
+    /// The rules broken where every open run is as strong as it can be; <c>null</c> where the voltage collapses even so.
+    /// </summary>
     public IReadOnlyList<Violation>? BrokenByStrongest(int mostParallel)
     {
         if (!broken.TryGetValue(mostParallel, out IReadOnlyList<Violation>? known))

@@ -2,9 +2,9 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>What becomes of a <see cref="Frontier"/> of more points than anyone could go on with.</summary>
 /// <remarks>
-/// For a bound, neighbours are taken together at the least of both figures, so that no choice lies below. For a choice, one of the
-/// neighbours stays as it is, best one on the convex hull: sums of such points are on the hull of the sums, so what is lost does not
-/// grow with the number of runs in series. The one of least loss always stays.
+/// For a bound, neighbours are taken together at the least of both figures, so that no choice lies below. For a choice, one of
+/// the neighbours stays as it is, best one on the convex hull: sums of such points are on the hull of the sums, so what is lost
+/// does not grow with the number of runs in series. The one of least loss always stays.
 /// </remarks>
 /// <param name="Most">How many points may stay.</param>
 /// <param name="IsBound">Whether a bound is sought.</param>
@@ -17,7 +17,8 @@ internal readonly record struct Thinning(int Most, bool IsBound)
     private const int InAll = 1 << 20;
 
     /// <summary>What a problem of so many candidates, those of all its runs together, allows.</summary>
-    public static Thinning For(int candidates, bool isBound) => new(Math.Clamp(InAll / Math.Max(candidates, 1), Least, Usual), isBound);
+    public static Thinning For(int candidates, bool isBound) =>
+        new(Math.Clamp(InAll / Math.Max(candidates, 1), Least, Usual), isBound);
 
     /// <summary>Thins points of which none is beaten, the least lost first; they stay where they are.</summary>
     /// <returns>How many are left.</returns>
@@ -79,5 +80,6 @@ internal readonly record struct Thinning(int Most, bool IsBound)
     }
 
     private static bool IsAbove(int before, int point, int after, ReadOnlySpan<double> lost, ReadOnlySpan<double> weighed) =>
-        (weighed[point] - weighed[before]) * (lost[after] - lost[before]) >= (weighed[after] - weighed[before]) * (lost[point] - lost[before]);
+        (weighed[point] - weighed[before]) * (lost[after] - lost[before])
+            >= (weighed[after] - weighed[before]) * (lost[point] - lost[before]);
 }

@@ -1,18 +1,18 @@
 namespace Cablewright.Engine.Sizing;
 
 /// <summary>
-/// The choice with currents and resistances taken as numbers: a candidate for each run of a tree, so that what is lost on the way to
-/// each amplifier and back stays below its limit and the weight is least.
+/// The choice with currents and resistances taken as numbers: a candidate for each run of a tree, so that what is lost on the way
+/// to each amplifier and back stays below its limit and the weight is least.
 /// </summary>
 /// <remarks>
-/// <para>Method: dynamic programming from the leaves. What lies behind a stem weighs at least so much for what may be lost before it: a
-/// <see cref="Frontier"/> of the volts needed, counted from the largest limit. Parts side by side may lose the same, and their
-/// weights add; a run in series shifts the frontier by what each candidate loses and weighs, and what is beaten in both goes. No step
-/// leaves out what could be part of the lightest choice, so the frontier at the root holds the optimum. A part has at most as many points
-/// as all its leaves together times the candidates of each run in series; beyond a number they are taken together, at the least
-/// of both figures, and the optimum is then a bound.</para>
-/// <para>The same once more outwards, for what lies outside a stem, gives the least weight of all choices with a certain candidate, and
-/// the least loss of all choices below a weight.</para>
+/// <para>Method: dynamic programming from the leaves. What lies behind a stem weighs at least so much for what may be lost before
+/// it: a <see cref="Frontier"/> of the volts needed, counted from the largest limit. Parts side by side may lose the same, and
+/// their weights add; a run in series shifts the frontier by what each candidate loses and weighs, and what is beaten in both
+/// goes. No step leaves out what could be part of the lightest choice, so the frontier at the root holds the optimum. A part has
+/// at most as many points as all its leaves together times the candidates of each run in series; beyond a number they are taken
+/// together, at the least of both figures, and the optimum is then a bound.</para>
+/// <para>The same once more outwards, for what lies outside a stem, gives the least weight of all choices with a certain
+/// candidate, and the least loss of all choices below a weight.</para>
 /// </remarks>
 internal sealed class TreeKnapsack
 {
@@ -37,8 +37,10 @@ internal sealed class TreeKnapsack
     /// <param name="tree">The runs.</param>
     /// <param name="options">The candidates of every run of the build.</param>
     /// <param name="limits">What each amplifier may lose in the runs of the tree.</param>
-    /// <param name="mayPair">Whether two candidates of the first two own runs of an amplifier keep the rule that binds them.</param>
-    /// <param name="isBound">Whether the least weight may never be too large; a choice is else sought that is never too light.</param>
+    /// <param name="mayPair">Whether two candidates of the first two own runs of an amplifier keep the rule that binds
+    /// them.</param>
+    /// <param name="isBound">Whether the least weight may never be too large; a choice is else sought that is never too
+    /// light.</param>
     public TreeKnapsack(
         SizingTask task, RunTree tree, DropOption[][] options, double[] limits, Func<int, int, int, bool> mayPair, bool isBound)
     {
@@ -49,7 +51,8 @@ internal sealed class TreeKnapsack
         this.options = options;
         limit = limits.Max();
         behindLimit = [.. limits.Select(volts => limit - volts)];
-        own = [.. tree.Own.Select((runs, load) => new OwnRuns(runs, options, (one, other) => mayPair(load, one, other), limits[load], thinning))];
+        own = [.. tree.Own.Select(
+            (runs, load) => new OwnRuns(runs, options, (one, other) => mayPair(load, one, other), limits[load], thinning))];
         leaves = [.. own.Select((runs, load) => runs.Frontier.Shifted(behindLimit[load]))];
         foreach (OwnRuns runs in own) task.Count(PointCost * runs.Considered);
     }

@@ -29,7 +29,8 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
     {
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
         List<Violation> broken = [.. evaluation.Violations.Where(rules.IsBroken)];
-        if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Envelope, task.Model.Circuit)) return new Tried(evaluation, broken, false);
+        if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Envelope, task.Model.Circuit)) return new Tried(evaluation, broken,
+            false);
         FaultReport faults = FaultRuleBook.Report(task.Model, evaluation);
         broken.AddRange(faults.Violations.Where(rules.IsBroken));
         if (broken.Count > 0) return new Tried(evaluation, broken, false);

@@ -13,7 +13,9 @@ internal static class Peukert
     private const double LongestHours = 1e6;
     private const int MostHalvings = 100;
 
-    /// <summary>Hours until batteries side by side reach their limits; 0 where nothing may be used, infinite without load.</summary>
+    /// <summary>
+    /// Hours until batteries side by side reach their limits; 0 where nothing may be used, infinite without load.
+    /// </summary>
     public static double Hours(IReadOnlyList<Cell> cells, double amps)
     {
         Cell[] usable = [.. cells.Where(cell => cell.Share > 0)];

@@ -46,7 +46,8 @@ internal sealed class Burst
     /// <param name="build">The build.</param>
     /// <param name="circuit">Its circuit.</param>
     /// <param name="givenAmps">What the alternator or converter gives.</param>
-    /// <param name="isHeld">Whether that is enough to hold the charging voltage; only what hangs behind a charger falls then.</param>
+    /// <param name="isHeld">Whether that is enough to hold the charging voltage; only what hangs behind a charger falls
+    /// then.</param>
     public static BurstResult Of(CompleteBuild build, SupplyCircuit circuit, double givenAmps, bool isHeld)
     {
         double length = build.Ruleset["supply.burst"].Value;

@@ -95,7 +95,9 @@ internal sealed class EnergyBalance
             : batteries.Average(battery => battery.WorkingVolts);
     }
 
-    /// <summary>Minutes until the groups that must give while the engine runs reach their limits; <c>null</c>: none must.</summary>
+    /// <summary>
+    /// Minutes until the groups that must give while the engine runs reach their limits; <c>null</c>: none must.
+    /// </summary>
     /// <param name="givenAmps">What the alternator or converter gives.</param>
     public double? MinutesRunning(double givenAmps)
     {

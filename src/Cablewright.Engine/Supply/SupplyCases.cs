@@ -20,7 +20,9 @@ internal sealed class SupplyCases
         this.balance = balance;
     }
 
-    /// <summary>The cases that can be worked out: at speed and at idle where it is known what charges, and with the engine off.</summary>
+    /// <summary>
+    /// The cases that can be worked out: at speed and at idle where it is known what charges, and with the engine off.
+    /// </summary>
     public IReadOnlyList<SupplyCaseResult> All()
     {
         var cases = new List<SupplyCaseResult>(3);
@@ -35,7 +37,8 @@ internal sealed class SupplyCases
     }
 
     /// <summary>Whether the alternator holds the charging voltage at full output.</summary>
-    public static bool IsHeld(EnergyBalance balance, double givenAmps) => !Significant.Exceeds(balance.PeakAmps, balance.Available(givenAmps));
+    public static bool IsHeld(EnergyBalance balance, double givenAmps) =>
+        !Significant.Exceeds(balance.PeakAmps, balance.Available(givenAmps));
 
     private SupplyCaseResult Running(SupplyCaseName name, double givenAmps)
     {

@@ -28,6 +28,7 @@ internal static class SupplyRuleBook
         IReadOnlyList<SupplyCaseResult> cases = circuit is null ? [] : new SupplyCases(model.Build, circuit, balance).All();
         var facts = new SupplyFacts(model.Build, balance, cases);
         return new SupplyReport(
-            balance, circuit, cases, facts[SupplyCaseName.EngineOff]?.MinutesToLimit, [.. Rules.SelectMany(rule => rule.Check(facts))]);
+            balance, circuit, cases, facts[SupplyCaseName.EngineOff]?.MinutesToLimit,
+                [.. Rules.SelectMany(rule => rule.Check(facts))]);
     }
 }

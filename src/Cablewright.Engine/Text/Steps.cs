@@ -37,7 +37,9 @@ internal static class Steps
     /// <summary>The longest of them that is within a limit.</summary>
     public static WrittenFigure LengthWithin(double metres, UnitSystem units) => LengthsBelow(metres * (1 + Visible), units)[0];
 
-    /// <summary>A share of a length, rounded down to hundredths of a foot or a metre; <c>null</c> where nothing is left to lay.</summary>
+    /// <summary>
+    /// A share of a length, rounded down to hundredths of a foot or a metre; <c>null</c> where nothing is left to lay.
+    /// </summary>
     public static WrittenFigure? LengthPart(double metres, int percent, UnitSystem units)
     {
         decimal size = units is UnitSystem.Us ? MetresPerFoot : 1;
@@ -77,9 +79,11 @@ internal static class Steps
         for (decimal place = first; place > 0 && place * step * size >= least; place--) yield return Of(place * step, size, unit);
     }
 
-    private static WrittenFigure Of(decimal number, decimal size, string unit) => new((double)(number * size), Text(number, unit));
+    private static WrittenFigure Of(decimal number, decimal size, string unit) =>
+        new((double)(number * size), Text(number, unit));
 
-    private static string Text(decimal number, string unit) => number.ToString("0.######", CultureInfo.InvariantCulture) + " " + unit;
+    private static string Text(decimal number, string unit) =>
+        number.ToString("0.######", CultureInfo.InvariantCulture) + " " + unit;
 
     private static decimal StepOf(double value)
     {

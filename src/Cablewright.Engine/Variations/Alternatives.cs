@@ -12,8 +12,8 @@ namespace Cablewright.Engine.Variations;
 
 /// <summary>Each run with its neighbours in size, metal and count, everything else left as it is.</summary>
 /// <remarks>
-/// The other conductors stay; fuses that were chosen are chosen anew, since they follow from the conductors. Once the work budget is
-/// used up no further run is looked at.
+/// The other conductors stay; fuses that were chosen are chosen anew, since they follow from the conductors. Once the work budget
+/// is used up no further run is looked at.
 /// </remarks>
 internal sealed class Alternatives
 {
@@ -48,7 +48,8 @@ internal sealed class Alternatives
         (ConductorSize size, Material metal) = (now.Conductor.Size, now.Conductor.Material);
         SizingWishes wishes = present.Build.Stated.Sizing;
         ConductorSize[] sizes =
-            [.. (wishes.Sizes.Count > 0 ? wishes.Sizes : CandidateList.Usual(present.Build.Stated.Units)).OrderBy(each => each.MetalAreaMm2)];
+            [.. (wishes.Sizes.Count > 0 ? wishes.Sizes : CandidateList.Usual(present.Build.Stated.Units))
+                .OrderBy(each => each.MetalAreaMm2)];
         if (sizes.LastOrDefault(each => size.IsLargerThan(each)) is { } smaller)
             yield return now with { Conductor = Conductor.Of(smaller, metal) };
         if (sizes.FirstOrDefault(each => each.IsLargerThan(size)) is { } larger)
@@ -79,7 +80,8 @@ internal sealed class Alternatives
         double ampacity = variant.Evaluator.Model.Ampacities.OfAll(run, choice);
         return new AlternativeResult(
             choice.Conductor.Size, choice.Conductor.Material, choice.Count, ohms * amps, ohms * amps * amps,
-            evaluation.Envelope.Celsius[run], ampacity > 0 ? evaluation.Envelope.ThermalAmps[run] / ampacity : null, variant.Verdict,
+            evaluation.Envelope.Celsius[run], ampacity > 0 ? evaluation.Envelope.ThermalAmps[run] / ampacity
+                : null, variant.Verdict,
             !costs.ArePriced || costs.IsPriced(choice.Conductor) ? costs.Of(described, choice) : null,
             choice.KilogramsPerMetre * described.LengthMetres * 1000);
     }

@@ -93,7 +93,8 @@ internal sealed class Robustness
         },
         Tolerance.Length => build with
         {
-            Runs = [.. build.Runs.Select(run => run with { LengthMetres = run.LengthMetres * (1 + way * tolerances.LengthShare) })],
+            Runs = [.. build.Runs.Select(
+                run => run with { LengthMetres = run.LengthMetres * (1 + way * tolerances.LengthShare) })],
         },
         _ => build with
         {
@@ -106,7 +107,8 @@ internal sealed class Robustness
         },
     };
 
-    private Amplifier Move(Amplifier amplifier, int index, double factor) => present.Build.Draws[index].Efficiency is { } efficiency
+    private Amplifier Move(Amplifier amplifier, int index, double factor) =>
+        present.Build.Draws[index].Efficiency is { } efficiency
         ? amplifier with { Efficiency = Math.Min(1, efficiency * factor) }
         : amplifier with { RatedInputAmps = amplifier.RatedInputAmps / factor };
 

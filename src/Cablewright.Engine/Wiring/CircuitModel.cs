@@ -8,12 +8,12 @@ namespace Cablewright.Engine.Wiring;
 
 /// <summary>The circuit that a build stands for.</summary>
 /// <remarks>
-/// <para>Branches are the runs in their order, then assumed straps, then the body's resistance to each foot, then the chargers. The
-/// charging battery's terminals are held. Another battery that shares its supply gives nothing or recharges, by case; one that
-/// feeds a supply of its own is a source in every case.</para>
-/// <para>A charger between batteries cuts its run at the end: the run feeds what the charger draws at its rating, and behind it the
-/// battery feeds a supply of its own. In a short circuit it counts as closed. An alternator at a place of its own puts its rated
-/// current in there.</para>
+/// <para>Branches are the runs in their order, then assumed straps, then the body's resistance to each foot, then the chargers.
+/// The charging battery's terminals are held. Another battery that shares its supply gives nothing or recharges, by case; one
+/// that feeds a supply of its own is a source in every case.</para>
+/// <para>A charger between batteries cuts its run at the end: the run feeds what the charger draws at its rating, and behind it
+/// the battery feeds a supply of its own. In a short circuit it counts as closed. An alternator at a place of its own puts its
+/// rated current in there.</para>
 /// </remarks>
 internal sealed class CircuitModel
 {
@@ -91,7 +91,8 @@ internal sealed class CircuitModel
         sharedSupplies = new Lazy<SharedRuns>(() => new SharedRuns(
             build, ends, nodeOf.Count, Side.Supply, [.. loads.Take(build.Draws.Count).Select(load => load.Positive)],
             [.. batteries.Select(battery => battery.Positive)]));
-        supplyInFault = new Lazy<FaultNetwork>(() => InFault([.. nodeOf.Where(pair => pair.Key.Side is Side.Return).Select(pair => pair.Value)]));
+        supplyInFault = new Lazy<FaultNetwork>(() =>
+            InFault([.. nodeOf.Where(pair => pair.Key.Side is Side.Return).Select(pair => pair.Value)]));
         wholeInFault = new Lazy<FaultNetwork>(() => InFault(FixedReturnNodes));
     }
 
@@ -115,7 +116,8 @@ internal sealed class CircuitModel
     public SupplyParts PartsRunning { get; }
 
     /// <summary>The same with the engine off: every isolator parts.</summary>
-    public SupplyParts PartsWithEngineOff => build.Runs.Any(run => run.Isolator is not null) ? Parts(isEngineOff: true) : PartsRunning;
+    public SupplyParts PartsWithEngineOff =>
+        build.Runs.Any(run => run.Isolator is not null) ? Parts(isEngineOff: true) : PartsRunning;
 
     /// <summary>What the loads after the amplifiers draw: the chargers, and an alternator at a place of its own.</summary>
     /// <remarks>
@@ -202,8 +204,8 @@ internal sealed class CircuitModel
 
     /// <summary>What an amplifier loses on the way to it and back, engine running, in volts.</summary>
     /// <remarks>
-    /// Where the returns of others lift the negative terminal of its own battery above the one that its return leads to, it may get more
-    /// than its source's voltage: then it loses nothing.
+    /// Where the returns of others lift the negative terminal of its own battery above the one that its return leads to, it may
+    /// get more than its source's voltage: then it loses nothing.
     /// </remarks>
     public double LostVolts(int amplifier, OperatingEnvelope envelope) =>
         Math.Max(0, SourceVoltsOf(amplifier) - envelope.TerminalVolts[amplifier]);

@@ -6,7 +6,9 @@ internal enum OperatingCase
     /// <summary>Engine running: the charging battery holds the charging voltage, other batteries give nothing.</summary>
     Running,
 
-    /// <summary>Running, while an alternator at a place of its own gives next to nothing and all comes from the battery.</summary>
+    /// <summary>
+    /// Running, while an alternator at a place of its own gives next to nothing and all comes from the battery.
+    /// </summary>
     AlternatorResting,
 
     /// <summary>Running, with the other batteries half charged and recharging.</summary>

@@ -62,7 +62,8 @@ internal sealed class OperatingPointSolver
     public OperatingPoint? Find(Design design, OperatingCase operatingCase, double outputShare)
     {
         for (int load = 0; load < full.Length; load++) full[load] = Scaled(FullDraw(load, operatingCase), outputShare);
-        return Find(design, operatingCase) is { } point && (outputShare == 0 || point.LoadVolts.All(volts => volts > 0)) ? point : null;
+        return Find(design, operatingCase) is { } point
+            && (outputShare == 0 || point.LoadVolts.All(volts => volts > 0)) ? point : null;
     }
 
     /// <summary>

@@ -21,12 +21,14 @@ internal sealed class SharedRuns
     /// <param name="amplifiers">Each amplifier's terminal on that side.</param>
     /// <param name="roots">Where the ways lead: the batteries' terminals, on the return side the body and its feet too.</param>
     public SharedRuns(
-        CompleteBuild build, IReadOnlyList<(int From, int To)> ends, int nodes, Side side, int[] amplifiers, IReadOnlyList<int> roots)
+        CompleteBuild build, IReadOnlyList<(int From, int To)> ends, int nodes, Side side, int[] amplifiers,
+        IReadOnlyList<int> roots)
     {
         int[] runs = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Side == side)];
         over = new int[build.Runs.Count][];
         Array.Fill(over, []);
-        foreach (int run in runs.Where(run => side is Side.Supply || JoinsJunctions(build, build.Runs[run]))) over[run] = Cut(run);
+        foreach (int run in runs.Where(run => side is Side.Supply || JoinsJunctions(build, build.Runs[run])))
+            over[run] = Cut(run);
 
         int[] Cut(int without)
         {
@@ -34,7 +36,8 @@ internal sealed class SharedRuns
             var sets = new DisjointSets(nodes);
             foreach (int run in runs.Where(run => run != without)) sets.Join(ends[run].From, ends[run].To);
             HashSet<int> led = [.. roots.Select(sets.SetOf)];
-            return [.. Enumerable.Range(0, amplifiers.Length).Where(amplifier => !led.Contains(sets.SetOf(amplifiers[amplifier])))];
+            return [.. Enumerable.Range(0, amplifiers.Length)
+                .Where(amplifier => !led.Contains(sets.SetOf(amplifiers[amplifier])))];
         }
     }
 

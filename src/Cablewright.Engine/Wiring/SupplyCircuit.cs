@@ -8,10 +8,10 @@ namespace Cablewright.Engine.Wiring;
 /// The circuit of a build with its batteries at their own voltage: where the alternator has reached its limit, or stands still.
 /// </summary>
 /// <remarks>
-/// The same runs as in <see cref="CircuitModel"/>, at the resistances that they have when warm. Every battery is a voltage behind a
-/// resistance, every capacitor too; what charges puts a current in at its place; the vehicle's own load hangs on the battery that
-/// is charged first. With the engine off the isolators are open. A diode blocks where its current would turn round: the circuit
-/// is solved with the diodes conducting, then as each solution says, and from all of them blocking where that has no end.
+/// The same runs as in <see cref="CircuitModel"/>, at the resistances that they have when warm. Every battery is a voltage behind
+/// a resistance, every capacitor too; what charges puts a current in at its place; the vehicle's own load hangs on the battery
+/// that is charged first. With the engine off the isolators are open. A diode blocks where its current would turn round: the
+/// circuit is solved with the diodes conducting, then as each solution says, and from all of them blocking where that has no end.
 /// </remarks>
 internal sealed class SupplyCircuit
 {
@@ -63,9 +63,9 @@ internal sealed class SupplyCircuit
         ];
 
     /// <summary>
-    /// The same while the alternator holds the charging voltage: the battery at it gives whatever is drawn, another only where the
-    /// voltage at it falls below its own. From all of them connected those that would be charged are taken away, which lowers no
-    /// voltage, until none is left.
+    /// The same while the alternator holds the charging voltage: the battery at it gives whatever is drawn, another only where
+    /// the voltage at it falls below its own. From all of them connected those that would be charged are taken away, which lowers
+    /// no voltage, until none is left.
     /// </summary>
     public SourceState[] Held()
     {

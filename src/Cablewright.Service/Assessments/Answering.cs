@@ -35,7 +35,8 @@ internal static class Answering
         if (faults.Count > 0) return new Answered(null, null, faults);
         Ruleset ruleset = RulesetCheck.Named(build.Ruleset);
         return new Answered(
-            Assessor.Assess(mapped, ruleset, computation.MeterFor(mapped, compared), advises: compared == 1), AssessmentIdentity.Of(mapped, ruleset), faults);
+            Assessor.Assess(mapped, ruleset, computation.MeterFor(mapped, compared), advises: compared == 1),
+            AssessmentIdentity.Of(mapped, ruleset), faults);
     }
 }
 

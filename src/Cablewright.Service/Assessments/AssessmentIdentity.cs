@@ -71,7 +71,9 @@ internal static class AssessmentIdentity
             writer.WriteStringValue(value.Label);
     }
 
-    /// <summary>Ids were made of the members' names before they were made of the words; those that are recorded must stay.</summary>
+    /// <summary>
+    /// Ids were made of the members' names before they were made of the words; those that are recorded must stay.
+    /// </summary>
     private sealed class CanonicalWords : JsonConverterFactory
     {
         public override bool CanConvert(Type typeToConvert) => typeToConvert.IsEnum;

@@ -36,7 +36,9 @@ internal static partial class ServiceCommands
     /// <summary>Whether these are arguments for a command rather than for the service.</summary>
     public static bool Knows(string[] args) => args is ["shops" or "keys" or "help" or "--help", ..];
 
-    /// <summary>Runs one command. The exit code is 0 where it was done, 1 where it could not be, 2 where it was not understood.</summary>
+    /// <summary>
+    /// Runs one command. The exit code is 0 where it was done, 1 where it could not be, 2 where it was not understood.
+    /// </summary>
     public static async Task<int> Run(string[] args)
     {
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder();
@@ -47,7 +49,9 @@ internal static partial class ServiceCommands
         try
         {
             await services.GetRequiredService<Database>().MigrateAsync(CancellationToken.None);
-            return await Dispatch(args, services.GetRequiredService<ShopStore>(), services.GetRequiredService<KeyStore>());
+            return await Dispatch(
+                args, services.GetRequiredService<ShopStore>(), services.GetRequiredService<KeyStore>(),
+                services.GetRequiredService<TimeProvider>());
         }
         catch (StorageUnavailableException unavailable)
         {
@@ -55,11 +59,11 @@ internal static partial class ServiceCommands
         }
     }
 
-    private static Task<int> Dispatch(string[] args, ShopStore shops, KeyStore keys) => args switch
+    private static Task<int> Dispatch(string[] args, ShopStore shops, KeyStore keys, TimeProvider clock) => args switch
     {
         ["shops", "add", string shop] => AddShop(shops, shop),
         ["shops", "list"] => ListShops(shops),
-        ["keys", "add", string shop, .. string[] options] => AddKey(keys, shop, options),
+        ["keys", "add", string shop, .. string[] options] => AddKey(keys, clock, shop, options),
         ["keys", "list", string shop] => ListKeys(keys, shop),
         ["keys", "revoke", string id] => RevokeKey(keys, id),
         _ => Task.FromResult(Say(Usage, Misused)),
@@ -77,11 +81,11 @@ internal static partial class ServiceCommands
         return Done;
     }
 
-    private static async Task<int> AddKey(KeyStore keys, string shop, string[] options)
+    private static async Task<int> AddKey(KeyStore keys, TimeProvider clock, string shop, string[] options)
     {
         if (KeyOptions.Read(options) is not { } asked) return Say(Usage, Misused);
-        var made = await keys.AddAsync(
-            shop, asked.Scopes, asked.Label, asked.Life is { } life ? DateTimeOffset.UtcNow + life : null, CancellationToken.None);
+        DateTimeOffset? end = asked.Life is { } life ? clock.GetUtcNow() + life : null;
+        var made = await keys.AddAsync(shop, asked.Scopes, asked.Label, end, CancellationToken.None);
         if (made is not { } key) return Say(NoShop, Refused);
         Console.WriteLine(key.Text);
         return Say($"Key {key.Key.Id} of {shop} for {key.Key.Scopes.Words()}. It is shown this once: keep it.", Done);

@@ -1,8 +1,8 @@
 namespace Cablewright.Service.Computing;
 
 /// <summary>
-/// How much work each address, or each shop, may still ask for: a bucket that fills at an even rate and holds one minute's worth. What a request
-/// costs is known only afterwards, so that a bucket can go below nothing; the framework's own buckets cannot.
+/// How much work each address, or each shop, may still ask for: a bucket that fills at an even rate and holds one minute's worth.
+/// What a request costs is known only afterwards, so that a bucket can go below nothing; the framework's own buckets cannot.
 /// </summary>
 /// <param name="perMinute">The work that comes into each bucket, in units a minute; above 0.</param>
 /// <param name="clock">Tells the time.</param>

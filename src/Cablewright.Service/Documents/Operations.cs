@@ -44,9 +44,9 @@ internal static class Operations
         + "200: the question was answered. Quantities are text with a unit; "
         + "an answer's numbers carry their unit in the member's name. "
         + "The same build, ruleset and release always give the same bytes. All faults of a request are listed at once. "
-        + "With record=true and a shop's key that may write records the answer, and the build with it, is kept unchanged until the "
-        + "shop deletes it: 201 where it is new, 200 where the shop has it already. A shop may have so many records, of so many "
-        + "bytes together; beyond that 409 says how many.")
+        + "With record=true and a shop's key that may write records the answer, and the build with it, is kept unchanged until "
+        + "the shop deletes it: 201 where it is new, 200 where the shop has it already. A shop may have so many records, of so "
+        + "many bytes together; beyond that 409 says how many.")
     {
         Computes = true,
         Statuses = [StatusCodes.Status200OK, StatusCodes.Status201Created],
@@ -65,8 +65,8 @@ internal static class Operations
 
     public static readonly Operation Compare = new(
         "compareBuilds", Assessments, "Put builds side by side",
-        "Assesses two to six builds and says where they differ, run by run and amplifier by amplifier, matched by id. What a build "
-        + "could `include` by itself has no place here and is refused.")
+        "Assesses two to six builds and says where they differ, run by run and amplifier by amplifier, matched by id. What a "
+        + "build could `include` by itself has no place here and is refused.")
     {
         Computes = true,
         Body = typeof(ComparisonRequest),
@@ -86,7 +86,8 @@ internal static class Operations
         + "lines, blank ones left out) are read as they come and no faster than they are answered: read answers "
         + "while you still send, or, where a client cannot, send arrays. Give up the connection and the work stops. "
         + "A build that the service has no place for yet waits; one that takes too long is answered with 503 by itself. "
-        + "The answer has the form of the request, unless `Accept` prefers the other. Pointers and columns count from the start of the build.")
+        + "The answer has the form of the request, unless `Accept` prefers the other. Pointers and columns count from the start "
+        + "of the build.")
     {
         Computes = true,
         Body = typeof(IReadOnlyList<Build>),
@@ -109,9 +110,9 @@ internal static class Operations
     /// <summary>The bench audit of a cable.</summary>
     public static readonly Operation AuditConductor = new(
         "auditConductor", Audits, "Find a cable's true size and metal",
-        "From strands, resistance or mass, each with how far off it may be: area and gauge with their bounds, the metals that the "
-        + "measurements allow, the shortfall against the label, and what the cable truly bears. A verdict is given only where the "
-        + "whole interval supports it.")
+        "From strands, resistance or mass, each with how far off it may be: area and gauge with their bounds, the metals that "
+        + "the measurements allow, the shortfall against the label, and what the cable truly bears. A verdict is given only "
+        + "where the whole interval supports it.")
     {
         Body = typeof(BenchReport),
         Example = AuditExample.Json,
@@ -122,9 +123,10 @@ internal static class Operations
     /// <summary>A kit against a build.</summary>
     public static readonly Operation CheckKit = new(
         "checkKit", Kits, "Check a kit against a build",
-        "What the job needs against what the kit holds. The kit's cables and fuses are tried in the build by the full assessment: "
-        + "a cable is too thin where the build fails with it. Each part that is missing, short, thin or wrongly fused is a finding "
-        + "with its remedy. The kit stands in the request, or is one that a shop keeps here, which its key must be sent for.")
+        "What the job needs against what the kit holds. The kit's cables and fuses are tried in the build by the full "
+        + "assessment: a cable is too thin where the build fails with it. Each part that is missing, short, thin or wrongly "
+        + "fused is a finding with its remedy. The kit stands in the request, or is one that a shop keeps here, which its key "
+        + "must be sent for.")
     {
         Computes = true,
         Scope = KeyScopes.KitsRead,
@@ -137,8 +139,8 @@ internal static class Operations
 
     public static readonly Operation MatchKits = new(
         "matchKits", Kits, "Find which of a shop's kits serve a build",
-        "Every kit of the shop held against the build: those that serve first, the cheapest of them before the others, and what each "
-        + "of the others lacks. Kits that cannot be read are left out, and their numbers told.")
+        "Every kit of the shop held against the build: those that serve first, the cheapest of them before the others, and what "
+        + "each of the others lacks. Kits that cannot be read are left out, and their numbers told.")
     {
         Computes = true,
         Scope = KeyScopes.KitsRead,
@@ -250,7 +252,8 @@ internal static class Operations
     };
 
     public static readonly Operation AskLive = new(
-        "askLive", Health, "Ask whether the process answers", "Answers as long as the process runs, whatever else it does. It is not logged.");
+        "askLive", Health, "Ask whether the process answers",
+        "Answers as long as the process runs, whatever else it does. It is not logged.");
 
     public static readonly Operation AskReady = new(
         "askReady", Health, "Ask whether the service computes correctly",

@@ -10,7 +10,7 @@ namespace Cablewright.Service.Hosting;
 internal sealed partial class CatalogueFollower(
     Database database, Catalogues catalogues, StorageSettings settings, ILogger<CatalogueFollower> log) : BackgroundService
 {
-    private string? _trouble;
+    private string? trouble;
 
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
@@ -24,14 +24,14 @@ internal sealed partial class CatalogueFollower(
                 if (!isPrepared) await database.MigrateAsync(stoppingToken);
                 isPrepared = true;
                 await catalogues.RefreshAsync(stoppingToken);
-                if (_trouble is not null) LogFound(log);
-                _trouble = null;
+                if (trouble is not null) LogFound(log);
+                trouble = null;
             }
             catch (Exception error) when (!stoppingToken.IsCancellationRequested)
             {
-                string trouble = error.GetBaseException().Message;
-                if (trouble != _trouble) LogLost(log, error);
-                _trouble = trouble;
+                string cause = error.GetBaseException().Message;
+                if (cause != trouble) LogLost(log, error);
+                trouble = cause;
             }
         }
         while (await turns.WaitForNextTickAsync(stoppingToken));

@@ -14,7 +14,8 @@ internal static class Proxies
         string[] networks = (app.Configuration[Setting] ?? "").Split(
             ',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         if (networks.Length == 0) return;
-        // Each trusted proxy adds the address that it saw: read from the right, the first that is no proxy of ours is the caller's.
+        // Each trusted proxy adds the address that it saw: read from the right, the first that is no proxy of ours is the
+        // caller's.
         var options = new ForwardedHeadersOptions { ForwardedHeaders = ForwardedHeaders.XForwardedFor, ForwardLimit = null };
         options.KnownProxies.Clear();
         options.KnownIPNetworks.Clear();

@@ -28,7 +28,9 @@ internal static class JsonBody
     /// <summary>The memory goes back before anything is computed.</summary>
     private static Shaped<T> Read<T>(WholeBody? whole, JsonTypeInfo<T> shape) where T : class
     {
-        using (whole) return whole is null ? ShapeReader.TooLarge<T>(ShapeReader.MostBytes) : ShapeReader.Read(whole.Bytes, shape);
+        using (whole) return whole is null
+            ? ShapeReader.TooLarge<T>(ShapeReader.MostBytes)
+            : ShapeReader.Read(whole.Bytes, shape);
     }
 
     private static bool IsPlainJson(HttpRequest request) =>

@@ -38,7 +38,8 @@ internal readonly record struct JsonErrorLocator(bool IsDepth, int At, string Ex
         return After(text, Blanks(text, end), complaint, last, inside);
     }
 
-    private static JsonErrorLocator After(ReadOnlySpan<byte> text, int at, int complaint, JsonTokenType last, JsonTokenType inside)
+    private static JsonErrorLocator After(ReadOnlySpan<byte> text, int at, int complaint, JsonTokenType last,
+        JsonTokenType inside)
     {
         bool comma = !IsOpening(last) && inside != JsonTokenType.None && First(text, at) == ',';
         if (!comma && !IsOpening(last)) return new JsonErrorLocator(false, at, Due(last, inside, comma));

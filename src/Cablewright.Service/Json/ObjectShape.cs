@@ -9,8 +9,8 @@ internal sealed record Member(string Name, bool IsRequired, Shape Shape, int Ord
 /// <summary>An object whose members are all known.</summary>
 internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an object", JsonValueKind.Object)
 {
-    private readonly FrozenDictionary<string, Member> _byName = members.ToFrozenDictionary(member => member.Name);
-    private readonly string _names = string.Join(", ", members.Select(member => member.Name));
+    private readonly FrozenDictionary<string, Member> byName = members.ToFrozenDictionary(member => member.Name);
+    private readonly string names = string.Join(", ", members.Select(member => member.Name));
 
     protected override void CheckContent(JsonElement value, Walk walk)
     {
@@ -19,7 +19,7 @@ internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an obj
         {
             if (walk.IsOver) return;
             string name = JsonText.Name(sent);
-            if (_byName.TryGetValue(name, out Member? member)) CheckMember(member, sent.Value, ref seen[member.Ordinal], walk);
+            if (byName.TryGetValue(name, out Member? member)) CheckMember(member, sent.Value, ref seen[member.Ordinal], walk);
             else Unknown(name, sent.Value, walk);
         }
 
@@ -53,9 +53,9 @@ internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an obj
     private void Unknown(string name, JsonElement value, Walk walk)
     {
         string shown = Excerpt.Of(name);
-        string detail = $"\"{shown}\" is not a member here{Nearest.Hint(name, _byName.Keys)}";
+        string detail = $"\"{shown}\" is not a member here{Nearest.Hint(name, byName.Keys)}";
         walk.Enter(shown);
-        walk.Add(ShapeCodes.UnknownMember, detail, Excerpt.Of(value), _names);
+        walk.Add(ShapeCodes.UnknownMember, detail, Excerpt.Of(value), names);
         walk.Leave();
     }
 }

@@ -10,8 +10,8 @@ namespace Cablewright.Service.Json;
 /// <param name="readsQuantities">Whether the texts of quantities are read too; otherwise that is left to the validators.</param>
 internal sealed class Walk(int most, bool readsQuantities)
 {
-    private readonly List<(string? Name, int Index)> _path = [];
-    private readonly List<Fault> _listed = [];
+    private readonly List<(string? Name, int Index)> path = [];
+    private readonly List<Fault> listed = [];
 
     public bool ReadsQuantities => readsQuantities;
 
@@ -20,24 +20,24 @@ internal sealed class Walk(int most, bool readsQuantities)
 
     /// <summary>Everything found, in order; at the end a word on what is not listed.</summary>
     public IReadOnlyList<Fault> Faults =>
-        IsOver ? [.. _listed, Fault.More(most)] : _listed;
+        IsOver ? [.. listed, Fault.More(most)] : listed;
 
-    public void Enter(string member) => _path.Add((member, 0));
+    public void Enter(string member) => path.Add((member, 0));
 
-    public void Enter(int item) => _path.Add((null, item));
+    public void Enter(int item) => path.Add((null, item));
 
-    public void Leave() => _path.RemoveAt(_path.Count - 1);
+    public void Leave() => path.RemoveAt(path.Count - 1);
 
     public void Add(string code, string detail, JsonNode? value = null, string? accepted = null)
     {
-        if (_listed.Count == most) IsOver = true;
-        else _listed.Add(new Fault(Pointer(), code, detail, value, accepted));
+        if (listed.Count == most) IsOver = true;
+        else listed.Add(new Fault(Pointer(), code, detail, value, accepted));
     }
 
     private string Pointer()
     {
         StringBuilder pointer = new();
-        foreach ((string? name, int index) in _path)
+        foreach ((string? name, int index) in path)
         {
             pointer.Append('/');
             if (name is null) pointer.Append(CultureInfo.InvariantCulture, $"{index}");

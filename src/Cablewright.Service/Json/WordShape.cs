@@ -6,7 +6,7 @@ namespace Cablewright.Service.Json;
 /// <summary>One word of a list, in its own capitals.</summary>
 internal sealed class WordShape(IReadOnlyList<string> words) : Shape("one of the words listed", JsonValueKind.String)
 {
-    private readonly FrozenSet<string> _words = words.ToFrozenSet(StringComparer.Ordinal);
+    private readonly FrozenSet<string> known = words.ToFrozenSet(StringComparer.Ordinal);
 
     public override string Accepted { get; } = string.Join(", ", words);
 
@@ -14,7 +14,7 @@ internal sealed class WordShape(IReadOnlyList<string> words) : Shape("one of the
     {
         if (!JsonText.TryRead(value, out string word))
             walk.Add(ShapeCodes.NotText, JsonText.NotUnicode, Excerpt.Of(value), Accepted);
-        else if (!_words.Contains(word))
+        else if (!known.Contains(word))
             walk.Add(ShapeCodes.UnknownWord, Detail(word), Excerpt.Of(value), Accepted);
     }
 

@@ -11,7 +11,8 @@ internal static class ApiKeyAuthentication
     private const string Scheme = "Bearer ";
 
     /// <summary>
-    /// Looks the key up in memory: no request waits for the database to learn whose it is. Other schemes than Bearer are for others.
+    /// Looks the key up in memory: no request waits for the database to learn whose it is. Other schemes than Bearer are for
+    /// others.
     /// </summary>
     public static Task Identify(HttpContext context, RequestDelegate next)
     {

@@ -11,8 +11,8 @@ using Cablewright.Storage.Kits;
 namespace Cablewright.Service.Kits;
 
 /// <summary>
-/// <c>GET /v1/shops/{shop}/kits</c>: a page at a time. The cursor names the last kit shown, so that kits which come and go between
-/// two pages neither repeat nor hide another.
+/// <c>GET /v1/shops/{shop}/kits</c>: a page at a time. The cursor names the last kit shown, so that kits which come and go
+/// between two pages neither repeat nor hide another.
 /// </summary>
 internal static class ListKits
 {

@@ -35,7 +35,8 @@ internal static class PostKitMatch
 
     private static IResult Answer(KitMatchRequest asked, HttpContext context, ShopKits kits, Computation computation)
     {
-        if (ApiKeyAuthentication.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal) return new ProblemAnswer(refusal);
+        if (ApiKeyAuthentication.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal) return new ProblemAnswer(
+            refusal);
         Catalogue catalogue = KitAnswers.NameState(context);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         string? after = asked.After is null ? null : Cursor.Read(asked.After);
@@ -54,7 +55,8 @@ internal static class PostKitMatch
     }
 
     private static KitMatches Match(
-        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, ShopKits kits, Computation computation)
+        KitMatchRequest asked, Engine.Builds.Build build, Catalogue catalogue, string? after, ShopKits kits,
+        Computation computation)
     {
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
         var kept = catalogue.KitsOf(asked.Shop).Values.Select(one => (one.Sku, Kit: kits.Read(one))).ToArray();

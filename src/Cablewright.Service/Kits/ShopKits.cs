@@ -25,14 +25,14 @@ internal sealed partial class ShopKits(ILogger<ShopKits> log)
             }),
     }.GetTypeInfo(typeof(Kit));
 
-    private readonly ConditionalWeakTable<StoredKit, Reading> _readings = [];
+    private readonly ConditionalWeakTable<StoredKit, Reading> readings = [];
 
     /// <summary>The kit as the engine sees it; <c>null</c> where it cannot be read.</summary>
     public Engine.Kits.Kit? Read(StoredKit kept)
     {
-        if (_readings.TryGetValue(kept, out Reading? known)) return known.Kit;
+        if (readings.TryGetValue(kept, out Reading? known)) return known.Kit;
         var reading = new Reading(Parse(kept));
-        if (_readings.TryAdd(kept, reading) && reading.Kit is null) LogUnreadable(log, kept.Tag);
+        if (readings.TryAdd(kept, reading) && reading.Kit is null) LogUnreadable(log, kept.Tag);
         return reading.Kit;
     }
 

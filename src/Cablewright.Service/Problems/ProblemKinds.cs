@@ -81,8 +81,8 @@ internal static class ProblemKinds
 
     public static readonly ProblemKind TooMuchWork = new(
         "build.too-much-work", Status422UnprocessableEntity, "The build takes too much work",
-        "Its wiring is so interwoven that it takes more computation than one request may ask for, everything optional left out. The "
-        + "work is counted, not timed, so the same build is refused everywhere. Fewer loops, runs or batteries take less.");
+        "Its wiring is so interwoven that it takes more computation than one request may ask for, everything optional left out. "
+        + "The work is counted, not timed, so the same build is refused everywhere. Fewer loops, runs or batteries take less.");
 
     public static readonly ProblemKind Faulty = new(
         "request.faulty", Status422UnprocessableEntity, "The request has faults",
@@ -90,8 +90,8 @@ internal static class ProblemKinds
 
     public static readonly ProblemKind TooManyRequests = new(
         "requests.too-many", Status429TooManyRequests, "Too much work",
-        "A caller may ask only for so much work a minute, one without a key for much less than a shop. Wait as long as Retry-After "
-        + "says, or send a shop's key.")
+        "A caller may ask only for so much work a minute, one without a key for much less than a shop. Wait as long as "
+        + "Retry-After says, or send a shop's key.")
     {
         RetryAfterSeconds = 2,
     };

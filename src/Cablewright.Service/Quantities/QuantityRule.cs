@@ -8,20 +8,20 @@ namespace Cablewright.Service.Quantities;
 public sealed class QuantityRule
 {
     private static readonly ConcurrentDictionary<PropertyInfo, QuantityRule?> Known = new();
-    private readonly QuantityRange[] _ranges;
-    private readonly QuantityKind[] _kinds;
+    private readonly QuantityRange[] ranges;
+    private readonly QuantityKind[] kinds;
 
     private QuantityRule(IEnumerable<QuantityAttribute> stated)
     {
-        _ranges = [.. stated.Select(attribute => new QuantityRange(attribute))];
-        _kinds = [.. _ranges.Select(range => range.Kind)];
-        Accepted = string.Join("; or ", _ranges.Select(range => range.Accepted));
+        ranges = [.. stated.Select(attribute => new QuantityRange(attribute))];
+        kinds = [.. ranges.Select(range => range.Kind)];
+        Accepted = string.Join("; or ", ranges.Select(range => range.Accepted));
     }
 
     /// <summary>The range or ranges and an example of each, for people: <c>0.1 m to 30 m, for example "16 ft"</c>.</summary>
     public string Accepted { get; }
 
-    internal IReadOnlyList<QuantityRange> Ranges => _ranges;
+    internal IReadOnlyList<QuantityRange> Ranges => ranges;
 
     /// <summary>The rule that a property's <see cref="QuantityAttribute"/> states, or <c>null</c> without one.</summary>
     /// <exception cref="ArgumentException">The attribute's own texts are no quantities of its kind.</exception>
@@ -38,9 +38,9 @@ public sealed class QuantityRule
     /// <summary>Reads a caller's text. Never throws.</summary>
     public QuantityReading Read(ReadOnlySpan<char> text)
     {
-        Scanned scanned = QuantityScanner.Scan(text, _kinds);
+        Scanned scanned = QuantityScanner.Scan(text, kinds);
         if (scanned.Code is not null) return Fail(QuantityFaults.Unreadable(scanned, text, this));
-        foreach (QuantityRange range in _ranges)
+        foreach (QuantityRange range in ranges)
         {
             if (range.Kind != scanned.Kind) continue;
             if (scanned.Value < range.Smallest) return Fail(QuantityFaults.TooSmall(text, range, this));

@@ -18,14 +18,14 @@ internal ref struct QuantityScanner
     /// <summary>As many as a double is sure to hold, and few enough that no sum or product overflows a decimal.</summary>
     public const int MostDigits = 15;
 
-    private readonly ReadOnlySpan<char> _text;
-    private readonly ReadOnlySpan<QuantityKind> _wanted;
-    private int _at;
+    private readonly ReadOnlySpan<char> text;
+    private readonly ReadOnlySpan<QuantityKind> wanted;
+    private int at;
 
     private QuantityScanner(ReadOnlySpan<char> text, ReadOnlySpan<QuantityKind> wanted)
     {
-        _text = text;
-        _wanted = wanted;
+        this.text = text;
+        this.wanted = wanted;
     }
 
     /// <summary>Reads a text in which a spelling that several kinds share means the one that is wanted.</summary>
@@ -39,15 +39,15 @@ internal ref struct QuantityScanner
     private Scanned Sum()
     {
         SkipBlanks();
-        if (_at == _text.Length) return Fail(QuantityCodes.Empty, ..);
+        if (at == text.Length) return Fail(QuantityCodes.Empty, ..);
         Scanned sum = Part(out decimal lastSize);
-        while (sum.Code is null && _at < _text.Length)
+        while (sum.Code is null && at < text.Length)
         {
-            int start = _at;
+            int start = at;
             Scanned part = Part(out decimal size);
             if (part.Code is not null) return part;
             if (sum.Kind != QuantityKind.Length || part.Kind != QuantityKind.Length || size >= lastSize)
-                return Fail(QuantityCodes.NotASum, start.._at);
+                return Fail(QuantityCodes.NotASum, start..at);
             sum = sum with { Value = sum.Value + part.Value };
             lastSize = size;
         }
@@ -58,23 +58,23 @@ internal ref struct QuantityScanner
     private Scanned Part(out decimal unitSize)
     {
         unitSize = 0;
-        int start = _at;
+        int start = at;
         bool negative = Skip('-') || Skip('\u2212');
         if (!TryNumber(out decimal number)) return Fail(QuantityCodes.NotANumber, start..);
         SkipBlanks();
-        int unitAt = _at;
-        while (_at < _text.Length && !IsSpace(_text[_at])) _at++;
-        ReadOnlySpan<char> spelling = _text[unitAt.._at];
+        int unitAt = at;
+        while (at < text.Length && !IsSpace(text[at])) at++;
+        ReadOnlySpan<char> spelling = text[unitAt..at];
         if (spelling.IsEmpty) return Fail(QuantityCodes.UnitMissing, start..unitAt);
-        if (!UnitTable.TryFind(spelling, _wanted, out Unit unit))
+        if (!UnitTable.TryFind(spelling, wanted, out Unit unit))
         {
             return BelongsToNumber(spelling)
-                ? Fail(QuantityCodes.NotANumber, start.._at)
-                : Fail(QuantityCodes.UnitUnknown, unitAt.._at);
+                ? Fail(QuantityCodes.NotANumber, start..at)
+                : Fail(QuantityCodes.UnitUnknown, unitAt..at);
         }
 
         SkipBlanks();
-        if (negative && unit.Kind != QuantityKind.Temperature) return Fail(QuantityCodes.Negative, start.._at);
+        if (negative && unit.Kind != QuantityKind.Temperature) return Fail(QuantityCodes.Negative, start..at);
         unitSize = unit.Nine;
         return new Scanned(unit.Kind, unit.Read(negative ? -number : number), null, ..);
     }
@@ -83,19 +83,19 @@ internal ref struct QuantityScanner
     private bool TryNumber(out decimal number)
     {
         long digits = 0;
-        int start = _at, point = -1;
-        for (; _at < _text.Length; _at++)
+        int start = at, point = -1;
+        for (; at < text.Length; at++)
         {
-            char c = _text[_at];
+            char c = text[at];
             if (char.IsAsciiDigit(c)) digits = (digits * 10) + (c - '0');
-            else if (c == '.' && point < 0) point = _at;
+            else if (c == '.' && point < 0) point = at;
             else break;
-            if (_at - start - (point < 0 ? 0 : 1) >= MostDigits) break;
+            if (at - start - (point < 0 ? 0 : 1) >= MostDigits) break;
         }
 
-        number = new decimal((int)digits, (int)(digits >> 32), 0, false, (byte)(point < 0 ? 0 : _at - point - 1));
-        bool goesOn = _at < _text.Length && char.IsAsciiDigit(_text[_at]);
-        return _at > start && point != start && point != _at - 1 && !goesOn;
+        number = new decimal((int)digits, (int)(digits >> 32), 0, false, (byte)(point < 0 ? 0 : at - point - 1));
+        bool goesOn = at < text.Length && char.IsAsciiDigit(text[at]);
+        return at > start && point != start && point != at - 1 && !goesOn;
     }
 
     /// <summary><c>e3</c> of 1e3, <c>/2</c> of 1/2, <c>.2</c> of 1.1.2, <c>-10</c> of 5-10, or <c>000</c> of 1 000.</summary>
@@ -105,14 +105,14 @@ internal ref struct QuantityScanner
 
     private bool Skip(char c)
     {
-        if (_at == _text.Length || _text[_at] != c) return false;
-        _at++;
+        if (at == text.Length || text[at] != c) return false;
+        at++;
         return true;
     }
 
     private void SkipBlanks()
     {
-        while (_at < _text.Length && IsSpace(_text[_at])) _at++;
+        while (at < text.Length && IsSpace(text[at])) at++;
     }
 
     private static Scanned Fail(string code, Range at) => new(default, 0, code, at);

@@ -4,8 +4,8 @@ using Cablewright.Service.Problems;
 namespace Cablewright.Service.Queries;
 
 /// <summary>
-/// Refuses parameters of calls that have none: one that belongs to another call must not be dropped in silence. Calls with parameters
-/// read their own; health checks are asked by programs that add what they like.
+/// Refuses parameters of calls that have none: one that belongs to another call must not be dropped in silence. Calls with
+/// parameters read their own; health checks are asked by programs that add what they like.
 /// </summary>
 internal static class QueryValidation
 {

@@ -40,8 +40,8 @@ internal static class RecordAnswers
     }
 
     /// <summary>
-    /// Keeps an assessment, with the build as it was sent; its id is made of all that is kept and of the shop. What is kept already
-    /// is answered with 200.
+    /// Keeps an assessment, with the build as it was sent; its id is made of all that is kept and of the shop. What is kept
+    /// already is answered with 200.
     /// </summary>
     public static async Task<IResult> Keep(
         HttpContext context, Assessment assessment, Build build, CancellationToken cancellation)

@@ -10,8 +10,8 @@ internal static class BuildFaults
     private static readonly BuildValidator Validator = new();
 
     /// <summary>
-    /// What is wrong with what the build says, then what is wrong with its circuit, all at once; of a place whose own text is faulty
-    /// nothing more is said.
+    /// What is wrong with what the build says, then what is wrong with its circuit, all at once; of a place whose own text is
+    /// faulty nothing more is said.
     /// </summary>
     /// <param name="stated">The build as sent.</param>
     /// <param name="mapped">The same for the engine, with placeholders where a value cannot be read.</param>

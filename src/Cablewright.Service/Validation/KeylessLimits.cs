@@ -4,7 +4,9 @@ using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Validation;
 
-/// <summary>How large a build may be whose sender shows no key: as large as a car's, so that strangers cannot ask for more work.</summary>
+/// <summary>
+/// How large a build may be whose sender shows no key: as large as a car's, so that strangers cannot ask for more work.
+/// </summary>
 internal static class KeylessLimits
 {
     /// <summary>The lists that are too long for a caller without a key, and not for one with a key.</summary>
@@ -13,7 +15,8 @@ internal static class KeylessLimits
         .. Check("/amplifiers", build.Amplifiers.Count, ContractLimits.AmplifiersWithoutKey, ContractLimits.Amplifiers),
         .. Check("/runs", build.Runs.Count, ContractLimits.RunsWithoutKey, ContractLimits.Runs),
         .. Check(
-            "/vehicle/batteries", build.Vehicle?.Batteries?.Count ?? 0, ContractLimits.BatteriesWithoutKey, ContractLimits.Batteries),
+            "/vehicle/batteries", build.Vehicle?.Batteries?.Count ?? 0, ContractLimits.BatteriesWithoutKey,
+            ContractLimits.Batteries),
     ];
 
     private static IEnumerable<Fault> Check(string pointer, int count, int withoutKey, int withKey)

@@ -6,7 +6,9 @@ using FluentValidation;
 
 namespace Cablewright.Service.Validation;
 
-/// <summary>Checks one part of a kit: that it states what a part of its kind is known by, and nothing that it cannot have.</summary>
+/// <summary>
+/// Checks one part of a kit: that it states what a part of its kind is known by, and nothing that it cannot have.
+/// </summary>
 internal sealed class KitPartValidator : ContractValidator<KitPart>
 {
     private static readonly KitPartKind[] Heavy = [KitPartKind.PowerWire, KitPartKind.GroundWire];

@@ -37,6 +37,8 @@ internal static class KeyText
         return true;
     }
 
-    /// <summary>A plain SHA-256: of 256 random bits nothing can be guessed, so that a slow hash would slow down only us.</summary>
+    /// <summary>
+    /// A plain SHA-256: of 256 random bits nothing can be guessed, so that a slow hash would slow down only us.
+    /// </summary>
     public static byte[] Hash(string secret) => SHA256.HashData(Encoding.UTF8.GetBytes(secret));
 }

@@ -19,7 +19,7 @@ public sealed record ShopKey(
     DateTimeOffset? ExpiresAt,
     DateTimeOffset? RevokedAt)
 {
-    private readonly byte[] _secretHash = [];
+    private readonly byte[] secretHash = [];
 
     internal static ShopKey Of(KeyRow row) =>
         new(row.Id, row.Shop, row.Scopes, row.Label, row.CreatedAt, row.ExpiresAt, row.RevokedAt, row.SecretHash);
@@ -27,11 +27,11 @@ public sealed record ShopKey(
     private ShopKey(
         string id, string shop, KeyScopes scopes, string? label, DateTimeOffset createdAt, DateTimeOffset? expiresAt,
         DateTimeOffset? revokedAt, byte[] secretHash)
-        : this(id, shop, scopes, label, createdAt, expiresAt, revokedAt) => _secretHash = secretHash;
+        : this(id, shop, scopes, label, createdAt, expiresAt, revokedAt) => this.secretHash = secretHash;
 
     /// <summary>Whether it may be used now.</summary>
     public bool IsValidAt(DateTimeOffset now) => RevokedAt is null && (ExpiresAt is null || now < ExpiresAt);
 
     /// <summary>Compares in constant time.</summary>
-    internal bool HasSecret(string secret) => CryptographicOperations.FixedTimeEquals(_secretHash, KeyText.Hash(secret));
+    internal bool HasSecret(string secret) => CryptographicOperations.FixedTimeEquals(secretHash, KeyText.Hash(secret));
 }

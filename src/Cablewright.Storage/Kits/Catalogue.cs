@@ -9,8 +9,8 @@ public sealed class Catalogue
     private static readonly ImmutableSortedDictionary<string, StoredKit> NoKits =
         ImmutableSortedDictionary.Create<string, StoredKit>(StringComparer.Ordinal);
 
-    private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>> _kits;
-    private readonly ImmutableDictionary<string, ShopKey> _keys;
+    private readonly ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>> kits;
+    private readonly ImmutableDictionary<string, ShopKey> keys;
 
     private Catalogue(
         long revision,
@@ -20,8 +20,8 @@ public sealed class Catalogue
     {
         Revision = revision;
         ReadAt = readAt;
-        _kits = kits;
-        _keys = keys;
+        this.kits = kits;
+        this.keys = keys;
     }
 
     internal static Catalogue Empty { get; } =
@@ -35,28 +35,30 @@ public sealed class Catalogue
     internal long ReadAt { get; }
 
     /// <summary>The kits of a shop by number, sorted by it (ordinal); none where there is no such shop.</summary>
-    public ImmutableSortedDictionary<string, StoredKit> KitsOf(string shop) => _kits.GetValueOrDefault(shop, NoKits);
+    public ImmutableSortedDictionary<string, StoredKit> KitsOf(string shop) => kits.GetValueOrDefault(shop, NoKits);
 
-    /// <summary>The key with this text, if there is one and its secret is right; whether it is still valid is not asked.</summary>
+    /// <summary>
+    /// The key with this text, if there is one and its secret is right; whether it is still valid is not asked.
+    /// </summary>
     public ShopKey? FindKey(string text) =>
         KeyText.TryRead(text, out string id, out string secret)
-        && _keys.TryGetValue(id, out ShopKey? key)
+        && keys.TryGetValue(id, out ShopKey? key)
         && key.HasSecret(secret) ? key : null;
 
     internal Catalogue With(IReadOnlyList<KitChange> changes, IEnumerable<ShopKey> keys, long readAt)
     {
-        var kits = _kits;
+        ImmutableDictionary<string, ImmutableSortedDictionary<string, StoredKit>> changed = kits;
         foreach (KitChange change in changes)
         {
-            ImmutableSortedDictionary<string, StoredKit> own = kits.GetValueOrDefault(change.Shop, NoKits);
-            kits = kits.SetItem(
+            ImmutableSortedDictionary<string, StoredKit> own = changed.GetValueOrDefault(change.Shop, NoKits);
+            changed = changed.SetItem(
                 change.Shop, change.Kit is { } kit ? own.SetItem(change.Sku, kit) : own.Remove(change.Sku));
         }
 
         return new(
             changes.Count == 0 ? Revision : changes[^1].Revision,
             readAt,
-            kits,
+            changed,
             keys.ToImmutableDictionary(key => key.Id, StringComparer.Ordinal));
     }
 }

@@ -9,15 +9,15 @@ namespace Cablewright.Storage.Kits;
 /// <param name="clock">The time.</param>
 public sealed class Catalogues(Database database, StorageSettings settings, TimeProvider clock) : IDisposable
 {
-    private readonly SemaphoreSlim _one = new(1);
-    private volatile Catalogue? _newest;
-    private volatile bool _isCurrent;
+    private readonly SemaphoreSlim one = new(1);
+    private volatile Catalogue? newest;
+    private volatile bool isCurrent;
 
     /// <summary>The newest state read, however old; <c>null</c> before the first.</summary>
-    public Catalogue? Newest => _newest;
+    public Catalogue? Newest => newest;
 
     /// <summary>Whether the database gave its state when it was last asked.</summary>
-    public bool IsCurrent => _isCurrent;
+    public bool IsCurrent => isCurrent;
 
     /// <summary>Whether the keys of the newest state may still be believed.</summary>
     public bool IsTrusted => Newest is { } newest && AgeOf(newest) <= settings.KeysTrustedFor;
@@ -29,21 +29,21 @@ public sealed class Catalogues(Database database, StorageSettings settings, Time
     /// <exception cref="StorageUnavailableException">The database cannot be used.</exception>
     public async Task RefreshAsync(CancellationToken cancellation)
     {
-        await _one.WaitAsync(cancellation);
+        await one.WaitAsync(cancellation);
         try
         {
             long readAt = clock.GetTimestamp();
-            _newest = await database.Run(store => Read(store, Newest ?? Catalogue.Empty, readAt, cancellation));
-            _isCurrent = true;
+            newest = await database.Run(store => Read(store, Newest ?? Catalogue.Empty, readAt, cancellation));
+            isCurrent = true;
         }
         catch
         {
-            _isCurrent = false;
+            isCurrent = false;
             throw;
         }
         finally
         {
-            _one.Release();
+            one.Release();
         }
     }
 
@@ -62,7 +62,7 @@ public sealed class Catalogues(Database database, StorageSettings settings, Time
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _one.Dispose();
+    public void Dispose() => one.Dispose();
 
     /// <summary>A counter that went back is a backup that was restored: nothing known holds then.</summary>
     private static async Task<Catalogue> Read(

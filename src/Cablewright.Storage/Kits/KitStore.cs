@@ -45,8 +45,8 @@ public sealed class KitStore(Database database, Catalogues catalogues, StorageSe
         }, cancellation);
 
     /// <summary>
-    /// Reads and writes in one transaction, which begins by locking the counter: of two writers the second sees what the first did.
-    /// What is left of the time goes into showing this instance what it wrote.
+    /// Reads and writes in one transaction, which begins by locking the counter: of two writers the second sees what the first
+    /// did. What is left of the time goes into showing this instance what it wrote.
     /// </summary>
     private async Task<KitWrite> Write(
         string shop, string sku, Func<StoreContext, KitRow?, CancellationToken, Task<KitWrite>> write,

@@ -1,6 +1,8 @@
 namespace Cablewright.Storage.Kits;
 
-/// <summary>Counts the writes to the kits. A write locks it until it is committed, so that revisions become visible in order.</summary>
+/// <summary>
+/// Counts the writes to the kits. A write locks it until it is committed, so that revisions become visible in order.
+/// </summary>
 internal sealed class RevisionRow
 {
     public const int OfKits = 1;

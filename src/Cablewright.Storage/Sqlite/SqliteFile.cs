@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Microsoft.Data.Sqlite;
 
 namespace Cablewright.Storage.Sqlite;
@@ -11,10 +12,10 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
 
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(50);
 
-    private readonly SemaphoreSlim _writer = new(1);
-    private readonly Lock _holding = new();
-    private SqliteConnection? _held;
-    private bool _isOver;
+    private readonly SemaphoreSlim writer = new(1);
+    private readonly Lock holding = new();
+    private SqliteConnection? held;
+    private bool isOver;
 
     /// <summary>Whether it is there.</summary>
     public bool Exists => File.Exists(path);
@@ -31,11 +32,11 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
     /// </summary>
     public void Hold()
     {
-        lock (_holding)
+        lock (holding)
         {
-            if (_isOver || (_held is not null && Exists)) return;
-            _held?.Dispose();
-            _held = null;
+            if (isOver || (held is not null && Exists)) return;
+            held?.Dispose();
+            held = null;
             var connection = new SqliteConnection(SqliteStore.ConnectionString(path, timeout, mayCreate: false));
             try
             {
@@ -43,7 +44,7 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
                 using SqliteCommand command = connection.CreateCommand();
                 command.CommandText = "PRAGMA journal_mode = WAL; SELECT count(*) FROM sqlite_master;";
                 command.ExecuteNonQuery();
-                (_held, connection) = (connection, null!);
+                (held, connection) = (connection, null!);
             }
             finally
             {
@@ -57,8 +58,8 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
     /// </summary>
     public async Task<IDisposable> TurnAsync(CancellationToken cancellation)
     {
-        await _writer.WaitAsync(cancellation);
-        return new Turn(_writer);
+        await writer.WaitAsync(cancellation);
+        return new Turn(writer);
     }
 
     /// <summary>
@@ -90,11 +91,11 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        lock (_holding)
+        lock (holding)
         {
             // Work that was given up may come by later, and must not open it again.
-            _isOver = true;
-            _held?.Dispose();
+            isOver = true;
+            held?.Dispose();
         }
     }
 
@@ -103,13 +104,13 @@ internal sealed class SqliteFile(string path, TimeSpan timeout) : IDisposable
     /// </summary>
     private async Task<FileStream> LockAsync(CancellationToken cancellation)
     {
-        for (long end = Environment.TickCount64 + (long)timeout.TotalMilliseconds; ; await Task.Delay(Pause, cancellation))
+        for (long begun = Stopwatch.GetTimestamp(); ; await Task.Delay(Pause, cancellation))
         {
             try
             {
                 return Make(path + "-migration", FileMode.OpenOrCreate, FileShare.None);
             }
-            catch (IOException) when (Environment.TickCount64 < end)
+            catch (IOException) when (Stopwatch.GetElapsedTime(begun) < timeout)
             {
                 // Another process is at it.
             }

@@ -96,7 +96,8 @@ public class FaultTests
         ("isolator.in-return", "/runs/3/isolator",
             Behind(null, 30).WithRun("front-strap", run => run with { Isolator = Relay() }), Behind(Relay(), 30)),
         ("isolator.bypassed", "/runs/0/isolator",
-            Behind(Relay(), 30).With(Run("past", "starter", "rear", 2, "4 AWG") with { Side = Side.Supply, Fuse = Anl(100), FarFuse = Anl(100) }),
+            Behind(Relay(), 30).With(
+                Run("past", "starter", "rear", 2, "4 AWG") with { Side = Side.Supply, Fuse = Anl(100), FarFuse = Anl(100) }),
             Behind(Relay(), 30)),
         ("isolator.bypassed", "/runs/0/isolator", Joined(Charger(30), Relay()), Joined(Charger(30), Charger(20))),
         ("isolator.bypassed", "/runs/0/isolator", Joined(Charger(30), Diode()), Joined(Relay(), Diode())),
@@ -155,7 +156,13 @@ public class FaultTests
 
     /// <summary>The starter and the rear battery joined over two isolators side by side.</summary>
     private static Build Joined(Isolator one, Isolator other) => Behind(one, 30).With(
-        Run("beside", "starter", "rear", 2, "4 AWG") with { Side = Side.Supply, Fuse = Anl(100), FarFuse = Anl(100), Isolator = other });
+        Run("beside", "starter", "rear", 2, "4 AWG") with
+        {
+            Side = Side.Supply,
+            Fuse = Anl(100),
+            FarFuse = Anl(100),
+            Isolator = other,
+        });
 
     /// <summary>Three batteries with chargers from the first to the others, from the second to the third, and one more.</summary>
     private static Build Ring(string from, string to)

@@ -52,7 +52,8 @@ public class ChangeProperties
             Assert.Equal(change.Verdict, after.Verdict);
             Assert.Equal(
                 change.Remaining,
-                after.Findings.Where(finding => finding.Severity is not Severity.Info).Select(finding => finding.Code).Distinct());
+                after.Findings.Where(finding => finding.Severity is not Severity.Info).Select(finding => finding.Code)
+                    .Distinct());
             if (feasibility.IsComplete && OneStepLess(build, change) is { } less)
                 Assert.True(Assessed.Of(less).Verdict is Verdict.Fail, $"{change.Message} less would do");
         }

@@ -24,7 +24,8 @@ internal static class Edited
             {
                 Sizing = build.Sizing with { Materials = [.. build.Sizing.Materials, TradeWords.Parse<Material>(edit.To!)] },
             },
-            ("amplifiers", _) => build with { Amplifiers = Replaced(build.Amplifiers, at[1], each => With(each, at[2], edit.To!)) },
+            ("amplifiers", _) =>
+                build with { Amplifiers = Replaced(build.Amplifiers, at[1], each => With(each, at[2], edit.To!)) },
             ("runs", _) => build with { Runs = Replaced(build.Runs, at[1], each => With(each, at[2..], edit.To)) },
             _ => build with
             {

@@ -22,16 +22,17 @@ public class SmallestChangeTests
     [Fact]
     public void The_longest_run_is_that_of_the_golden_case()
     {
-        ChangeResult change = Of(Limited(OneAmplifier().WithRun("main", run => run with { LengthMetres = 8 })), ChangeKind.Length, "main");
+        ChangeResult change =
+            Of(Limited(OneAmplifier().WithRun("main", run => run with { LengthMetres = 8 })), ChangeKind.Length, "main");
         Assert.Equal([new Edit("/runs/0/length", "26.2467 ft", "16 ft")], change.Edits);
         Assert.Equal("Make run \"main\" no longer than 16 ft (now 26.2467 ft).", change.Message);
         Assert.Equal(1 - 16 * 0.3048 / 8, change.Share, 6);
     }
 
     /// <summary>
-    /// A constant 60 A keeps its conductor at the same temperature whatever its length, so V = I (rho k / A (1 + a (T - 20)) L + joints,
-    /// fuse and return) is a straight line of L. Sources: IACS copper, ASTM B258 area of 6 AWG, a = 0.00393, lay factor as in the
-    /// golden case; T is taken from the answer.
+    /// A constant 60 A keeps its conductor at the same temperature whatever its length, so V = I (rho k / A (1 + a (T - 20)) L +
+    /// joints, fuse and return) is a straight line of L. Sources: IACS copper, ASTM B258 area of 6 AWG, a = 0.00393, lay factor
+    /// as in the golden case; T is taken from the answer.
     /// </summary>
     [Theory]
     [InlineData(0.35)]
@@ -51,7 +52,8 @@ public class SmallestChangeTests
         Assert.NotEqual(Verdict.Fail, With(metres).Verdict);
         Assert.Equal(Verdict.Fail, With(metres + 0.05m).Verdict);
 
-        Assessment With(decimal length) => Assessed.WithAdvice(build.WithRun("main", run => run with { LengthMetres = (double)length }));
+        Assessment With(decimal length) =>
+            Assessed.WithAdvice(build.WithRun("main", run => run with { LengthMetres = (double)length }));
     }
 
     /// <summary>A build may state no run below 1 cm, so that no change names one.</summary>
@@ -88,7 +90,8 @@ public class SmallestChangeTests
     [Fact]
     public void The_smallest_conductor_is_that_of_the_golden_case()
     {
-        ChangeResult change = Of(Limited(OneAmplifier().WithRun("main", run => run.Sized("4 AWG"))), ChangeKind.Conductor, "main");
+        ChangeResult change =
+            Of(Limited(OneAmplifier().WithRun("main", run => run.Sized("4 AWG"))), ChangeKind.Conductor, "main");
         Assert.Equal([new Edit("/runs/0/conductor/size", "4 AWG", "1/0 AWG")], change.Edits);
         Assert.Equal(4.8768 * (53.4751 - 21.1511) * 8.89 * 1.02, change.AddedMassGrams, 1.0);
     }
@@ -101,7 +104,8 @@ public class SmallestChangeTests
             Conductor = run.Conductor with { Material = Material.CopperCladAluminium },
         }));
         Assert.Equal(
-            [new Edit("/runs/0/conductor/material", "copper-clad-aluminium", "copper")], Of(build, ChangeKind.Material, "main").Edits);
+            [new Edit("/runs/0/conductor/material", "copper-clad-aluminium", "copper")],
+            Of(build, ChangeKind.Material, "main").Edits);
     }
 
     /// <summary>A fuse of 100 A for each conductor carries 80 A without end: 190 A need three.</summary>
@@ -146,11 +150,14 @@ public class SmallestChangeTests
             [new Edit("/runs/0/fuse/distanceFromSource", "24 in", "18 in")], Of(build, ChangeKind.FuseDistance, "main").Edits);
     }
 
-    /// <summary>100 A x sqrt((60 - 40)/(60 - 30)) = 65 A of 6 AWG with insulation of 60 C by the table, and no less than 100 A from 90 C.</summary>
+    /// <summary>
+    /// 100 A x sqrt((60 - 40)/(60 - 30)) = 65 A of 6 AWG with insulation of 60 C by the table, and no less than 100 A from 90 C.
+    /// </summary>
     [Fact]
     public void Insulation_that_bears_the_heat()
     {
-        Build build = ConstantCurrent(70).WithRun("main", run => run with { Conductor = run.Conductor with { InsulationCelsius = 60 } });
+        Build build = ConstantCurrent(70)
+            .WithRun("main", run => run with { Conductor = run.Conductor with { InsulationCelsius = 60 } });
         ChangeResult change = Of(build, ChangeKind.Insulation, "main");
         Assert.Equal("60 C", change.Edits[0].From);
         Assert.Equal(Verdict.Fail, Assessed.WithAdvice(build).Verdict);
@@ -193,7 +200,9 @@ public class SmallestChangeTests
         Assert.NotEqual(Verdict.Fail, Assessed.WithAdvice(build.With(both.Edits)).Verdict);
     }
 
-    /// <summary>A thin main run whose fuse besides is too far from the battery: conductor, fuse and its place have to change.</summary>
+    /// <summary>
+    /// A thin main run whose fuse besides is too far from the battery: conductor, fuse and its place have to change.
+    /// </summary>
     [Theory]
     [InlineData(150.0, 0.6096)]
     [InlineData(300.0, 0.6096)]
@@ -212,7 +221,8 @@ public class SmallestChangeTests
     [Fact]
     public void More_to_choose_from()
     {
-        Build build = Limited(OneAmplifier().WithRun("main", run => run with { Conductor = new ConductorWish { Count = 1 }, Fuse = null })) with
+        Build build = Limited(
+            OneAmplifier().WithRun("main", run => run with { Conductor = new ConductorWish { Count = 1 }, Fuse = null })) with
         {
             Sizing = new SizingWishes { Sizes = [ConductorSize.Of("8 AWG"), ConductorSize.Of("4 AWG")] },
         };

@@ -32,7 +32,8 @@ public class TimeCurrentBandTests
     [Fact]
     public void It_never_opens_before_it_may() =>
         Gen.Select(AnyFamily, Gen.Double[0.5, 20]).Sample((family, share) =>
-            family.TimeCurrentBand.FastestSeconds(share) <= (family.TimeCurrentBand.SlowestSeconds(share) ?? double.PositiveInfinity),
+            family.TimeCurrentBand.FastestSeconds(share) <= (
+                family.TimeCurrentBand.SlowestSeconds(share) ?? double.PositiveInfinity),
             iter: 20_000);
 
     /// <summary>At its rated current a fuse carries on for hours at least, and no opening is certain.</summary>

@@ -35,11 +35,13 @@ public class WarmingTests
     [Fact]
     public void The_temperature_is_that_of_small_steps() =>
         Gen.Select(
-                AnyConductor, Gen.Double[-20, 80], Gen.Double[0, 60], Gen.Double[5, 400], Gen.Double[0.02, 0.98], Gen.Double[0.5, 4])
+                AnyConductor, Gen.Double[-20, 80], Gen.Double[0, 60], Gen.Double[5, 400], Gen.Double[0.02, 0.98],
+                Gen.Double[0.5, 4])
             .Sample((conductor, air, above, way, share, times) =>
             {
                 double amps = times * HeatBalance.Of(conductor).CurrentAt(air + above + way, air), start = air + above;
-                double continuous = HeatBalance.Of(conductor).TemperatureAt(amps, air), end = start + share * (continuous - start);
+                double continuous = HeatBalance.Of(conductor)
+                    .TemperatureAt(amps, air), end = start + share * (continuous - start);
                 if (end <= start) return;
                 double seconds = SmallSteps(conductor, amps, air, start, end);
                 Near.Absolute(

@@ -94,14 +94,16 @@ public class WithstandTests
     });
 
     /// <summary>
-    /// Two starts come together on the way to the same lasting temperature, which none of them passes. At first they may part by a
-    /// few hundredths of their difference: hotter metal resists more, and near the air's temperature little heat leaves.
+    /// Two starts come together on the way to the same lasting temperature, which none of them passes. At first they may part by
+    /// a few hundredths of their difference: hotter metal resists more, and near the air's temperature little heat leaves.
     /// </summary>
     [Fact]
     public void Different_starts_come_together_below_the_lasting_temperature() =>
-        Gen.Select(AnyConductor, Gen.Double[-20, 80], Gen.Double[0, 20], Gen.Double[0, 2], Gen.Double[120, 360], Gen.Double[1, 7200]).Sample((conductor, air, warmer, more, hottest, seconds) =>
+        Gen.Select(AnyConductor, Gen.Double[-20, 80], Gen.Double[0, 20], Gen.Double[0, 2], Gen.Double[120, 360],
+            Gen.Double[1, 7200]).Sample((conductor, air, warmer, more, hottest, seconds) =>
         {
-            double amps = HeatBalance.Of(conductor).CurrentAt(hottest, air), continuous = HeatBalance.Of(conductor).TemperatureAt(amps, air);
+            double amps = HeatBalance.Of(conductor).CurrentAt(hottest, air), continuous = HeatBalance.Of(conductor)
+                .TemperatureAt(amps, air);
             double cool = After(air + warmer), warm = After(air + warmer + more);
             Assert.True(cool <= continuous && warm <= continuous, $"{cool} and {warm} C against {continuous} C");
             Assert.InRange(warm - cool, -0.01, 1.05 * more + 0.01);

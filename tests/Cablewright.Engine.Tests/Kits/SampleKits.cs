@@ -57,7 +57,8 @@ internal static class SampleKits
     public static Kit Without(this Kit kit, KitPartKind kind) =>
         kit with { Parts = [.. kit.Parts.Where(part => part.Kind != kind)] };
 
-    public static KitCheck Check(this Kit kit, Build build) => new KitChecker(build, RulesetLibrary.Newest, WorkBudgets.MeterFor(build)).Check(kit);
+    public static KitCheck Check(this Kit kit, Build build) =>
+        new KitChecker(build, RulesetLibrary.Newest, WorkBudgets.MeterFor(build)).Check(kit);
 
     public static string[] Codes(this KitCheck check) => [.. check.Findings.Select(finding => finding.Code)];
 }

@@ -19,7 +19,7 @@ public class ProgrammeSharesTests
         Near.Relative(share, ProgrammeShares.OutputShare(decibels), 1e-4, $"{decibels} dB");
 
     /// <summary>
-    /// Source: Boylestad and Nashelsky, Electronic Devices and Circuit Theory, eq. 12.29: a class B stage has an efficiency of
+    /// Source: a textbook of electronic devices and circuit theory, equation 12.29: a class B stage has an efficiency of
     /// π/4 times its share of full swing: 0.7854 at full output, 0.4534 at a third of it, 0.2777 at an eighth.
     /// </summary>
     [Theory]

@@ -61,7 +61,8 @@ public class MaterialPriceTests
     private static ConductorPrice Copper(string size, double perMetre) =>
         new(ConductorSize.Of(size), Material.Copper, perMetre);
 
-    private static MaterialLine[] Wires(Assessment answer) => [.. answer.Materials.Where(line => line.CutLengthMetres is not null)];
+    private static MaterialLine[] Wires(Assessment answer) =>
+        [.. answer.Materials.Where(line => line.CutLengthMetres is not null)];
 
     private static Func<double, double, bool> Within(double tolerance) =>
         (one, other) => Math.Abs(one - other) <= tolerance;

@@ -37,7 +37,8 @@ public class LinearCircuitTests
     [Fact]
     public void Parallel_branches_split_the_current_by_their_conductance()
     {
-        var network = new ElectricalNetwork(3, [new Branch(0, 1), new Branch(0, 1), new Branch(1, 0)], [], [new LoadPort(1, 2)], [0, 2]);
+        var network =
+            new ElectricalNetwork(3, [new Branch(0, 1), new Branch(0, 1), new Branch(1, 0)], [], [new LoadPort(1, 2)], [0, 2]);
         var circuit = new Circuit(network, [2e-3, 3e-3, 6e-3], [], [new LoadDraw(LoadKind.ConstantCurrent, 150)], [13.8, 0]);
         double[] volts = circuit.Solve()!;
         Near.Relative(13.65, volts[1], 1e-12, "load voltage");

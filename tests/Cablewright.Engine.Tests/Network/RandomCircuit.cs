@@ -50,7 +50,8 @@ internal sealed class RandomCircuit
         if (shape is CircuitShape.TwoBatteries or CircuitShape.LoopsAndTwoBatteries) AddSecondBattery(volts);
         if (shape is CircuitShape.Loops or CircuitShape.LoopsAndTwoBatteries) AddLoops();
         return new Circuit(
-            new ElectricalNetwork(nodes, branches, sources, loads, [Ground, Battery]), [.. ohms], [.. states], [.. draws], [0, volts]);
+            new ElectricalNetwork(nodes, branches, sources, loads, [Ground, Battery]), [.. ohms], [.. states], [.. draws],
+            [0, volts]);
     }
 
     private void AddAmplifier(int returnNode, bool first)

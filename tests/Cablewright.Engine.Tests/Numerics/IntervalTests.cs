@@ -7,7 +7,9 @@ using CsCheck;
 
 namespace Cablewright.Engine.Tests.Numerics;
 
-/// <summary>Measurements made from a cable that is known, each off by no more than its uncertainty: the answer must hold it.</summary>
+/// <summary>
+/// Measurements made from a cable that is known, each off by no more than its uncertainty: the answer must hold it.
+/// </summary>
 public class IntervalTests
 {
     private const int Cables = 2000;
@@ -45,7 +47,8 @@ public class IntervalTests
     public void The_length_measured_changes_nothing() =>
         Gen.Select(AnyCable, Errors, Gen.Double[0.1, 10]).Sample((cable, errors, factor) =>
         {
-            CableAudit one = OnTheBench.Audit(cable.Measured(errors, 0.01)), other = OnTheBench.Audit(cable.Measured(errors, 0.01, factor));
+            CableAudit one = OnTheBench.Audit(cable.Measured(errors, 0.01));
+            CableAudit other = OnTheBench.Audit(cable.Measured(errors, 0.01, factor));
             Assert.Equal(one.AreaMm2.Estimate, other.AreaMm2.Estimate, one.AreaMm2.Estimate * 1e-9);
             Assert.Equal(one.AreaMm2.Least, other.AreaMm2.Least, one.AreaMm2.Estimate * 1e-9);
         }, iter: 200);

@@ -32,7 +32,8 @@ public class PartedBuildProperties
 
     /// <summary>One way between the batteries, since an isolator with another way past it parts nothing.</summary>
     private static readonly Gen<Build> Any = Gen.Select(
-        TwoBatteryBuilds.Any, AnyIsolator, Gen.Double[40, 300], Gen.Bool, Gen.Double[50, 1200], (build, isolator, amps, apart, watts) =>
+        TwoBatteryBuilds.Any, AnyIsolator, Gen.Double[40, 300], Gen.Bool, Gen.Double[50, 1200],
+        (build, isolator, amps, apart, watts) =>
         {
             Build parted = build.WithAlternator(amps).WithRun("tie", run => run with { Isolator = isolator })
                 .WithAmplifier(amplifier => amplifier with { RatedOutputWatts = watts });

@@ -17,13 +17,17 @@ public class ProtectionPropertyTests
 
     private static readonly Gen<FuseFamily> AnyFamily = Gen.OneOfConst([.. FuseFamily.All]);
 
-    /// <summary>One run, a load that draws the same at any voltage: only the fuse changes, and with it the resistance that it adds.</summary>
+    /// <summary>
+    /// One run, a load that draws the same at any voltage: only the fuse changes, and with it the resistance that it adds.
+    /// </summary>
     [Fact]
     public void A_bigger_fuse_never_opens_sooner_and_never_protects_better() =>
-        Gen.Select(AnyFamily, Gen.OneOfConst(GivenBuilds.Gauges), Gen.Double[0.3, 30], Gen.Double[5, 500], Gen.Double[1.01, 4]).Sample((family, gauge, metres, rating, factor) =>
+        Gen.Select(AnyFamily, Gen.OneOfConst(GivenBuilds.Gauges), Gen.Double[0.3, 30], Gen.Double[5, 500], Gen.Double[1.01, 4])
+            .Sample((family, gauge, metres, rating, factor) =>
         {
             FuseResult smaller = Fuse(rating), bigger = Fuse(rating * factor);
-            double opens = smaller.ClearingSeconds ?? double.PositiveInfinity, opensBigger = bigger.ClearingSeconds ?? double.PositiveInfinity;
+            double opens = smaller.ClearingSeconds ?? double.PositiveInfinity,
+                opensBigger = bigger.ClearingSeconds ?? double.PositiveInfinity;
             Assert.True(opensBigger >= opens * (1 - Rounding), $"{opensBigger} s against {opens} s");
             Assert.True(Strain(bigger) >= Strain(smaller) * (1 - Rounding), $"strain {Strain(bigger)} against {Strain(smaller)}");
 
@@ -31,7 +35,8 @@ public class ProtectionPropertyTests
             {
                 Runs =
                 [
-                    Run("main", "starter", "bass", metres, gauge + " AWG") with { Fuse = Anl(amps) with { Family = family.Name } },
+                    Run("main", "starter", "bass", metres,
+                        gauge + " AWG") with { Fuse = Anl(amps) with { Family = family.Name } },
                     Run("return", "bass", "starter", 1, "4 AWG"),
                 ],
             }).Runs[0].Fuse!;
@@ -40,7 +45,8 @@ public class ProtectionPropertyTests
     [Fact]
     public void A_longer_path_never_raises_a_fault_current() =>
         Gen.Select(TwoBatteryBuilds.Any, Gen.Int[0, 3], Gen.Double[1.02, 3]).Sample((build, pick, factor) =>
-            FaultsNoLarger(build.WithRun(build.Runs[pick].Id, run => run with { LengthMetres = factor * run.LengthMetres }), build), iter: Builds);
+            FaultsNoLarger(build.WithRun(build.Runs[pick].Id, run => run with { LengthMetres = factor * run.LengthMetres }),
+                build), iter: Builds);
 
     [Fact]
     public void A_larger_conductor_never_lowers_a_fault_current() =>
@@ -50,16 +56,20 @@ public class ProtectionPropertyTests
     [Fact]
     public void A_body_of_more_resistance_never_raises_the_smallest_fault() =>
         Gen.Select(TwoBatteryBuilds.Any, Gen.Double[1.02, 10]).Sample((build, factor) =>
-            FaultsNoLarger(build with { Vehicle = build.Vehicle with { BodyReturnOhms = factor * build.Vehicle.BodyReturnOhms } }, build), iter: Builds);
+            FaultsNoLarger(build with { Vehicle = build.Vehicle with { BodyReturnOhms = factor * build.Vehicle.BodyReturnOhms } },
+                build), iter: Builds);
 
     [Fact]
     public void The_smallest_fault_is_never_above_the_largest() => TwoBatteryBuilds.Any.Sample(build =>
     {
         (FaultCurrents faults, CircuitModel circuit) = TwoBatteryBuilds.FaultsOf(build);
-        foreach (int node in Nodes(circuit)) Assert.All(Enumerable.Range(0, 2), battery => Assert.True(faults.SmallestAt(node, battery).Amps <= faults.LargestAt(node)));
+        foreach (int node in Nodes(circuit)) Assert.All(Enumerable.Range(0, 2), battery =>
+            Assert.True(faults.SmallestAt(node, battery).Amps <= faults.LargestAt(node)));
     }, iter: Builds);
 
-    /// <summary>Without an alternator, whose current raises one battery above the other, so that a way between them may take from a fault.</summary>
+    /// <summary>
+    /// Without an alternator, whose current raises one battery above the other, so that a way between them may take from a fault.
+    /// </summary>
     private static void FaultsNoLarger(Build lesser, Build greater)
     {
         (FaultCurrents less, CircuitModel circuit) = TwoBatteryBuilds.FaultsOf(lesser);
@@ -71,18 +81,21 @@ public class ProtectionPropertyTests
             NoLarger(less.SmallestAt(node, 1).Amps, more.SmallestAt(node, 1).Amps, "smallest by the rear battery");
         }
 
-        static void NoLarger(double less, double more, string which) => Assert.True(less <= more * (1 + Rounding), $"{which}: {less} A against {more} A");
+        static void NoLarger(double less, double more, string which) =>
+            Assert.True(less <= more * (1 + Rounding), $"{which}: {less} A against {more} A");
     }
 
     private static IEnumerable<int> Nodes(CircuitModel circuit) =>
         Enumerable.Range(0, 4).SelectMany(run => new[] { circuit.EndsOf(run).From, circuit.EndsOf(run).To }).Distinct();
 
-    private static double Strain(FuseResult fuse) => fuse.ClearingSeconds is { } opens ? opens / (fuse.ConductorWithstandSeconds ?? double.PositiveInfinity) : double.PositiveInfinity;
+    private static double Strain(FuseResult fuse) => fuse.ClearingSeconds is { } opens
+        ? opens / (fuse.ConductorWithstandSeconds ?? double.PositiveInfinity) : double.PositiveInfinity;
 
     private static Run Larger(Run run, int steps)
     {
         string[] gauges = GivenBuilds.Gauges;
         int index = Array.IndexOf(gauges, run.Conductor.Size!.Label[..^4]);
-        return run with { Conductor = run.Conductor with { Size = ConductorSize.Of(gauges[Math.Min(index + steps, gauges.Length - 1)] + " AWG") } };
+        string gauge = gauges[Math.Min(index + steps, gauges.Length - 1)];
+        return run with { Conductor = run.Conductor with { Size = ConductorSize.Of(gauge + " AWG") } };
     }
 }

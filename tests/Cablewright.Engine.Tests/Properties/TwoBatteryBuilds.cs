@@ -12,24 +12,29 @@ using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Properties;
 
-/// <summary>Random builds with a starter battery, a rear battery tied to it, a block and an amplifier, and everything back over the body.</summary>
+/// <summary>
+/// Random builds with a starter battery, a rear battery tied to it, a block and an amplifier, and everything back over the body.
+/// </summary>
 internal static class TwoBatteryBuilds
 {
     private static readonly Gen<Run> AnyRun = Gen.Select(
-        Gen.OneOfConst(GivenBuilds.Gauges), Gen.Enum<Material>(), Gen.Double[0.3, 8], Gen.Int[1, 2], Gen.OneOfConst(60.0, 100, 150, 200, 300), (gauge, material, metres, count, amps) =>
+        Gen.OneOfConst(GivenBuilds.Gauges), Gen.Enum<Material>(), Gen.Double[0.3, 8], Gen.Int[1, 2],
+        Gen.OneOfConst(60.0, 100, 150, 200, 300), (gauge, material, metres, count, amps) =>
         {
             Run run = Run("", "", "", metres, gauge + " AWG", material);
             return run with { Fuse = Anl(amps), Conductor = run.Conductor with { Count = count } };
         });
 
     public static Gen<Build> Any { get; } = Gen.Select(
-        AnyRun.Array[4], Gen.Double[0.002, 0.02], Gen.Double[0.002, 0.03], Gen.Double[0.0002, 0.002], (runs, starter, rear, body) => OneAmplifier() with
+        AnyRun.Array[4], Gen.Double[0.002, 0.02], Gen.Double[0.002, 0.03], Gen.Double[0.0002, 0.002],
+        (runs, starter, rear, body) => OneAmplifier() with
         {
             Vehicle = new Vehicle
             {
                 ChargingVolts = 14.4,
                 BodyReturnOhms = body,
-                Batteries = [new Battery { Id = "starter", InternalOhms = starter }, new Battery { Id = "rear", InternalOhms = rear, Chemistry = Chemistry.Agm }],
+                Batteries = [new Battery { Id = "starter", InternalOhms = starter },
+                    new Battery { Id = "rear", InternalOhms = rear, Chemistry = Chemistry.Agm }],
             },
             Runs =
             [
@@ -60,6 +65,7 @@ internal static class TwoBatteryBuilds
     {
         if (slot.RatingAmps is not { } rating) return null;
         var family = FuseFamily.Of(slot.Family!.Value);
-        return new FittedFuse(Decided.Given, rating, family, 0.15, slot.PerConductor ?? false, family.VoltageRatingVolts.Value, slot.InterruptingRatingAmps);
+        return new FittedFuse(Decided.Given, rating, family, 0.15, slot.PerConductor ?? false, family.VoltageRatingVolts.Value,
+            slot.InterruptingRatingAmps);
     }
 }

@@ -13,14 +13,19 @@ using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Protection;
 
-/// <summary>What fuses let through to a place: on a tree the smallest rating on the way, else the smallest sum that cuts it off (Ford and Fulkerson 1956).</summary>
+/// <summary>
+/// What fuses let through to a place: on a tree the smallest rating on the way, else the smallest sum that cuts it off (Ford and
+/// Fulkerson 1956).
+/// </summary>
 public class SupplyFlowTests
 {
     private static readonly string[] Places = ["starter", "rear", "p0", "p1", "p2", "p3"];
 
-    private static readonly Gen<FuseWish> AnyFuse = Gen.Select(Gen.Int[0, 3], Gen.Int[1, 20], (kind, tens) => kind == 0 ? NoFuse : Anl(10 * tens));
+    private static readonly Gen<FuseWish> AnyFuse =
+        Gen.Select(Gen.Int[0, 3], Gen.Int[1, 20], (kind, tens) => kind == 0 ? NoFuse : Anl(10 * tens));
 
-    private static readonly Gen<Run> AnyRun = Gen.Select(Gen.Int[0, 5], Gen.Int[0, 5], AnyFuse, AnyFuse, Gen.Int[1, 2], Gen.Bool, (from, to, near, far, count, each) =>
+    private static readonly Gen<Run> AnyRun =
+        Gen.Select(Gen.Int[0, 5], Gen.Int[0, 5], AnyFuse, AnyFuse, Gen.Int[1, 2], Gen.Bool, (from, to, near, far, count, each) =>
     {
         Run run = Run("", Places[from], Places[to], 1, "4 AWG");
         return run with
@@ -53,18 +58,21 @@ public class SupplyFlowTests
     }, iter: 10_000);
 
     [Fact]
-    public void On_a_tree_it_is_the_smallest_rating_on_the_way() => Gen.Select(AnyFuse.Array[10], Gen.Int[0, 4].Array[5]).Sample((fuses, parents) =>
+    public void On_a_tree_it_is_the_smallest_rating_on_the_way() =>
+        Gen.Select(AnyFuse.Array[10], Gen.Int[0, 4].Array[5]).Sample((fuses, parents) =>
     {
         string[] places = ["starter", "p0", "p1", "p2", "p3", "p4"];
         int[] parent = [.. parents.Select((pick, i) => pick % (i + 1))];
-        Run[] runs = [.. parent.Select((from, i) => Run("", places[from], places[i + 1], 1, "4 AWG") with { Side = Side.Supply, Fuse = fuses[2 * i], FarFuse = fuses[2 * i + 1] })];
+        Run[] runs = [.. parent.Select((from, i) => Run("", places[from], places[i + 1], 1, "4 AWG") with { Side = Side.Supply,
+            Fuse = fuses[2 * i], FarFuse = fuses[2 * i + 1] })];
         (SupplyTopology topology, Design design, _) = ShapeOf(Of(runs));
         Assert.True(topology.IsRadial);
         var protection = new ProtectionMap(topology, design);
         for (int run = 0; run < runs.Length; run++)
         {
             double before = double.PositiveInfinity;
-            for (int place = parent[run]; place > 0; place = parent[place - 1]) before = Math.Min(before, Math.Min(Rating(fuses[2 * place - 2]), Rating(fuses[2 * place - 1])));
+            for (int place = parent[run]; place > 0; place = parent[place - 1]) before =
+                Math.Min(before, Math.Min(Rating(fuses[2 * place - 2]), Rating(fuses[2 * place - 1])));
             (int start, int end) = topology.EndsOf(run);
             Assert.Equal(before, new SupplyFlow(topology, design).IntoWithoutEach(start)[topology.RunsAt(start).IndexOf(run)]);
             Assert.Equal(0, new SupplyFlow(topology, design).IntoWithoutEach(end)[topology.RunsAt(end).IndexOf(run)]);
@@ -89,10 +97,12 @@ public class SupplyFlowTests
             {
                 (int from, int to) = topology.EndsOf(run);
                 bool away = run == without || (fused && Set(run).SetEquals(Set(without)));
-                if (!away && inside.Contains(from) != inside.Contains(to)) sum += Math.Min(TotalRating(design.Near[run]), TotalRating(design.Far[run]));
+                if (!away && inside.Contains(from) != inside.Contains(to)) sum += Math.Min(TotalRating(design.Near[run]),
+                    TotalRating(design.Far[run]));
 
                 double TotalRating(FittedFuse? fuse) =>
-                    fuse is null ? double.PositiveInfinity : fuse.RatingAmps * (fuse.PerConductor ? build.Runs[run].Conductor.Count!.Value : 1);
+                    fuse is null ? double.PositiveInfinity
+                        : fuse.RatingAmps * (fuse.PerConductor ? build.Runs[run].Conductor.Count!.Value : 1);
             }
 
             smallest = Math.Min(smallest, sum);
@@ -105,12 +115,22 @@ public class SupplyFlowTests
 
     private static Build Of(Run[] runs)
     {
-        Run[] real = [.. runs.Select((run, i) => run with { Id = $"r{i}", To = run.To == run.From ? Places[(Array.IndexOf(Places, run.From) + 1) % Places.Length] : run.To })];
-        string loaded = real.SelectMany(run => new[] { run.From, run.To }).First(place => place.StartsWith('p') || place == "rear");
+        Run[] real = [.. runs.Select((run, i) => run with { Id = $"r{i}",
+            To = run.To == run.From ? Places[(Array.IndexOf(Places, run.From) + 1) % Places.Length] : run.To })];
+        string loaded = real.SelectMany(run => new[] { run.From, run.To })
+            .First(place => place.StartsWith('p') || place == "rear");
         return OneAmplifier() with
         {
-            Vehicle = OneAmplifier().Vehicle with { Batteries = [new Battery { Id = "starter", InternalOhms = 0.005 }, new Battery { Id = "rear", InternalOhms = 0.005, Chemistry = Chemistry.Agm }] },
-            Runs = [.. real, Run("load", loaded, "bass", 1, "4 AWG") with { Side = Side.Supply, Fuse = NoFuse }, Run("return", "bass", "body", 1, "4 AWG")],
+            Vehicle = OneAmplifier().Vehicle with
+            {
+                Batteries =
+                [
+                    new Battery { Id = "starter", InternalOhms = 0.005 },
+                    new Battery { Id = "rear", InternalOhms = 0.005, Chemistry = Chemistry.Agm },
+                ],
+            },
+            Runs = [.. real, Run("load", loaded, "bass", 1, "4 AWG") with { Side = Side.Supply, Fuse = NoFuse },
+                Run("return", "bass", "body", 1, "4 AWG")],
         };
     }
 

@@ -21,7 +21,8 @@ public class AlternatorCurveTests
         return fits;
     }
 
-    public static TheoryData<string> Units() => [.. PublishedTable.Read("alternator-output").Select(row => row["unit"]).Distinct()];
+    public static TheoryData<string> Units() =>
+        [.. PublishedTable.Read("alternator-output").Select(row => row["unit"]).Distinct()];
 
     [Theory]
     [MemberData(nameof(Fits))]

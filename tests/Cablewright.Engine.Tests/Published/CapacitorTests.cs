@@ -37,7 +37,8 @@ public class CapacitorTests
     {
         Assert.True(fall == 1, which);
         Assert.Equal(
-            seconds < 0.5, Answer(farads, milliohms, amps).Findings.Any(finding => finding.Code == "supply.capacitor-holds-briefly"));
+            seconds < 0.5,
+            Answer(farads, milliohms, amps).Findings.Any(finding => finding.Code == "supply.capacitor-holds-briefly"));
     }
 
     /// <summary>1 F (14.4² − 13.4²) / 2 = 13.9 J.</summary>

@@ -53,7 +53,8 @@ public class LargestPowerTests
         Vehicle = new Vehicle
         {
             ChargingVolts = 14.4,
-            Batteries = [new Battery { Id = "starter", Chemistry = Chemistry.Flooded, InternalOhms = ohms, StateOfCharge = state }],
+            Batteries = [new Battery { Id = "starter", Chemistry = Chemistry.Flooded, InternalOhms = ohms,
+                StateOfCharge = state }],
         },
     };
 }

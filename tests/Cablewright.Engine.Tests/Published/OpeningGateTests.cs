@@ -56,7 +56,8 @@ public class OpeningGateTests
         Near.Relative(0.10954, Band("blade-c").FastestSeconds(share), 1e-4, "fast edge, s");
     }
 
-    private static TimeCurrentBand Band(string family) => FuseFamily.All.Single(other => other.Name.Word() == family).TimeCurrentBand;
+    private static TimeCurrentBand Band(string family) =>
+        FuseFamily.All.Single(other => other.Name.Word() == family).TimeCurrentBand;
 
     private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -34,13 +34,15 @@ public class PeukertTests
     [Theory]
     [MemberData(nameof(Rates))]
     public void A_sheet_s_rates_follow_from_its_20_hour_capacity(double hours, double amps) =>
-        Near.Relative(hours, Peukert.Hours([new Peukert.Cell(40, 20, SheetExponent, 1)], amps), hours is 20 or 1 ? 0.01 : 0.1, $"{amps} A, h");
+        Near.Relative(hours, Peukert.Hours([new Peukert.Cell(40, 20, SheetExponent, 1)], amps), hours is 20 or 1 ? 0.01 : 0.1,
+            $"{amps} A, h");
 
     [Fact]
     public void The_exponent_is_that_of_the_sheet_s_rates_by_least_squares()
     {
         (double X, double Y)[] logs =
-            [.. PublishedTable.Read("battery-rate-capacity").Select(row => (Math.Log(row.Number("amps")), Math.Log(row.Number("hours"))))];
+            [.. PublishedTable.Read("battery-rate-capacity")
+                .Select(row => (Math.Log(row.Number("amps")), Math.Log(row.Number("hours"))))];
         double x = logs.Average(each => each.X), y = logs.Average(each => each.Y);
         double slope = logs.Sum(each => (each.X - x) * (each.Y - y)) / logs.Sum(each => (each.X - x) * (each.X - x));
         Near.Absolute(SheetExponent, -slope, 0.0005, "exponent");
@@ -53,16 +55,20 @@ public class PeukertTests
     {
         Build build = SampleBuilds.OneAmplifier() with
         {
-            Vehicle = new Vehicle { Batteries = [new Battery { Id = "starter", ReserveMinutes = minutes, PeukertExponent = 1.2 }] },
+            Vehicle = new Vehicle
+            {
+                Batteries = [new Battery { Id = "starter", ReserveMinutes = minutes, PeukertExponent = 1.2 }],
+            },
         };
-        Peukert.Cell energy = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity)).Batteries[0].Energy;
+        Peukert.Cell energy =
+            BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity)).Batteries[0].Energy;
         Near.Absolute(ampHours, energy.AmpHours, 0.051, "Ah");
         Near.Relative(minutes, 60 * Peukert.Hours([energy with { Share = 1 }], 25), 1e-9, "min");
     }
 
     /// <summary>
-    /// Worked examples by the raw form C / I^k. It means a capacity that is drawn by one ampere, so that H = C / 1 A; for one that
-    /// is rated over 20 h it is short by (C / 20 h / 1 A)^(k − 1).
+    /// Worked examples by the raw form C / I^k. It means a capacity that is drawn by one ampere, so that H = C / 1 A; for one
+    /// that is rated over 20 h it is short by (C / 20 h / 1 A)^(k − 1).
     /// </summary>
     [Theory]
     [InlineData(100, 5, 1.2, 14.5, 0.05)]
@@ -98,7 +104,8 @@ public class PeukertTests
     private static TheoryData<double, double> Pairs(string table, string first, string second)
     {
         var pairs = new TheoryData<double, double>();
-        foreach ((double one, double other) in PublishedTable.Read(table).Select(row => (row.Number(first), row.Number(second))).Distinct())
+        foreach ((double one, double other) in PublishedTable.Read(table).Select(row => (row.Number(first), row.Number(second)))
+            .Distinct())
             pairs.Add(one, other);
         return pairs;
     }

@@ -19,7 +19,8 @@ public class RestVoltageTests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void A_rest_voltage_lies_among_those_of_the_published_lists(string chemistry, double percent, double volts, string source)
+    public void A_rest_voltage_lies_among_those_of_the_published_lists(
+        string chemistry, double percent, double volts, string source)
     {
         double engine = RestVoltage.At(Of(chemistry), percent / 100);
         double[] lists = [.. ListsOf(chemistry).Select(list => At(list, percent)).OfType<double>()];
@@ -34,7 +35,8 @@ public class RestVoltageTests
     public void Sealed_lead_acid_rests_within_0_3_volts_of_flooded_and_above_it_when_full(Chemistry chemistry)
     {
         for (double state = 0; state <= 1; state += 0.05)
-            Near.Absolute(RestVoltage.At(Chemistry.Flooded, state), RestVoltage.At(chemistry, state), 0.3, $"{chemistry} at {state}, V");
+            Near.Absolute(
+                RestVoltage.At(Chemistry.Flooded, state), RestVoltage.At(chemistry, state), 0.3, $"{chemistry} at {state}, V");
         Assert.True(RestVoltage.At(chemistry, 1) > RestVoltage.At(Chemistry.Flooded, 1));
     }
 
@@ -55,7 +57,8 @@ public class RestVoltageTests
     private static double? At((double Percent, double Volts)[] list, double percent)
     {
         if (percent < list[0].Percent || percent > list[^1].Percent) return null;
-        (double Percent, double Volts) above = list.First(point => point.Percent >= percent), below = list.Last(point => point.Percent <= percent);
+        (double Percent, double Volts) above = list.First(point => point.Percent >= percent);
+        (double Percent, double Volts) below = list.Last(point => point.Percent <= percent);
         return above == below
             ? above.Volts
             : below.Volts + (above.Volts - below.Volts) * (percent - below.Percent) / (above.Percent - below.Percent);

@@ -7,8 +7,9 @@ using static Cablewright.Engine.Tests.SampleBuilds;
 namespace Cablewright.Engine.Tests.Published;
 
 /// <summary>
-/// Source: common practice, no source: "a stock charging system carries about 1000 W of output". Taken as an alternator of 120 A in
-/// a car that itself draws 750 W (Commission Implementing Decision (EU) 2017/785), that leaves 120 A · 0.8 − 750 W / 14.4 V = 43.9 A.
+/// Source: common practice, no source: "a stock charging system carries about 1000 W of output". Taken as an alternator of 120 A
+/// in a car that itself draws 750 W (Commission Implementing Decision (EU) 2017/785), that leaves 120 A · 0.8 − 750 W / 14.4 V =
+/// 43.9 A.
 /// </summary>
 public class StockChargingTests
 {
@@ -30,7 +31,9 @@ public class StockChargingTests
         Assert.Null(atSpeed.MinutesToLimit);
     }
 
-    /// <summary>43.9 A · 14.4 V · 0.75 = 474 W, "480 W" in the round: a tone of 1000 W takes twice that from the batteries.</summary>
+    /// <summary>
+    /// 43.9 A · 14.4 V · 0.75 = 474 W, "480 W" in the round: a tone of 1000 W takes twice that from the batteries.
+    /// </summary>
     [Fact]
     public void It_does_not_hold_for_tones_of_which_it_carries_some_470_watts()
     {

@@ -11,11 +11,12 @@ namespace Cablewright.Engine.Tests.Reports;
 public class QuestionTests
 {
     [Fact]
-    public void With_everything_given_nothing_is_asked() => Assert.Empty(Assessed.WithAdvice(OneAmplifier().WithAlternator(300)).AskNext);
+    public void With_everything_given_nothing_is_asked() =>
+        Assert.Empty(Assessed.WithAdvice(OneAmplifier().WithAlternator(300)).AskNext);
 
     /// <summary>
-    /// 400 W at 80 % and 14 V are some 36 A on a full tone. Of 70 A a hot alternator gives 56 A, which a base load of 45 A leaves 11 A
-    /// of: some 26 A short; of 180 A it gives 144 A. Nothing else is wrong with the build.
+    /// 400 W at 80 % and 14 V are some 36 A on a full tone. Of 70 A a hot alternator gives 56 A, which a base load of 45 A leaves
+    /// 11 A of: some 26 A short; of 180 A it gives 144 A. Nothing else is wrong with the build.
     /// </summary>
     [Fact]
     public void The_rating_of_an_alternator_that_could_turn_the_verdict_is_asked_for()
@@ -25,12 +26,15 @@ public class QuestionTests
         Question asked = Assert.Single(Assessed.WithAdvice(build).AskNext);
         Assert.Equal("/vehicle/alternator/ratedCurrent", asked.Pointer);
         Assert.StartsWith("The verdict is pass now and could become caution.", asked.Why, StringComparison.Ordinal);
-        Assert.Matches(@"the alternator could fall 2\d\.?\d* A short of the average draw, or have 6\d\.?\d* A to spare", asked.Why);
+        Assert.Matches(
+            @"the alternator could fall 2\d\.?\d* A short of the average draw, or have 6\d\.?\d* A to spare", asked.Why);
         Assert.Equal(Verdict.Caution, Assessed.WithAdvice(build.WithAlternator(70)).Verdict);
         Assert.Equal(Verdict.Pass, Assessed.WithAdvice(build.WithAlternator(180)).Verdict);
     }
 
-    /// <summary>The golden case is a caution in any case, for its fuse's band; that 98 A on average are more than is left is new.</summary>
+    /// <summary>
+    /// The golden case is a caution in any case, for its fuse's band; that 98 A on average are more than is left is new.
+    /// </summary>
     [Fact]
     public void The_rating_of_an_alternator_is_asked_for_where_the_verdict_stays_but_a_shortage_would_show()
     {
@@ -43,7 +47,8 @@ public class QuestionTests
     /// <summary>Any alternator covers a load of 1 W.</summary>
     [Fact]
     public void The_rating_of_an_alternator_that_would_show_nothing_is_not_asked_for() =>
-        Assert.Empty(Assessed.WithAdvice(OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 1 })).AskNext);
+        Assert.Empty(
+            Assessed.WithAdvice(OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 1 })).AskNext);
 
     /// <summary>A converter stands in an alternator's place.</summary>
     [Fact]

@@ -118,8 +118,8 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
         yield return new FindingPair(
             "fuse.not-selective",
             "a 20 A blade may take 0.15 s; an ANL holds that long up to 3.5 x (6/3.5)^(ln 2/ln 3) = 4.9178 times its 130 A, "
-            + "639.3 A: 12 V/639.3 A = 18.770 mohm; less battery 5, the amplifier's own return 2.8045 + 0.2, main 0.4387 + 0.2 + 0.7692, "
-            + "joints 0.2 and fuse 6.5 of the feed: 2.658 mohm of 8 AWG at 2.8045 mohm/m: 0.948 m",
+            + "639.3 A: 12 V/639.3 A = 18.770 mohm; less battery 5, the amplifier's own return 2.8045 + 0.2, main 0.4387 + 0.2 + "
+            + "0.7692, joints 0.2 and fuse 6.5 of the feed: 2.658 mohm of 8 AWG at 2.8045 mohm/m: 0.948 m",
             TwoInSeries(0.94), TwoInSeries(0.955));
     }
 

@@ -33,12 +33,13 @@ internal static class SupplyPairs
     {
         yield return new FindingPair(
             "supply.full-output-not-held",
-            "an alternator that gives just the base load: the battery's 12.6 V alone, P = V^2/4R: 12.6^2/(4 x 1250) = 31.752 mohm; "
-            + "less the golden case's 4.327: a battery of 27.43 mohm",
+            "an alternator that gives just the base load: the battery's 12.6 V alone, P = V^2/4R: 12.6^2/(4 x 1250) = 31.752 "
+            + "mohm; less the golden case's 4.327: a battery of 27.43 mohm",
             OnBatteryOf(0.0276), OnBatteryOf(0.0272));
         yield return new FindingPair(
             "supply.voltage-low-at-full-output",
-            "1250 W at 10.5 V are 119.05 A; (12.6 - 10.5)/119.05 = 17.640 mohm; less the golden case's 4.327: a battery of 13.31 mohm",
+            "1250 W at 10.5 V are 119.05 A; (12.6 - 10.5)/119.05 = 17.640 mohm; less the golden case's 4.327: a battery of 13.31 "
+            + "mohm",
             OnBatteryOf(0.0134), OnBatteryOf(0.0132));
         yield return new FindingPair(
             "supply.engine-off-too-short",
@@ -75,10 +76,12 @@ internal static class SupplyPairs
     private static IEnumerable<FindingPair> Returns()
     {
         yield return new FindingPair(
-            "return.shared-below-supply", "two feeds of 4 AWG, 2 x 21.15 = 42.30 mm2, over a common return of 2 AWG, 33.63, or 1 AWG, 42.41",
+            "return.shared-below-supply",
+            "two feeds of 4 AWG, 2 x 21.15 = 42.30 mm2, over a common return of 2 AWG, 33.63, or 1 AWG, 42.41",
             SharedReturn("1/0 AWG", "2 AWG"), SharedReturn("1/0 AWG", "1 AWG"));
         yield return new FindingPair(
-            "return.shared-below-supply", "the same feeds behind a main run of 2 AWG, over a common return of 3 AWG, 26.67 mm2, or 2 AWG",
+            "return.shared-below-supply",
+            "the same feeds behind a main run of 2 AWG, over a common return of 3 AWG, 26.67 mm2, or 2 AWG",
             SharedReturn("2 AWG", "3 AWG"), SharedReturn("2 AWG", "2 AWG"));
     }
 

@@ -12,7 +12,8 @@ internal static class SlowShapes
         .. Enumerable.Range(0, 4).Select(n => $"{4 - n}/0 AWG"), .. Enumerable.Range(1, 20).Select(n => $"{n} AWG"),
         .. new[]
         {
-            "0.5", "0.75", "1", "1.25", "1.5", "2", "2.5", "3", "4", "5", "6", "8", "10", "12", "16", "20", "25", "30", "35", "40", "50",
+            "0.5", "0.75", "1", "1.25", "1.5", "2", "2.5", "3", "4", "5", "6", "8", "10", "12", "16", "20", "25", "30", "35",
+            "40", "50",
             "60", "70", "95", "120", "150",
         }.Select(area => area + " mm2"),
     ];
@@ -42,11 +43,13 @@ internal static class SlowShapes
         yield return ($"mesh {side} x {side}, open", Opened(mesh));
         yield return ($"mesh {side} x {side}, collapse", Mesh(side, 1, 50_000));
         yield return ($"mesh {side} x {side}, {batteries} batteries", Mesh(side, batteries, 300));
-        yield return ($"mesh {side} x {side}, {batteries} batteries, fused, everything asked for", Asking(Fused(Mesh(side, batteries, 300))));
+        yield return ($"mesh {side} x {side}, {batteries} batteries, fused, everything asked for",
+            Asking(Fused(Mesh(side, batteries, 300))));
         yield return ($"complete graph of {whole}, given", Complete(whole, 1));
         yield return ($"complete graph of {whole}, open, {batteries} batteries", Opened(Complete(whole, batteries)));
         yield return ("every size of every metal, open", WithEverySize(Opened(Tree(amplifiers, runs))));
-        yield return ("every size of every metal, fewest sizes", Preferring(WithEverySize(Opened(Tree(amplifiers, runs))), Prefer.FewestSizes));
+        yield return ("every size of every metal, fewest sizes",
+            Preferring(WithEverySize(Opened(Tree(amplifiers, runs))), Prefer.FewestSizes));
         foreach (IsolatorKind kind in Enum.GetValues<IsolatorKind>())
             yield return ($"{batteries} batteries in a row over {kind}, everything asked for", Asking(Isolated(batteries, kind)));
     }
@@ -83,7 +86,8 @@ internal static class SlowShapes
 
     private static Build Chain(int length, int batteries)
     {
-        List<Run> runs = [.. Enumerable.Range(0, length).Select(i => Run($"r{i}", $"n{i}", $"n{i + 1}") with { LengthMetres = 0.05 })];
+        List<Run> runs =
+            [.. Enumerable.Range(0, length).Select(i => Run($"r{i}", $"n{i}", $"n{i + 1}") with { LengthMetres = 0.05 })];
         return With(Placed(runs, ["n0", $"n{length}"]), batteries, [300]);
     }
 
@@ -93,13 +97,15 @@ internal static class SlowShapes
         List<Run> tree = [];
         for (int node = 2; node < 2 * amplifiers && tree.Count < inner + amplifiers; node++)
             tree.Add(Run($"r{node}", $"n{node / 2}", $"n{node}"));
-        Build build = With([.. tree.Select(run => Placed(run, "n1", "starter"))], 1, [.. Enumerable.Repeat(900.0 / amplifiers, amplifiers)]);
+        Build build = With(
+            [.. tree.Select(run => Placed(run, "n1", "starter"))], 1, [.. Enumerable.Repeat(900.0 / amplifiers, amplifiers)]);
         HashSet<string> inside = [.. build.Runs.Select(run => run.From)];
         string[] leaves = [.. build.Runs.Select(run => run.To).Where(to => !inside.Contains(to) && to.StartsWith('n'))];
         return build with
         {
             Amplifiers = [.. build.Amplifiers.Take(leaves.Length)],
-            Runs = [.. build.Runs.Select(run => Array.IndexOf(leaves, run.To) is >= 0 and int leaf ? run with { To = $"a{leaf}" } : run)],
+            Runs = [.. build.Runs.Select(
+                run => Array.IndexOf(leaves, run.To) is >= 0 and int leaf ? run with { To = $"a{leaf}" } : run)],
         };
     }
 
@@ -146,7 +152,8 @@ internal static class SlowShapes
     {
         Vehicle = StarBuild.Small.Vehicle with
         {
-            Batteries = [.. Enumerable.Range(0, batteries).Select(i => StarBuild.Small.Vehicle.Batteries[0] with { Id = Battery(i) })],
+            Batteries = [.. Enumerable.Range(0, batteries)
+                .Select(i => StarBuild.Small.Vehicle.Batteries[0] with { Id = Battery(i) })],
         },
         Amplifiers = [.. watts.Select((each, i) => StarBuild.Small.Amplifiers[0] with { Id = $"a{i}", RatedOutputWatts = each })],
         Runs = [.. runs.Select(run => run with { Side = Side.Supply })],
@@ -168,7 +175,8 @@ internal static class SlowShapes
 
     private static Build Opened(Build build) => build with
     {
-        Runs = [.. build.Runs.Select(run => run with { Conductor = new ConductorWish(), Fuse = null, FarFuse = null, JointOhms = null, Route = null })],
+        Runs = [.. build.Runs.Select(
+            run => run with { Conductor = new ConductorWish(), Fuse = null, FarFuse = null, JointOhms = null, Route = null })],
     };
 
     private static Build Fused(Build build) => build with
@@ -187,6 +195,12 @@ internal static class SlowShapes
         LengthMetres = 0.5,
         Route = Route.Cabin,
         JointOhms = 0.0001,
-        Conductor = new ConductorWish { Size = ConductorSize.Of("4 AWG"), Material = Material.Copper, Count = 1, InsulationCelsius = 105 },
+        Conductor = new ConductorWish
+        {
+            Size = ConductorSize.Of("4 AWG"),
+            Material = Material.Copper,
+            Count = 1,
+            InsulationCelsius = 105,
+        },
     };
 }

@@ -52,8 +52,8 @@ internal sealed class ChoiceProblem
     }
 
     /// <summary>
-    /// The best choice for the first goal that any choice keeps, by going through all of them, the best first, until one keeps it and
-    /// every rule.
+    /// The best choice for the first goal that any choice keeps, by going through all of them, the best first, until one keeps it
+    /// and every rule.
     /// </summary>
     public ConductorChoice[]? Best(Prefer prefer = Prefer.Cost)
     {
@@ -84,8 +84,8 @@ internal sealed class ChoiceProblem
     }
 
     /// <summary>
-    /// Whether a choice keeps a goal and every rule: no fail among the findings of the full assessment, and no return weaker than its
-    /// supply.
+    /// Whether a choice keeps a goal and every rule: no fail among the findings of the full assessment, and no return weaker than
+    /// its supply.
     /// </summary>
     public bool Keeps(DesignEvaluation evaluation, Goal goal)
     {
@@ -96,9 +96,11 @@ internal sealed class ChoiceProblem
         }
 
         return !evaluation.Violations.Any(violation => violation.Severity is Severity.Fail || IsReturnToChoose(violation))
-            && !FaultRuleBook.Report(evaluator.Model, evaluation).Violations.Any(violation => violation.Severity is Severity.Fail);
+            && !FaultRuleBook.Report(evaluator.Model, evaluation)
+                .Violations.Any(violation => violation.Severity is Severity.Fail);
     }
 
-    private bool IsReturnToChoose(Violation violation) => violation.Kind is ViolationKind.ReturnBelowSupply && Build.Runs.Any(run =>
+    private bool IsReturnToChoose(Violation violation) => violation.Kind is ViolationKind.ReturnBelowSupply
+        && Build.Runs.Any(run =>
         run.Given is null && run.Side is Side.Return && run.From == Build.Stated.Amplifiers[violation.Index].Id);
 }

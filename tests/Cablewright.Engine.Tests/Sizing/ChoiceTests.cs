@@ -47,7 +47,8 @@ public class ChoiceTests
     }, iter: Builds);
 
     /// <summary>
-    /// Every pair of sizes for a run there and a run back is tried: where any keeps the rules, the choice does, with the least metal.
+    /// Every pair of sizes for a run there and a run back is tried: where any keeps the rules, the choice does, with the least
+    /// metal.
     /// </summary>
     [Fact]
     public void Where_some_choice_keeps_every_rule_the_lightest_is_found() => OpenBuilds.ThereAndBack.Sample(build =>

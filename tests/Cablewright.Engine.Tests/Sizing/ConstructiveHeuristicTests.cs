@@ -11,7 +11,9 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Sizing;
 
-/// <summary>The choice that is found before any proof: on builds of 20 to 41 open runs, half of them with two levels of blocks.</summary>
+/// <summary>
+/// The choice that is found before any proof: on builds of 20 to 41 open runs, half of them with two levels of blocks.
+/// </summary>
 public class ConstructiveHeuristicTests
 {
     private const int Builds = 30;
@@ -33,7 +35,8 @@ public class ConstructiveHeuristicTests
                 var search = new GoalSearch(problem.Task, goal);
                 search.Run();
                 if (!search.IsProven) return;
-                Assert.True(draft.Weight <= 1.05 * search.Best!.Weight, $"build {i}: {draft.Weight}, optimum {search.Best.Weight}");
+                Assert.True(
+                    draft.Weight <= 1.05 * search.Best!.Weight, $"build {i}: {draft.Weight}, optimum {search.Best.Weight}");
                 proven.Add(i);
                 return;
             }
@@ -52,7 +55,9 @@ public class ConstructiveHeuristicTests
         Assert.True(problem.Build.Meter.Used <= Share * Budget, $"build {i}: {problem.Build.Meter.Used} runs solved");
     });
 
-    /// <summary>What stands in where no draft is found: the same volts on every metre, which is rough but of the right order.</summary>
+    /// <summary>
+    /// What stands in where no draft is found: the same volts on every metre, which is rough but of the right order.
+    /// </summary>
     [Fact]
     public void Even_losses_weigh_at_most_three_times_a_draft() => Parallel.For(0, Builds, i =>
     {
@@ -116,7 +121,8 @@ public class ConstructiveHeuristicTests
         IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
         var rules = new ChoiceRules(problem.Task);
         var trials = new Trials(problem.Task, goal, rules, double.PositiveInfinity);
-        new ConstructiveHeuristic(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates)).Find(trials);
+        new ConstructiveHeuristic(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates))
+            .Find(trials);
         return trials.Best;
     }
 }

@@ -5,14 +5,14 @@ using Google.OrTools.Sat;
 namespace Cablewright.Engine.Tests.Sizing;
 
 /// <summary>
-/// The choice with currents and resistances taken as numbers, one for each candidate: the problem that bounds the engine's search.
-/// It is solved by the engine's own method and by the constraint solver of Google.OrTools, CP-SAT.
+/// The choice with currents and resistances taken as numbers, one for each candidate: the problem that bounds the engine's
+/// search. It is solved by the engine's own method and by the constraint solver of Google.OrTools, CP-SAT.
 /// </summary>
 internal sealed class LinearProblem
 {
     /// <summary>
-    /// The solver counts in whole numbers: a tenth of a microvolt, a millionth of the weight, a tenth of a siemens metre. Much finer
-    /// steps lead it to call a solution the best that is not.
+    /// The solver counts in whole numbers: a tenth of a microvolt, a millionth of the weight, a tenth of a siemens metre. Much
+    /// finer steps lead it to call a solution the best that is not.
     /// </summary>
     private const double VoltScale = 1e7;
     private const double WeightScale = 1e6;
@@ -51,7 +51,8 @@ internal sealed class LinearProblem
         foreach (AmplifierWay way in relaxation.Ways) AddDrop(model, takes, way);
         for (int amplifier = 0; amplifier < relaxation.Ways.Length; amplifier++) AddReturn(model, takes, amplifier);
         model.Minimize(LinearExpr.WeightedSum(
-            takes.SelectMany(of => of), relaxation.Options.SelectMany(of => of.Select(option => (long)Math.Round(option.Weight * WeightScale)))));
+            takes.SelectMany(of => of),
+            relaxation.Options.SelectMany(of => of.Select(option => (long)Math.Round(option.Weight * WeightScale)))));
         var solver = new CpSolver { StringParameters = "num_workers:1,random_seed:1,max_time_in_seconds:60" };
         CpSolverStatus status = solver.Solve(model);
         if (status is CpSolverStatus.Infeasible) return null;
@@ -73,7 +74,8 @@ internal sealed class LinearProblem
     private void AddReturn(CpModel model, BoolVar[][] takes, int amplifier)
     {
         string id = problem.Build.Stated.Amplifiers[amplifier].Id;
-        int feed = problem.Build.Runs.ToList().FindIndex(run => run.To == id), back = problem.Build.Runs.ToList().FindIndex(run => run.From == id);
+        int feed = problem.Build.Runs.ToList().FindIndex(run => run.To == id);
+        int back = problem.Build.Runs.ToList().FindIndex(run => run.From == id);
         model.Add(Conductance(takes, back) >= Conductance(takes, feed));
     }
 

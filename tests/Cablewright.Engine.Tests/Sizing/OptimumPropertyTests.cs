@@ -48,7 +48,8 @@ public class OptimumPropertyTests
         Build build = new RandomBuilds(83_000 + i).Tree(4);
         if (Sized(build) is not { } optimum) return;
         if (Sized(build, 2500) is not { } stopped || stopped.Gap is not { } gap) return;
-        Assert.True(stopped.Cost * (1 - gap) <= optimum.Cost * (1 + Rounding), $"{stopped.Cost}, gap {gap}, optimum {optimum.Cost}");
+        Assert.True(
+            stopped.Cost * (1 - gap) <= optimum.Cost * (1 + Rounding), $"{stopped.Cost}, gap {gap}, optimum {optimum.Cost}");
     });
 
     private static void ForEach(int firstSeed, Action<Build, Random> check) => Parallel.For(0, Builds, i =>
@@ -57,7 +58,8 @@ public class OptimumPropertyTests
         check(build, new Random(firstSeed + i));
     });
 
-    private static Build WithMaxDrop(Build build, double volts) => build with { Limits = build.Limits with { MaxDropVolts = volts } };
+    private static Build WithMaxDrop(Build build, double volts) =>
+        build with { Limits = build.Limits with { MaxDropVolts = volts } };
 
     private static Build WithSizes(Build build, ConductorSize[] sizes) =>
         WithMaxDrop(build with { Sizing = new SizingWishes { Sizes = sizes } }, 0.5);
@@ -73,7 +75,8 @@ public class OptimumPropertyTests
     {
         Ruleset ruleset = budget is { } runs ? SampleRulesets.With("sizing.work-budget", runs) : RulesetLibrary.Newest;
         Assessment answer = Assessor.Assess(build, ruleset);
-        bool keeps = !answer.Findings.Any(finding => finding.Severity is Severity.Fail || finding.Code == "amplifier.drop-over-target");
+        bool keeps =
+            !answer.Findings.Any(finding => finding.Severity is Severity.Fail || finding.Code == "amplifier.drop-over-target");
         if (keeps && budget is null) Assert.True(answer.Sizing!.Optimal);
         return keeps ? answer.Sizing : null;
     }

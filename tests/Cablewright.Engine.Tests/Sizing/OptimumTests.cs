@@ -55,7 +55,8 @@ public class OptimumTests
         Assessment answer = Assessed.Of(build);
         if (best is null)
         {
-            Assert.Contains(answer.Findings, finding => finding.Severity is Severity.Fail || finding.Code == "amplifier.return-below-supply");
+            Assert.Contains(
+                answer.Findings, finding => finding.Severity is Severity.Fail || finding.Code == "amplifier.return-below-supply");
             return null;
         }
 
@@ -92,5 +93,6 @@ public class OptimumTests
     };
 
     private static ConductorChoice[] Chosen(Assessment answer) =>
-        [.. answer.Runs.Select(run => new ConductorChoice(Conductor.Of(run.Conductor.Size, run.Conductor.Material), run.Conductor.Count))];
+        [.. answer.Runs.Select(
+            run => new ConductorChoice(Conductor.Of(run.Conductor.Size, run.Conductor.Material), run.Conductor.Count))];
 }

@@ -8,8 +8,9 @@ using Cablewright.Engine.Tests.Published;
 namespace Cablewright.Engine.Tests.Sizing;
 
 /// <summary>
-/// On builds of 11 to 40 runs the bound is the one that a general-purpose constraint solver finds (Google.OrTools CP-SAT). No choice of
-/// that solver's which the full assessment passes is lighter than what the engine says is proven; the engine's own passes too.
+/// On builds of 11 to 40 runs the bound is the one that a general-purpose constraint solver finds (Google.OrTools CP-SAT). No
+/// choice of that solver's which the full assessment passes is lighter than what the engine says is proven; the engine's own
+/// passes too.
 /// </summary>
 public class OutsideSolverTests
 {
@@ -30,11 +31,13 @@ public class OutsideSolverTests
             Build build = new RandomBuilds(seed).Tree(5 + seed % 15);
             var problem = new ChoiceProblem(build);
             Goal goal = problem.Goals[0];
-            if (Agreed(problem, goal, Aim, seed) is not { } outside || Agreed(problem, goal, 1, seed) is not { } bounding) continue;
+            if (Agreed(problem, goal, Aim, seed) is not { } outside || Agreed(problem, goal, 1, seed) is not { } bounding)
+                continue;
             if (problem.Task.Evaluate(outside) is not { } passed || !problem.Keeps(passed, goal)) continue;
             Assessment answer = Assessor.Assess(build, LessWork);
             ConductorChoice[] chosen =
-                [.. answer.Runs.Select(run => new ConductorChoice(Conductor.Of(run.Conductor.Size, run.Conductor.Material), run.Conductor.Count))];
+                [.. answer.Runs.Select(
+                    run => new ConductorChoice(Conductor.Of(run.Conductor.Size, run.Conductor.Material), run.Conductor.Count))];
             Assert.True(problem.Keeps(problem.Task.Evaluate(chosen)!, goal), $"seed {seed}: the choice does not keep the goal");
             double weight = problem.Task.WeightOf(chosen), least = problem.Task.WeightOf(bounding);
             Assert.True(weight >= least * (1 - Rounding), $"seed {seed}: {weight} is below the bound {least}");
@@ -45,10 +48,14 @@ public class OutsideSolverTests
         }
     }
 
-    /// <summary>A tenth of the usual work, since not every optimum of so many runs is proven with the whole of it either.</summary>
+    /// <summary>
+    /// A tenth of the usual work, since not every optimum of so many runs is proven with the whole of it either.
+    /// </summary>
     private static Ruleset LessWork { get; } = new(
-        RulesetLibrary.Newest.Id, RulesetLibrary.Newest.Published, RulesetLibrary.Newest.Summary, RulesetLibrary.Newest.SafetyNotes,
-        [.. RulesetLibrary.Newest.Figures.Select(figure => figure.Id == "sizing.work-budget" ? figure with { Value = figure.Value / 10 } : figure)]);
+        RulesetLibrary.Newest.Id, RulesetLibrary.Newest.Published, RulesetLibrary.Newest.Summary,
+        RulesetLibrary.Newest.SafetyNotes,
+        [.. RulesetLibrary.Newest.Figures.Select(
+            figure => figure.Id == "sizing.work-budget" ? figure with { Value = figure.Value / 10 } : figure)]);
 
     /// <summary>The solver's solution, once the engine's weighs the same.</summary>
     private static ConductorChoice[]? Agreed(ChoiceProblem problem, Goal goal, double share, int seed)
@@ -57,7 +64,8 @@ public class OutsideSolverTests
         ConductorChoice[]? inside = linear.Solve(), outside = linear.SolveOutside();
         Assert.Equal(outside is null, inside is null);
         if (outside is not null)
-            Near.Relative(problem.Task.WeightOf(outside), problem.Task.WeightOf(inside!), Rounding, $"seed {seed}, share {share}");
+            Near.Relative(
+                problem.Task.WeightOf(outside), problem.Task.WeightOf(inside!), Rounding, $"seed {seed}, share {share}");
         return outside;
     }
 }

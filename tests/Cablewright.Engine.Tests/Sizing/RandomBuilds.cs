@@ -9,7 +9,8 @@ namespace Cablewright.Engine.Tests.Sizing;
 internal sealed class RandomBuilds(int seed)
 {
     public static readonly ConductorSize[] TwelveSizes =
-        [.. new[] { "18", "16", "14", "12", "10", "8", "6", "4", "2", "1/0", "2/0", "4/0" }.Select(size => ConductorSize.Of(size + " AWG"))];
+        [.. new[] { "18", "16", "14", "12", "10", "8", "6", "4", "2", "1/0", "2/0", "4/0" }.Select(
+            size => ConductorSize.Of(size + " AWG"))];
 
     public static readonly ConductorSize[] EightSizes =
         [.. new[] { "16", "12", "10", "8", "6", "4", "2", "1/0" }.Select(size => ConductorSize.Of(size + " AWG"))];
@@ -41,7 +42,8 @@ internal sealed class RandomBuilds(int seed)
     public Build FourOpen() => Wired(
         [Any("a0", 500), Any("a1", 300)],
         Run("main", "starter", "block", Metres(3), "2/0 AWG"),
-        Open("feed0", "block", "a0", 2), Open("feed1", "block", "a1", 2), Open("return0", "a0", "body", 2), Open("return1", "a1", "body", 2))
+        Open("feed0", "block", "a0", 2), Open("feed1", "block", "a1", 2), Open("return0", "a0", "body", 2),
+        Open("return1", "a1", "body", 2))
         with
     { Sizing = new SizingWishes { Sizes = EightSizes } };
 
@@ -53,7 +55,8 @@ internal sealed class RandomBuilds(int seed)
         Build build = ThreeOpen();
         return build with
         {
-            Runs = [.. build.Runs.Select(run => run.Conductor.Size is null ? run with { Conductor = new ConductorWish { Count = 1 } } : run)],
+            Runs = [.. build.Runs.Select(
+                run => run.Conductor.Size is null ? run with { Conductor = new ConductorWish { Count = 1 } } : run)],
             Sizing = new SizingWishes
             {
                 Sizes = six,
@@ -75,8 +78,8 @@ internal sealed class RandomBuilds(int seed)
     { Sizing = new SizingWishes { Sizes = EightSizes } };
 
     /// <summary>
-    /// A large load over thin conductors, of which several may lie in parallel; 2 open runs of two or three sizes, one of them now
-    /// and then of a stated count.
+    /// A large load over thin conductors, of which several may lie in parallel; 2 open runs of two or three sizes, one of them
+    /// now and then of a stated count.
     /// </summary>
     public Build Parallel()
     {
@@ -84,18 +87,25 @@ internal sealed class RandomBuilds(int seed)
         Build build = random.Next(3) switch
         {
             0 => Wired(
-                loads, Free("main", "starter", "block", 5), Free("feed", "block", "a0", 2), Run("return", "a0", "body", 0.5, "4/0 AWG")),
+                loads, Free("main", "starter", "block", 5), Free("feed", "block", "a0", 2),
+                Run("return", "a0", "body", 0.5, "4/0 AWG")),
             1 => Wired(
                 loads, Run("main", "starter", "block", Metres(2), "4/0 AWG"), Free("feed", "block", "a0", 4),
                 Free("return", "a0", "body", 3)),
             _ => Wired(
-                [Any("a0", 1500), Any("a1", 1500)], Run("main", "starter", "block", Metres(2), "4/0 AWG"), Free("feed0", "block", "a0", 4),
-                Free("feed1", "block", "a1", 4), Run("return0", "a0", "body", 0.5, "4/0 AWG"), Run("return1", "a1", "body", 0.5, "4/0 AWG")),
+                [Any("a0", 1500), Any("a1", 1500)], Run("main", "starter", "block", Metres(2), "4/0 AWG"),
+                Free("feed0", "block", "a0", 4),
+                Free("feed1", "block", "a1", 4), Run("return0", "a0", "body", 0.5, "4/0 AWG"),
+                Run("return1", "a1", "body", 0.5, "4/0 AWG")),
         };
         int first = random.Next(2, 7);
         return build with
         {
-            Sizing = new SizingWishes { Sizes = TwelveSizes[first..(first + random.Next(2, 4))], Prefer = Draw(Prefer.Cost, Prefer.Mass) },
+            Sizing = new SizingWishes
+            {
+                Sizes = TwelveSizes[first..(first + random.Next(2, 4))],
+                Prefer = Draw(Prefer.Cost, Prefer.Mass),
+            },
         };
     }
 
@@ -108,7 +118,11 @@ internal sealed class RandomBuilds(int seed)
             Run("rear-strap", "rear", "body", 0.4, "1/0 AWG") with { Side = Side.Return });
         return build with
         {
-            Vehicle = build.Vehicle with { Batteries = [.. build.Vehicle.Batteries, new Battery { Id = "rear", Chemistry = Chemistry.Agm, InternalOhms = 0.004 }] },
+            Vehicle = build.Vehicle with
+            {
+                Batteries =
+                    [.. build.Vehicle.Batteries, new Battery { Id = "rear", Chemistry = Chemistry.Agm, InternalOhms = 0.004 }],
+            },
             Sizing = new SizingWishes { Sizes = [.. TwelveSizes[4..]] },
         };
     }
@@ -161,7 +175,8 @@ internal sealed class RandomBuilds(int seed)
     private Run Free(string id, string from, string to, double mostMetres)
     {
         Run open = Open(id, from, to, mostMetres);
-        return open with { Conductor = open.Conductor with { Size = null, Count = random.Next(4) == 0 ? random.Next(2, 5) : null } };
+        int? count = random.Next(4) == 0 ? random.Next(2, 5) : null;
+        return open with { Conductor = open.Conductor with { Size = null, Count = count } };
     }
 
     private double Metres(double most) => Uniform(0.3, most);

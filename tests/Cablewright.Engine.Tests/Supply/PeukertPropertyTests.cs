@@ -48,11 +48,13 @@ public class PeukertPropertyTests
 
     [Fact]
     public void An_alternator_s_curve_never_falls_with_speed() =>
-        Gen.Select(Gen.Double[500, 3000], Gen.Double[1, 300], Gen.Double[1.01, 5], Gen.Double[0.5, 3], Gen.Double[100, 20_000].Array[2])
+        Gen.Select(Gen.Double[500, 3000], Gen.Double[1, 300], Gen.Double[1.01, 5], Gen.Double[0.5, 3],
+            Gen.Double[100, 20_000].Array[2])
             .Sample((rpm, amps, faster, share, speeds) =>
             {
                 OutputPoint[] points = [new OutputPoint(rpm, amps), new OutputPoint(faster * rpm, share * amps)];
-                foreach (AlternatorCurve curve in new[] { AlternatorCurve.Through(points[0], points[1]), AlternatorCurve.Nearest(points) })
+                foreach (AlternatorCurve curve in new[] { AlternatorCurve.Through(points[0], points[1]),
+                    AlternatorCurve.Nearest(points) })
                 {
                     Assert.True(double.IsFinite(curve.LimitAmps) && curve.LimitAmps > 0, curve.ToString());
                     Assert.True(curve.AmpsAt(speeds.Max()) >= curve.AmpsAt(speeds.Min()), curve.ToString());

@@ -15,8 +15,8 @@ public enum Tie
 }
 
 /// <summary>
-/// Random builds in which everything about the supply is given: one to three batteries, an alternator at a battery or at a place of
-/// its own, amplifiers on a block or beside a battery. The same number always gives the same build.
+/// Random builds in which everything about the supply is given: one to three batteries, an alternator at a battery or at a place
+/// of its own, amplifiers on a block or beside a battery. The same number always gives the same build.
 /// </summary>
 internal sealed class SupplyBuilds
 {
@@ -72,7 +72,8 @@ internal sealed class SupplyBuilds
                 StandbyLoadAmps = 5 * random.NextDouble(),
                 Alternator = new Alternator { RatedAmps = 60 + 200 * random.NextDouble(), At = isApart ? "alternator" : null },
                 Batteries = [.. ids.Select(id => AnyBattery(random, id))],
-                Capacitors = [.. Enumerable.Range(0, random.Next(3)).Select(i => AnyCapacitor(i == 0 ? "a0" : places[random.Next(ids.Length)]))],
+                Capacitors = [.. Enumerable.Range(0, random.Next(3))
+                    .Select(i => AnyCapacitor(i == 0 ? "a0" : places[random.Next(ids.Length)]))],
             },
             Amplifiers = amplifiers,
             Runs = runs,
@@ -98,7 +99,8 @@ internal sealed class SupplyBuilds
 
     private Isolator? AnyIsolator() => tie switch
     {
-        Tie.Relay => new Isolator { Kind = IsolatorKind.Relay, RatedAmps = 200, ContactOhms = 0.0005 + 0.002 * random.NextDouble() },
+        Tie.Relay =>
+            new Isolator { Kind = IsolatorKind.Relay, RatedAmps = 200, ContactOhms = 0.0005 + 0.002 * random.NextDouble() },
         Tie.Diode => new Isolator { Kind = IsolatorKind.Diode, RatedAmps = 200, ForwardVolts = 0.3 + 0.5 * random.NextDouble() },
         Tie.Charger => new Isolator
         {
@@ -111,7 +113,11 @@ internal sealed class SupplyBuilds
     };
 
     private Run Feed(string id, string from, string to, double longest) =>
-        Run(id, from, to, 0.3 + longest * random.NextDouble(), Sizes[random.Next(Sizes.Length)]) with { Side = Side.Supply, Fuse = Anl(300) };
+        Run(id, from, to, 0.3 + longest * random.NextDouble(), Sizes[random.Next(Sizes.Length)]) with
+        {
+            Side = Side.Supply,
+            Fuse = Anl(300),
+        };
 
     private Run Back(string id, string from, double longest) =>
         Run(id, from, "body", 0.2 + longest * random.NextDouble(), Sizes[random.Next(Sizes.Length)]) with { Side = Side.Return };

@@ -32,9 +32,14 @@ public class SupplyPropertyTests
         {
             Build build = Make(any);
             Battery beside = build.Vehicle.Batteries[pick % build.Vehicle.Batteries.Count];
-            Battery further = SupplyBuilds.AnyBattery(new Random(any.Number), "further") with { CapacityAmpHours = ampHours, StateOfCharge = state };
+            Battery drawn = SupplyBuilds.AnyBattery(new Random(any.Number), "further");
+            Battery further = drawn with { CapacityAmpHours = ampHours, StateOfCharge = state };
             Build more = WithBatteries(build, [.. build.Vehicle.Batteries, further]).With(
-                SampleBuilds.Run("further-tie", beside.Id, "further", 0.5, "2/0 AWG") with { Side = Side.Supply, Fuse = SampleBuilds.Anl(300) },
+                SampleBuilds.Run("further-tie", beside.Id, "further", 0.5, "2/0 AWG") with
+                {
+                    Side = Side.Supply,
+                    Fuse = SampleBuilds.Anl(300),
+                },
                 SampleBuilds.Run("further-strap", "further", "body", 0.5, "2/0 AWG") with { Side = Side.Return });
             NeverShorter(build, more);
         }, iter: Builds);
@@ -61,18 +66,23 @@ public class SupplyPropertyTests
             Build build = Make(any);
             SupplyCaseResult less = At(build, SupplyCaseName.AtSpeed);
             SupplyCaseResult more = At(
-                WithAlternator(build, alternator => alternator with { RatedAmps = factor * alternator.RatedAmps }), SupplyCaseName.AtSpeed);
+                WithAlternator(build, alternator => alternator with { RatedAmps = factor * alternator.RatedAmps }),
+                SupplyCaseName.AtSpeed);
             Assert.True(Volts(more) >= Volts(less) * (1 - Rounding), $"{any}: {more.LowestVolts} V against {less.LowestVolts} V");
-            Assert.True(Minutes(more) >= Minutes(less) * (1 - Rounding), $"{any}: {more.MinutesToLimit} min against {less.MinutesToLimit} min");
+            Assert.True(Minutes(more) >= Minutes(less) * (1 - Rounding),
+                $"{any}: {more.MinutesToLimit} min against {less.MinutesToLimit} min");
         }, iter: Builds);
 
-    /// <summary>Each charger asks for what all behind it need: fifteen rows of six would ask 6^15 times if each asked anew.</summary>
+    /// <summary>
+    /// Each charger asks for what all behind it need: fifteen rows of six would ask 6^15 times if each asked anew.
+    /// </summary>
     [Fact]
     public void Chargers_side_by_side_one_behind_another_are_balanced_at_once()
     {
         Build build = SlowShapes.Isolated(16, IsolatorKind.DcDcCharger, beside: 6);
         Assert.Contains(
-            Assessor.Assess(build, RulesetLibrary.Newest, advises: false).Supply.Cases, result => result.Name is SupplyCaseName.AtSpeed);
+            Assessor.Assess(build, RulesetLibrary.Newest, advises: false).Supply.Cases, result =>
+                result.Name is SupplyCaseName.AtSpeed);
     }
 
     /// <summary>
@@ -82,7 +92,8 @@ public class SupplyPropertyTests
     [Fact]
     public void A_battery_beside_the_amplifier_still_helps_where_the_alternator_holds_the_charging_voltage()
     {
-        double[] volts = [.. new double[] { 150, 250, 280, 300, 500 }.Select(rated => Volts(At(LongTie(rated), SupplyCaseName.AtSpeed)))];
+        double[] volts =
+            [.. new double[] { 150, 250, 280, 300, 500 }.Select(rated => Volts(At(LongTie(rated), SupplyCaseName.AtSpeed)))];
         Assert.Equal(volts.Order(), volts);
         Assert.True(volts[0] > 11.6);
     }
@@ -112,7 +123,9 @@ public class SupplyPropertyTests
         ],
     };
 
-    /// <summary>Behind its diode stands a battery that is full, with nothing to feed: the diode's current is none, of no sign.</summary>
+    /// <summary>
+    /// Behind its diode stands a battery that is full, with nothing to feed: the diode's current is none, of no sign.
+    /// </summary>
     [Fact]
     public void A_diode_that_carries_nothing_leaves_a_burst_to_be_worked_out()
     {
@@ -125,9 +138,12 @@ public class SupplyPropertyTests
         Gen.Select(Any, Gen.Double[0, 100], Gen.Double[0, 100]).Sample((any, idle, extra) =>
         {
             Build build = Make(any);
-            SupplyCaseResult less = At(WithAlternator(build, alternator => alternator with { IdleAmps = idle }), SupplyCaseName.Idle);
-            SupplyCaseResult more = At(WithAlternator(build, alternator => alternator with { IdleAmps = idle + extra }), SupplyCaseName.Idle);
-            Assert.True(Minutes(more) >= Minutes(less) * (1 - Rounding), $"{any}: {more.MinutesToLimit} min against {less.MinutesToLimit} min");
+            SupplyCaseResult less =
+                At(WithAlternator(build, alternator => alternator with { IdleAmps = idle }), SupplyCaseName.Idle);
+            SupplyCaseResult more =
+                At(WithAlternator(build, alternator => alternator with { IdleAmps = idle + extra }), SupplyCaseName.Idle);
+            Assert.True(Minutes(more) >= Minutes(less) * (1 - Rounding),
+                $"{any}: {more.MinutesToLimit} min against {less.MinutesToLimit} min");
         }, iter: Builds);
 
     [Fact]

@@ -31,7 +31,9 @@ public class HeadroomTests
         Assert.Equal("fuse.missing-at-battery", headroom.LimitedBy);
     }
 
-    /// <summary>The factor put into the build stands, a little more does not, with everything that was chosen left as it is.</summary>
+    /// <summary>
+    /// The factor put into the build stands, a little more does not, with everything that was chosen left as it is.
+    /// </summary>
     [Fact]
     public void A_choice_is_left_as_it_is()
     {

@@ -49,10 +49,12 @@ public class RobustnessTests
     [Fact]
     public void The_tolerances_that_are_taken_are_listed()
     {
-        Assessment answer = Assessed.Of(Plain with { Include = [Extra.Robustness], Tolerances = new Tolerances { LengthShare = 0.1 } });
+        Assessment answer =
+            Assessed.Of(Plain with { Include = [Extra.Robustness], Tolerances = new Tolerances { LengthShare = 0.1 } });
         Assert.Equal(
             ["/tolerances/efficiency", "/tolerances/chargingVoltage", "/tolerances/surroundings"],
-            answer.Assumptions.Select(assumption => assumption.Pointer).Where(pointer => pointer.StartsWith("/tolerances", StringComparison.Ordinal)));
+            answer.Assumptions.Select(assumption => assumption.Pointer)
+                .Where(pointer => pointer.StartsWith("/tolerances", StringComparison.Ordinal)));
     }
 
     private static Build WithLimit(double timesTheDrop) =>

@@ -11,8 +11,8 @@ namespace Cablewright.Engine.Tests.Wiring;
 public class AlternatorPlaceTests
 {
     /// <summary>
-    /// 100 A in 4 AWG, 40 °C: 66.762 °C and 0.984278 mΩ/m by the heat balance of an independent program; over 2 m, joints of 0.2 and a
-    /// fuse of 0.6667 mΩ 0.283522 V.
+    /// 100 A in 4 AWG, 40 °C: 66.762 °C and 0.984278 mΩ/m by the heat balance of an independent program; over 2 m, joints of 0.2
+    /// and a fuse of 0.6667 mΩ 0.283522 V.
     /// </summary>
     [Fact]
     public void Its_cable_carries_its_rated_current()
@@ -48,7 +48,9 @@ public class AlternatorPlaceTests
         Near.Relative(2.839952, answer.Amplifiers[0].DropPercent, 0.0005, "drop, %");
     }
 
-    /// <summary>At the battery or at a place of its own, the amplifier sees the same voltage: the battery is what is held.</summary>
+    /// <summary>
+    /// At the battery or at a place of its own, the amplifier sees the same voltage: the battery is what is held.
+    /// </summary>
     [Fact]
     public void The_amplifier_does_not_see_where_it_stands() => Near.Relative(
         Assessed.Of(OneAmplifier().WithAlternator(100)).Amplifiers[0].TerminalVolts,

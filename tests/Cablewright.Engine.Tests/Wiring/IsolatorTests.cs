@@ -21,8 +21,8 @@ public class IsolatorTests
 {
     /// <summary>
     /// Without an isolator the way to the rear battery has R = 5.6324 mΩ and the rear battery of 12.2 V behind 1 Ω takes
-    /// (14 − 12.2 − 30 R)/(1 + R) = 1.6219 A: 14 − 31.6219 R − 30 · 4.3045 mΩ = 13.69276 V. A relay's contacts add 1 mΩ: 1.5905 A and
-    /// 13.66135 V. A diode takes 0.7 V: (14 − 0.7 − 12.2 − 30 R)/(1 + R) = 0.9258 A and 12.99668 V.
+    /// (14 − 12.2 − 30 R)/(1 + R) = 1.6219 A: 14 − 31.6219 R − 30 · 4.3045 mΩ = 13.69276 V. A relay's contacts add 1 mΩ: 1.5905 A
+    /// and 13.66135 V. A diode takes 0.7 V: (14 − 0.7 − 12.2 − 30 R)/(1 + R) = 0.9258 A and 12.99668 V.
     /// </summary>
     [Theory]
     [InlineData(null, 31.6219, 13.692759)]
@@ -45,10 +45,12 @@ public class IsolatorTests
     [InlineData(20)]
     public void Before_a_charger_the_run_carries_its_input(double loadAmps) =>
         Near.Relative(
-            34.6506, Assessed.Of(PartedBuilds.Behind(Charger(30), loadAmps)).Runs[0].PeakCurrentAmps, 1e-4, "through the link, A");
+            34.6506, Assessed.Of(PartedBuilds.Behind(Charger(30), loadAmps)).Runs[0].PeakCurrentAmps, 1e-4,
+            "through the link, A");
 
     /// <summary>
-    /// Behind a charger the battery alone holds 12.0 V, the lowest supply voltage: less 20 A over 2 · 1.4384 + 1.4 mΩ, 11.91447 V.
+    /// Behind a charger the battery alone holds 12.0 V, the lowest supply voltage: less 20 A over 2 · 1.4384 + 1.4 mΩ, 11.91447
+    /// V.
     /// </summary>
     [Fact]
     public void Behind_a_charger_an_amplifier_is_judged_from_the_lowest_voltage_and_counts_as_charged()
@@ -61,8 +63,8 @@ public class IsolatorTests
     }
 
     /// <summary>
-    /// Any isolator may fail closed: at the rear battery 12.6 V/1 Ω and 12.6 V over 5 mΩ and 2 · 0.328867 mΩ of cold link: 2239.64 A. (A closed contact
-    /// counts as 1 µΩ in the circuit, which is 0.02 %.)
+    /// Any isolator may fail closed: at the rear battery 12.6 V/1 Ω and 12.6 V over 5 mΩ and 2 · 0.328867 mΩ of cold link:
+    /// 2239.64 A. (A closed contact counts as 1 µΩ in the circuit, which is 0.02 %.)
     /// </summary>
     [Theory]
     [InlineData(null)]
@@ -97,7 +99,8 @@ public class IsolatorTests
     [InlineData(IsolatorKind.DcDcCharger, 2, 2)]
     public void Batteries_stand_together_or_apart(IsolatorKind? kind, int running, int engineOff)
     {
-        CompleteBuild build = BuildCompletion.Complete(PartedBuilds.Behind(Of(kind), 20), RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
+        CompleteBuild build = BuildCompletion.Complete(PartedBuilds.Behind(Of(kind), 20), RulesetLibrary.Newest,
+            new WorkMeter(double.PositiveInfinity));
         var model = BuildModel.Of(build);
         IReadOnlyList<SupplyGroup> groups = SupplyGroup.Of(model, model.Circuit.PartsRunning);
         IReadOnlyList<SupplyGroup> off = SupplyGroup.Of(model, model.Circuit.PartsWithEngineOff);
@@ -133,5 +136,6 @@ public class IsolatorTests
     };
 
     private static string[] Missing(Build build) =>
-        [.. Assessed.Of(build).Findings.Where(finding => finding.Code == "fuse.missing-at-battery").Select(finding => finding.Pointer)];
+        [.. Assessed.Of(build).Findings.Where(finding => finding.Code == "fuse.missing-at-battery")
+            .Select(finding => finding.Pointer)];
 }

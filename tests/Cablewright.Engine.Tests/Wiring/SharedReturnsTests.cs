@@ -18,13 +18,15 @@ public class SharedReturnsTests
     private static readonly Gen<Build> AnyReturns = Gen.Select(
         Gen.Int[0, 99].Array[Bars], Gen.Int[0, Bars].Array[1, 4], Gen.Select(Gen.Int[0, Bars], Gen.Int[0, Bars]).Array[0, 2],
         (parents, amplifiers, more) => BuildOf(
-            [.. parents.Select((pick, i) => (i + 1, pick % (i + 1))), .. more.Where(pair => pair.Item1 != pair.Item2)], amplifiers));
+            [.. parents.Select((pick, i) => (i + 1, pick % (i + 1))), .. more.Where(pair => pair.Item1 != pair.Item2)],
+            amplifiers));
 
     [Fact]
     public void They_share_what_none_of_them_gets_back_without() => AnyReturns.Sample(build =>
     {
         Assert.Empty(Assessor.FindFaults(build));
-        var circuit = new CircuitModel(BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity)));
+        var circuit = new CircuitModel(
+            BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity)));
         for (int run = 0; run < build.Runs.Count; run++)
             Assert.Equal(CutOffWithout(build, run), circuit.SharedReturns.AmplifiersOver(run));
     }, iter: 2000);

@@ -7,7 +7,8 @@ public class ArrowTests
 {
     [Fact]
     public void The_service_uses_the_contract_the_engine_and_the_storage() => Assert.Equal(
-        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Storage", "Cablewright.Vocabulary"], Ours(typeof(Program).Assembly));
+        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Storage", "Cablewright.Vocabulary"],
+        Ours(typeof(Program).Assembly));
 
     [Fact]
     public void The_storage_uses_nothing_of_ours() => Assert.Empty(Ours(typeof(Storage.Database).Assembly));

@@ -4,7 +4,8 @@ using System.Text.RegularExpressions;
 namespace Cablewright.Service.Tests.Architecture;
 
 /// <summary>The engine's folders lie in layers, and each uses only those of the layers below its own.</summary>
-/// <remarks>Read from the sources: the build refuses a directive that is not needed, so the directives are what a file uses.</remarks>
+/// <remarks>Read from the sources: the build refuses a directive that is not needed, so the directives are what a file
+/// uses.</remarks>
 public partial class LayerTests
 {
     private static readonly string Engine = Path.Combine(Repository.Root, "src/Cablewright.Engine");
@@ -56,7 +57,8 @@ public partial class LayerTests
     public void A_namespace_is_its_folder() => Assert.All(Files(), file =>
     {
         string folder = FolderOf(file);
-        Assert.Contains($"\nnamespace Cablewright.Engine{(folder.Length > 0 ? "." : "")}{folder};\n", "\n" + File.ReadAllText(file));
+        Assert.Contains(
+            $"\nnamespace Cablewright.Engine{(folder.Length > 0 ? "." : "")}{folder};\n", "\n" + File.ReadAllText(file));
     });
 
     private static IEnumerable<string> Used(string source)

@@ -34,7 +34,8 @@ public partial class WordTests
             typeof(Contract.ContractJson).Assembly, typeof(Engine.Assessor).Assembly, typeof(Storage.Database).Assembly,
             typeof(Program).Assembly,
         ];
-        Assert.Empty(others.SelectMany(other => other.GetTypes()).Where(type => type.IsEnum).Select(type => type.Name).Intersect(words));
+        Assert.Empty(
+            others.SelectMany(other => other.GetTypes()).Where(type => type.IsEnum).Select(type => type.Name).Intersect(words));
     }
 
     [Fact]

@@ -50,7 +50,8 @@ public class ExtraTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     }
 
     /// <summary>
-    /// 12 ft and 3 ft with a tenth to spare (common practice, no source) at 4.10 a metre: 15 ft · 0.3048 m/ft · 1.1 · 4.10 = 20.6197.
+    /// 12 ft and 3 ft with a tenth to spare (common practice, no source) at 4.10 a metre: 15 ft · 0.3048 m/ft · 1.1 · 4.10 =
+    /// 20.6197.
     /// </summary>
     [Fact]
     public async Task The_list_of_materials_has_the_stated_prices_and_their_sum()

@@ -60,7 +60,8 @@ public class ConductorAuditTests(ServiceFixture service) : IClassFixture<Service
     [Theory]
     [InlineData("""{}""", "", "audit.nothing-measured")]
     [InlineData("""{ "ruleset": "1999.1", "mass": { "mass": "3 oz", "length": "1 ft" } }""", "/ruleset", "ruleset.unknown")]
-    [InlineData("""{ "claim": { "size": "fat" }, "mass": { "mass": "3 oz", "length": "1 ft" } }""", "/claim/size", "size.unreadable")]
+    [InlineData(
+        """{ "claim": { "size": "fat" }, "mass": { "mass": "3 oz", "length": "1 ft" } }""", "/claim/size", "size.unreadable")]
     [InlineData("""{ "mass": { "mass": "3 V", "length": "1 ft" } }""", "/mass/mass", "quantity.wrong-unit")]
     [InlineData("""{ "strands": { "count": 0, "diameter": "0.1 mm" } }""", "/strands/count", "number.out-of-range")]
     public async Task A_faulty_report_is_told_all_its_faults(string body, string pointer, string code)

@@ -38,7 +38,9 @@ public class WorkBucketsTests
         Assert.Equal(TimeSpan.Zero, wait);
     }
 
-    /// <summary>Of 60 requests' worth a minute one comes in a second: 59 are left, 159 more were used, and one must be there.</summary>
+    /// <summary>
+    /// Of 60 requests' worth a minute one comes in a second: 59 are left, 159 more were used, and one must be there.
+    /// </summary>
     [Fact]
     public void What_a_computation_cost_is_owed()
     {

@@ -23,8 +23,8 @@ public static partial class ContractSchemas
     }
 
     /// <summary>
-    /// The contract's patterns mean white space as ECMA-262 does, no-break spaces and their like included; .NET's expressions in that
-    /// mode know those of ASCII only.
+    /// The contract's patterns mean white space as ECMA-262 does, no-break spaces and their like included; .NET's expressions in
+    /// that mode know those of ASCII only.
     /// </summary>
     private static JsonNode? WithPlainSpaces(JsonNode? document) =>
         document is null ? null : JsonNode.Parse(OtherSpace().Replace(document.ToJsonString(), " "));
@@ -39,7 +39,10 @@ public static partial class ContractSchemas
         return shapes.AsObject().ToDictionary(
             shape => shape.Key,
             shape => JsonSchema.FromText($$"""
-                { "$schema": "https://json-schema.org/draft/2020-12/schema", "$ref": "#/$defs/{{shape.Key}}", "$defs": {{definitions}} }
+                {
+                  "$schema": "https://json-schema.org/draft/2020-12/schema", "$ref": "#/$defs/{{shape.Key}}",
+                  "$defs": {{definitions}}
+                }
                 """));
     }
 }

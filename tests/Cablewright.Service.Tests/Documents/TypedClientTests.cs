@@ -5,8 +5,8 @@ using Cablewright.Service.Tests.Support;
 namespace Cablewright.Service.Tests.Documents;
 
 /// <summary>
-/// A client with types made from the committed contract compiles, posts every example, audits a cable, keeps and checks kits with a
-/// shop's key, and reads the answers (needs Node.js and npm).
+/// A client with types made from the committed contract compiles, posts every example, audits a cable, keeps and checks kits with
+/// a shop's key, and reads the answers (needs Node.js and npm).
 /// </summary>
 public class TypedClientTests(ServiceProcess service) : IClassFixture<ServiceProcess>
 {

@@ -61,7 +61,8 @@ public class KillTests
                 string sku = $"{writer}-{number}";
                 using var body = new StringContent(SomeKit.Named(sku), Encoding.UTF8, "application/json");
                 using HttpResponseMessage answer = await client.PutAsync($"/v1/shops/kill/kits/{sku}", body);
-                if (answer.StatusCode == HttpStatusCode.Created) acknowledged[$"/v1/shops/kill/kits/{sku}"] = answer.Headers.ETag!.Tag;
+                if (answer.StatusCode == HttpStatusCode.Created)
+                    acknowledged[$"/v1/shops/kill/kits/{sku}"] = answer.Headers.ETag!.Tag;
                 await Record(client, sku, acknowledged);
             }
         }

@@ -117,7 +117,9 @@ public class OutageTests
         return answer!;
     }
 
-    /// <summary>Takes the database away: an SQLite file by moving its folder, a PostgreSQL server by cutting the way to it.</summary>
+    /// <summary>
+    /// Takes the database away: an SQLite file by moving its folder, a PostgreSQL server by cutting the way to it.
+    /// </summary>
     private sealed class Outage : IAsyncDisposable
     {
         private readonly TestDatabase database;
@@ -131,7 +133,8 @@ public class OutageTests
             var server = new NpgsqlConnectionStringBuilder(database.Connection);
             relay = new Relay(server.Host!, server.Port);
             port = relay.Port;
-            Connection = new NpgsqlConnectionStringBuilder(database.Connection) { Host = "127.0.0.1", Port = port }.ConnectionString;
+            Connection =
+                new NpgsqlConnectionStringBuilder(database.Connection) { Host = "127.0.0.1", Port = port }.ConnectionString;
         }
 
         public string? Connection { get; }

@@ -14,8 +14,8 @@ internal static class ChangePromises
 
     /// <summary>What the answer to the changed build does not keep of what was promised.</summary>
     /// <remarks>
-    /// Only that a change which stands stands: what is open is chosen with less work while changes are looked for, so that another
-    /// choice may leave other cautions.
+    /// Only that a change which stands stands: what is open is chosen with less work while changes are looked for, so that
+    /// another choice may leave other cautions.
     /// </remarks>
     public static IEnumerable<string> Broken(JsonNode change, JsonNode answer)
     {

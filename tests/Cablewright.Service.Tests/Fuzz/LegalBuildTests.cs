@@ -11,7 +11,9 @@ public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) :
 {
     private const int Usual = 2_000;
 
-    /// <summary>One build of so many gets its whole answer; questions and changes take a hundred times as long as all the rest.</summary>
+    /// <summary>
+    /// One build of so many gets its whole answer; questions and changes take a hundred times as long as all the rest.
+    /// </summary>
     private const int AnsweredWhole = 10;
 
     /// <summary>One case of so many is sent again, and with the changes made that its answer names.</summary>
@@ -55,7 +57,8 @@ public class LegalBuildTests(ServiceFixture service, ITestOutputHelper output) :
             if (answer.Status is not (200 or 422)) failures.Add(number, $"status {answer.Status}: {answer.Text}", body);
             else if (answer.Status == 200)
             {
-                foreach (string fault in ContractSchemas.Faults("Comparison", answer.Json)) failures.Add(number, "schema: " + fault, body);
+                foreach (string fault in ContractSchemas.Faults("Comparison", answer.Json))
+                    failures.Add(number, "schema: " + fault, body);
             }
         });
         outcomes.Write(output);

@@ -19,7 +19,8 @@ public sealed class BodyBudgetTests
         await process.InitializeAsync();
         try
         {
-            Task<(int Status, string Head)>[] held = [.. Enumerable.Range(0, Arrays).Select(_ => SendForHead(process.Address, half))];
+            Task<(int Status, string Head)>[] held =
+                [.. Enumerable.Range(0, Arrays).Select(_ => SendForHead(process.Address, half))];
             (int status, string head) = await await Task.WhenAny(held).WaitAsync(Patience);
             Assert.Equal(503, status);
             Assert.Contains("\r\nRetry-After: 2\r\n", head);

@@ -33,7 +33,8 @@ public class BrokenBodyTests(ServiceProcess process) : IClassFixture<ServiceProc
             "80000000\r\n", "FFFFFFFF\r\n", "FFFFFFFFFFFFFFFFFF\r\n", "nonsense\r\n", "-1\r\n", "\r\n", "2\r\n{}XX",
         })
         {
-            Assert.Equal((400, "request.refused"), await SendForProblem(process.Address, Post(path, Chunked, chunk, contentType)));
+            Assert.Equal(
+                (400, "request.refused"), await SendForProblem(process.Address, Post(path, Chunked, chunk, contentType)));
         }
 
         Assert.Empty(process.Troubles);
@@ -44,7 +45,8 @@ public class BrokenBodyTests(ServiceProcess process) : IClassFixture<ServiceProc
     [MemberData(nameof(Calls))]
     public async Task A_body_that_ends_too_soon_is_no_trouble(string path, string contentType)
     {
-        foreach ((string header, string rest) in new[] { ("Content-Length: 100", "[{"), (Chunked, "2\r\n[{\r\n"), (Chunked, "F\r\n[{") })
+        foreach ((string header, string rest) in new[] { ("Content-Length: 100", "[{"), (Chunked, "2\r\n[{\r\n"),
+            (Chunked, "F\r\n[{") })
         {
             string name = $"ends-{Guid.NewGuid():n}";
             await SendAndHangUp(process.Address, Post(path, $"X-Correlation-Id: {name}\r\n{header}", rest, contentType));
@@ -59,7 +61,8 @@ public class BrokenBodyTests(ServiceProcess process) : IClassFixture<ServiceProc
     public async Task A_body_that_does_not_come_is_given_up()
     {
         Assert.Equal(
-            (408, "request.timed-out"), await SendForProblem(process.Address, Post("/v1/assessments", "Content-Length: 100", "{")));
+            (408, "request.timed-out"),
+            await SendForProblem(process.Address, Post("/v1/assessments", "Content-Length: 100", "{")));
         Assert.Empty(process.Troubles);
     }
 

@@ -34,7 +34,8 @@ public class CallerTests
     [Fact]
     public async Task A_browser_may_call_from_the_pages_that_are_listed_and_from_no_other()
     {
-        await using ServiceFixture service = await Start(("Cablewright:AllowedOrigins", "https://shop.example, https://b.example"));
+        await using ServiceFixture service =
+            await Start(("Cablewright:AllowedOrigins", "https://shop.example, https://b.example"));
         Answer listed = await service.Get("/v1/rulesets", ("Origin", "https://shop.example"));
         Assert.Equal("https://shop.example", listed.Headers["Access-Control-Allow-Origin"]);
         Assert.Contains("ETag", listed.Headers["Access-Control-Expose-Headers"]);
@@ -65,14 +66,16 @@ public class CallerTests
     [Fact]
     public async Task A_shop_may_ask_for_only_so_much_too()
     {
-        await using ServiceFixture service = await StartStanding(("Cablewright:ShopWorkPerMinute", $"{2 * WorkBuckets.EachRequest}"));
+        await using ServiceFixture service =
+            await StartStanding(("Cablewright:ShopWorkPerMinute", $"{2 * WorkBuckets.EachRequest}"));
         string key = await service.Key("demo"), other = await service.Key("other");
         for (int i = 0; i < 2; i++) Assert.Equal(200, (await Kits("demo", key)).Status);
         ProblemAssertions.IsProblem(await Kits("demo", key), 429, "requests.too-many");
         Assert.Equal(200, (await Kits("other", other)).Status);
         Assert.Equal(200, (await service.Get(Quick)).Status);
 
-        Task<Answer> Kits(string shop, string shown) => service.Get($"/v1/shops/{shop}/kits", ("Authorization", $"Bearer {shown}"));
+        Task<Answer> Kits(string shop, string shown) =>
+            service.Get($"/v1/shops/{shop}/kits", ("Authorization", $"Bearer {shown}"));
     }
 
     [Fact]

@@ -5,7 +5,9 @@ using Microsoft.AspNetCore.Http;
 
 namespace Cablewright.Service.Tests.Hosting;
 
-/// <summary>Whose address counts behind proxies: each request from a new address passes the limit, a second from the same does not.</summary>
+/// <summary>
+/// Whose address counts behind proxies: each request from a new address passes the limit, a second from the same does not.
+/// </summary>
 public class ProxyTests
 {
     private const string Proxy = "10.1.2.3";

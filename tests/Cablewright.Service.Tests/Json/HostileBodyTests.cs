@@ -9,7 +9,8 @@ public sealed class HostileBodyTests
 {
     private const string Good = """
         { "name": "Estate", "vehicle": { "chargingVoltage": "13.8 V" },
-          "runs": [ { "id": "m\u00e4in", "length": "16 ft", "route": "engine-bay", "count": 2, "price": 4.10, "fitted": false } ] }
+          "runs": [ { "id": "m\u00e4in", "length": "16 ft", "route": "engine-bay", "count": 2, "price": 4.10,
+                      "fitted": false } ] }
         """;
 
     private static readonly byte[] GoodBytes = Encoding.UTF8.GetBytes(Good);

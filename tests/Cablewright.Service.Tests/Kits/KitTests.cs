@@ -175,7 +175,8 @@ public class KitTests(CatalogueServices services) : IClassFixture<CatalogueServi
             ],
             answer.Faults.OrderBy(fault => fault.Pointer, StringComparer.Ordinal));
         ProblemAssertions.IsProblem(
-            await service.Send(HttpMethod.Put, "/v1/shops/faulty/kits/two%20words", key, SomeKit.Named("kit")), 422, "request.faulty");
+            await service.Send(HttpMethod.Put, "/v1/shops/faulty/kits/two%20words", key, SomeKit.Named("kit")), 422,
+            "request.faulty");
         ProblemAssertions.IsProblem(
             await service.Send(HttpMethod.Put, "/v1/shops/faulty/kits/one", key, """{ "nam": "kit" }"""),
             400,
@@ -191,7 +192,8 @@ public class KitTests(CatalogueServices services) : IClassFixture<CatalogueServi
         Assert.Empty(ContractSchemas.Faults("Kit", example));
         CatalogueService service = services[Store.Sqlite];
         Answer answer = await service.Send(
-            HttpMethod.Put, $"/v1/shops/example/kits/{example["sku"]}", (await service.Key("example")).Text, example.ToJsonString());
+            HttpMethod.Put, $"/v1/shops/example/kits/{example["sku"]}", (await service.Key("example")).Text,
+            example.ToJsonString());
         Assert.Equal(201, answer.Status);
     }
 

@@ -91,7 +91,8 @@ public class ShopKitTests(CatalogueServices services) : IClassFixture<CatalogueS
         Assert.Equal(200, all.Status);
         Assert.Empty(ContractSchemas.Faults("KitMatches", all.Json));
         Assert.Equal(["cheap", "dear", "unpriced", "thin"], Skus(all));
-        Assert.Equal((3, 0, 1, 0), (Number(all, "serving"), Number(all, "servingWithChange"), Number(all, "notServing"), Number(all, "untried")));
+        Assert.Equal((3, 0, 1, 0),
+            (Number(all, "serving"), Number(all, "servingWithChange"), Number(all, "notServing"), Number(all, "untried")));
         Assert.Contains(
             all.Json["kits"]![3]!["findings"]!.AsArray(), finding => (string)finding!["code"]! == "kit.wire-thin");
         Assert.Equal(all.Headers["Catalogue-Revision"], all.Json["revision"]!.ToJsonString());
@@ -124,7 +125,8 @@ public class ShopKitTests(CatalogueServices services) : IClassFixture<CatalogueS
         ProblemAssertions.IsProblem(answer, 422, "request.faulty");
         Assert.Equal(
             [
-                ("/after", "kit.cursor-unknown"), ("/build/runs/0/length", "quantity.too-large"), ("/limit", "number.out-of-range"),
+                ("/after", "kit.cursor-unknown"), ("/build/runs/0/length", "quantity.too-large"),
+                ("/limit", "number.out-of-range"),
             ],
             answer.Faults.Order());
     }

@@ -70,7 +70,8 @@ public class LimitTests(ServiceFixture service) : IClassFixture<ServiceFixture>
             (WithoutKey, $"at most {most}; with a shop's key at most {withKey}"),
             ((string)fault["code"]!, (string)fault["accepted"]!));
         string key = await service.Key("limits");
-        Assert.DoesNotContain((pointer, WithoutKey), (await PostList(pointer, withKey, ("Authorization", $"Bearer {key}"))).Faults);
+        Assert.DoesNotContain(
+            (pointer, WithoutKey), (await PostList(pointer, withKey, ("Authorization", $"Bearer {key}"))).Faults);
     }
 
     [Theory]

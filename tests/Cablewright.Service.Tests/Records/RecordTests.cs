@@ -26,7 +26,8 @@ public class RecordTests(CatalogueServices services) : IClassFixture<CatalogueSe
         Assert.Equal(made.Body, read.Body);
         Assert.Equal(
             304,
-            (await service.Send(HttpMethod.Get, made.Headers["Location"], key, null, ("If-None-Match", read.Headers["ETag"]))).Status);
+            (await service.Send(
+                HttpMethod.Get, made.Headers["Location"], key, null, ("If-None-Match", read.Headers["ETag"]))).Status);
         Answer other = await Post(service, key, Builds.With(build => build["name"] = "another name"));
         Assert.Equal(201, other.Status);
         Assert.NotEqual((string)made.Json["id"]!, (string)other.Json["id"]!);

@@ -59,7 +59,8 @@ public class ServiceFixture : WebApplicationFactory<Program>, IAsyncLifetime
     public async Task<string> Key(string shop)
     {
         await Services.GetRequiredService<ShopStore>().AddAsync(shop, CancellationToken.None);
-        var made = await Services.GetRequiredService<KeyStore>().AddAsync(shop, ScopeWords.All, null, null, CancellationToken.None);
+        var made = await Services.GetRequiredService<KeyStore>()
+            .AddAsync(shop, ScopeWords.All, null, null, CancellationToken.None);
         await Services.GetRequiredService<Catalogues>().RefreshAsync(CancellationToken.None);
         return made!.Value.Text;
     }

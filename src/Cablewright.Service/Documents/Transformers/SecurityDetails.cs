@@ -18,7 +18,8 @@ internal static class SecurityDetails
             {
                 Type = SecuritySchemeType.Http,
                 Scheme = "bearer",
-                Description = "A shop's key. Its scopes (kits:read, kits:write, records:read, records:write) say what it may do, with "
+                Description =
+                    "A shop's key. Its scopes (kits:read, kits:write, records:read, records:write) say what it may do, with "
                     + "its own shop's things only. The operator of the service makes and revokes keys.",
             },
         };

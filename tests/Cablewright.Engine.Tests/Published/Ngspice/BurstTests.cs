@@ -61,7 +61,8 @@ public class BurstTests
 
     private static double[]? Lowest(SupplyRig rig, double given, double seconds, bool isStiffened) => Burst.LowestWithin(
         isStiffened ? rig.Complete : rig.Complete with { Capacitors = [] },
-        isStiffened ? rig.Circuit : new SupplyRig(rig.Build with { Vehicle = rig.Build.Vehicle with { Capacitors = [] } }).Circuit,
+        isStiffened ? rig.Circuit : new SupplyRig(
+            rig.Build with { Vehicle = rig.Build.Vehicle with { Capacitors = [] } }).Circuit,
         given,
         seconds);
 
@@ -70,7 +71,8 @@ public class BurstTests
         Battery battery = new() { Id = "starter", Chemistry = Chemistry.Agm, InternalOhms = 0.004 };
         Vehicle vehicle = new() { ChargingVolts = 14.4, BodyReturnOhms = 0.0005, BaseLoadAmps = 40, Batteries = [battery] };
         Polarisation[] settling = [new Polarisation(0.003, 0.02), new Polarisation(0.004, 0.4)];
-        Build build = OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 2000 }) with { Vehicle = vehicle };
+        Build loud = OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 2000 });
+        Build build = loud with { Vehicle = vehicle };
         return which switch
         {
             "farad" => Stiffened(build, Part("bass", 1, 0.002)),
@@ -78,10 +80,17 @@ public class BurstTests
             "two-capacitors" => Stiffened(build, Part("bass", 0.2, 0.0005), Part("starter", 20, 0.005)),
             "settling" => build with { Vehicle = vehicle with { Batteries = [battery with { Polarisation = settling }] } },
             "weak" => Stiffened(
-                build with { Vehicle = vehicle with { Batteries = [battery with { InternalOhms = 0.009, Polarisation = settling }] } },
+                build with
+                {
+                    Vehicle = vehicle with
+                    {
+                        Batteries = [battery with { InternalOhms = 0.009, Polarisation = settling }],
+                    }
+                },
                 Part("bass", 2, 0.001)),
             "current" => Stiffened(
-                build.WithAmplifier(amplifier => amplifier with { PowerSupply = PowerSupply.Unregulated }), Part("bass", 1, 0.002)),
+                build.WithAmplifier(amplifier => amplifier with { PowerSupply = PowerSupply.Unregulated }),
+                Part("bass", 1, 0.002)),
             _ => build,
         };
     }

@@ -9,8 +9,9 @@ using CsCheck;
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 
 /// <summary>
-/// Source: ngspice (Debian) on a netlist put together here from the places' names: for the smallest fault one battery at 12.0 V alone, conductors at 105 °C,
-/// joints, fuses (0.1 V at their rating), the body to the foot of each strap, and in the amplifier its own return; for the largest both at 12.6 V, conductors at 20 °C, and nothing in the return.
+/// Source: ngspice (Debian) on a netlist put together here from the places' names: for the smallest fault one battery at 12.0 V
+/// alone, conductors at 105 °C, joints, fuses (0.1 V at their rating), the body to the foot of each strap, and in the amplifier
+/// its own return; for the largest both at 12.6 V, conductors at 20 °C, and nothing in the return.
 /// </summary>
 public class FaultCurrentTests
 {
@@ -26,7 +27,8 @@ public class FaultCurrentTests
             int node = NodeOf(build, circuit, place);
             Near.Relative(simulator[$"i(vl{place})"], faults.LargestAt(node), 1e-6, $"largest at {place}, A");
             for (int battery = 0; battery < 2; battery++)
-                Near.Relative(simulator[$"i(v{battery}{place})"], faults.SmallestAt(node, battery).Amps, 1e-6, $"smallest at {place} by battery {battery}, A");
+                Near.Relative(simulator[$"i(v{battery}{place})"], faults.SmallestAt(node, battery).Amps, 1e-6,
+                    $"smallest at {place} by battery {battery}, A");
         }
     }, iter: 60, threads: 1);
 
@@ -75,7 +77,8 @@ public class FaultCurrentTests
         yield return Line($"VE{at} {at}e {at}minus 12.0");
         yield return Line($"RE{at} {at}e {at}{given.Id} {given.InternalOhms!.Value:R}");
         foreach (Run run in build.Runs.Take(4))
-            yield return Line($"R{Name(run)}{at} {at}{run.From} {at}{run.To} {Ohms(run, 105) + run.JointOhms!.Value + FuseOhms(run):R}");
+            yield return Line(
+                $"R{Name(run)}{at} {at}{run.From} {at}{run.To} {Ohms(run, 105) + run.JointOhms!.Value + FuseOhms(run):R}");
         Run strap = build.Runs[5 + battery];
         yield return Line($"Rstrap{at} {at}minus {at}{foot} {Ohms(strap, 105) + strap.JointOhms!.Value:R}");
         yield return Line($"Rbody{at} {at}{foot} 0 {build.Vehicle.BodyReturnOhms!.Value:R}");
@@ -85,9 +88,11 @@ public class FaultCurrentTests
     }
 
     private static double Ohms(Run run, double celsius) =>
-        Conductor.Of(run.Conductor.Size!, run.Conductor.Material!.Value).OhmsPerMetre(celsius) * run.LengthMetres / run.Conductor.Count!.Value;
+        Conductor.Of(run.Conductor.Size!, run.Conductor.Material!.Value)
+            .OhmsPerMetre(celsius) * run.LengthMetres / run.Conductor.Count!.Value;
 
-    private static double FuseOhms(Run run) => new[] { run.Fuse, run.FarFuse }.Sum(fuse => fuse?.RatingAmps is { } rating ? 0.1 / rating : 0);
+    private static double FuseOhms(Run run) =>
+        new[] { run.Fuse, run.FarFuse }.Sum(fuse => fuse?.RatingAmps is { } rating ? 0.1 / rating : 0);
 
     private static string Name(Run run) => run.Id.Replace("-", "", StringComparison.Ordinal);
 

@@ -7,8 +7,8 @@ using Cablewright.Engine.Tests.Network;
 namespace Cablewright.Engine.Tests.Published.Ngspice;
 
 /// <summary>
-/// Source: ngspice (Debian), run here on the same circuits with a source of 0 V as the short circuit, whose current it prints. Two batteries,
-/// a return over the body, loops in half of them, an alternator in a third.
+/// Source: ngspice (Debian), run here on the same circuits with a source of 0 V as the short circuit, whose current it prints.
+/// Two batteries, a return over the body, loops in half of them, an alternator in a third.
 /// </summary>
 public class FaultTests
 {
@@ -43,7 +43,8 @@ public class FaultTests
         int node = number % 4 == 0 ? Charging : port.Positive;
 
         var circuit = new FaultCircuit(
-            new FaultNetwork(any.Network.NodeCount, any.Network.Branches, sources, [Ground], new WorkMeter(double.PositiveInfinity)), any.BranchOhms, states, injections);
+            new FaultNetwork(any.Network.NodeCount, any.Network.Branches, sources, [Ground],
+                new WorkMeter(double.PositiveInfinity)), any.BranchOhms, states, injections);
         FaultCircuit.Fault fault = circuit.Between(node, Body, faultOhms);
 
         string netlist = Netlist(any, sources, states, injections, node, faultOhms);
@@ -53,10 +54,12 @@ public class FaultTests
             Near.Absolute(simulator[Name(i)], fault.BranchAmps(i), 1e-6 * fault.Amps, $"branch {i}, A of {netlist}");
     }
 
-    private static string Netlist(Circuit any, SourcePort[] sources, SourceState[] states, double[] injections, int node, double faultOhms)
+    private static string Netlist(
+        Circuit any, SourcePort[] sources, SourceState[] states, double[] injections, int node, double faultOhms)
     {
         var text = new StringBuilder("* a short circuit from a place of the supply to the body\n");
-        for (int i = 0; i < any.BranchOhms.Length; i++) Line(text, $"R{i} {any.Network.Branches[i].From} {any.Network.Branches[i].To} {any.BranchOhms[i]:R}");
+        for (int i = 0; i < any.BranchOhms.Length; i++)
+            Line(text, $"R{i} {any.Network.Branches[i].From} {any.Network.Branches[i].To} {any.BranchOhms[i]:R}");
         for (int i = 0; i < sources.Length; i++)
         {
             Line(text, $"VS{i} s{i} {sources[i].Negative} {states[i].Volts:R}");
@@ -69,7 +72,12 @@ public class FaultTests
         else Line(text, $"Vjoin f {Body} 0");
         text.Append(".options reltol=1e-10 abstol=1e-14 vntol=1e-12 gmin=1e-15\n.control\nset numdgt=15\nop\nprint i(vfault)\n");
         for (int i = 0; i < any.BranchOhms.Length; i++)
-            Line(text, $"let {Name(i)} = ({Volts(any.Network.Branches[i].From)}-{Volts(any.Network.Branches[i].To)})/{any.BranchOhms[i]:R}\nprint {Name(i)}");
+        {
+            Branch branch = any.Network.Branches[i];
+            Line(text, $"let {Name(i)} = ({Volts(branch.From)}-{Volts(branch.To)})/{any.BranchOhms[i]:R}");
+            Line(text, $"print {Name(i)}");
+        }
+
         return text.Append("quit 0\n.endc\n.end\n").ToString();
     }
 
@@ -77,5 +85,6 @@ public class FaultTests
 
     private static string Volts(int node) => node == Ground ? "0" : $"v({node.ToString(CultureInfo.InvariantCulture)})";
 
-    private static void Line(StringBuilder text, FormattableString line) => text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
+    private static void Line(StringBuilder text, FormattableString line) =>
+        text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
 }

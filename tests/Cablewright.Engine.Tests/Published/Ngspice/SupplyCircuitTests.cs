@@ -38,7 +38,8 @@ public class SupplyCircuitTests
         double[]? engine = rig.Circuit.Solve(rig.Circuit.Resting(), given, vehicle);
         if (engine is null)
         {
-            Assert.True(simulator.Count == 0 || simulator.Values.Any(volts => volts < 4), $"the simulator finds a solution of\n{netlist}");
+            Assert.True(simulator.Count == 0 || simulator.Values.Any(volts => volts < 4),
+                $"the simulator finds a solution of\n{netlist}");
             return;
         }
 
@@ -52,7 +53,8 @@ public class SupplyCircuitTests
     public void Most_builds_have_a_solution()
     {
         SupplyRig[] rigs =
-            [.. from tie in Enum.GetValues<Tie>() from number in Enumerable.Range(0, BuildsOfEachKind) select new SupplyRig(SupplyBuilds.Make(number, tie))];
+            [.. from tie in Enum.GetValues<Tie>() from number in Enumerable.Range(0, BuildsOfEachKind)
+                select new SupplyRig(SupplyBuilds.Make(number, tie))];
         Assert.True(rigs.Count(rig => rig.Circuit.Solve(rig.Circuit.Resting(), 100, 30) is not null) > 0.7 * rigs.Length);
     }
 }

@@ -26,8 +26,10 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
     /// <summary>Prints the voltage across each amplifier at rest, with batteries fully settled and capacitors away.</summary>
     public string OperatingPoint() => string.Join('\n',
     [
-        "* batteries at their own voltage", .. Common(), .. build.Vehicle.Batteries.SelectMany((battery, i) => Settled(battery, i)),
-        .. build.Amplifiers.Select(amplifier => Line($".nodeset v({Node(amplifier.Id, Side.Supply)})={rig.Complete.Batteries[0].RestVolts:R}")),
+        "* batteries at their own voltage", .. Common(),
+        .. build.Vehicle.Batteries.SelectMany((battery, i) => Settled(battery, i)),
+        .. build.Amplifiers.Select(
+            amplifier => Line($".nodeset v({Node(amplifier.Id, Side.Supply)})={rig.Complete.Batteries[0].RestVolts:R}")),
         Options, ".control", "set numdgt=15", "op",
         .. build.Amplifiers.Select(amplifier => $"let across_{amplifier.Id} = {Across(amplifier)}\nprint across_{amplifier.Id}"),
         "quit 0", ".endc", ".end", "",
@@ -110,13 +112,15 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
     private IEnumerable<string> Settled(Battery battery, int index)
     {
         double ohms = battery.InternalOhms!.Value + battery.Polarisation.Sum(part => part.Ohms);
-        yield return Line($"V_{battery.Id} e_{battery.Id} {Node(battery.Id, Side.Return)} {rig.Complete.Batteries[index].RestVolts:R}");
+        yield return Line(
+            $"V_{battery.Id} e_{battery.Id} {Node(battery.Id, Side.Return)} {rig.Complete.Batteries[index].RestVolts:R}");
         yield return Line($"R_{battery.Id} e_{battery.Id} {Node(battery.Id, Side.Supply)} {ohms:R}");
     }
 
     private IEnumerable<string> Settling(Battery battery, int index)
     {
-        yield return Line($"V_{battery.Id} e_{battery.Id}_0 {Node(battery.Id, Side.Return)} {rig.Complete.Batteries[index].RestVolts:R}");
+        yield return Line(
+            $"V_{battery.Id} e_{battery.Id}_0 {Node(battery.Id, Side.Return)} {rig.Complete.Batteries[index].RestVolts:R}");
         for (int i = 0; i < battery.Polarisation.Count; i++)
         {
             Polarisation part = battery.Polarisation[i];
@@ -125,12 +129,14 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
             yield return Line($"CP_{battery.Id}_{i} {ends} {part.Seconds / part.Ohms:R} ic=0");
         }
 
-        yield return Line($"R_{battery.Id} e_{battery.Id}_{battery.Polarisation.Count} {Node(battery.Id, Side.Supply)} {battery.InternalOhms!.Value:R}");
+        string across = Line($"e_{battery.Id}_{battery.Polarisation.Count} {Node(battery.Id, Side.Supply)}");
+        yield return Line($"R_{battery.Id} {across} {battery.InternalOhms!.Value:R}");
     }
 
     private IEnumerable<string> Capacitor(Capacitor capacitor, int index)
     {
-        yield return Line($"CS{index} {Node(capacitor.At, Side.Supply)} cs{index} {capacitor.Farads:R} ic={build.Vehicle.ChargingVolts!.Value:R}");
+        string charged = Line($"ic={build.Vehicle.ChargingVolts!.Value:R}");
+        yield return Line($"CS{index} {Node(capacitor.At, Side.Supply)} cs{index} {capacitor.Farads:R} {charged}");
         yield return Line($"RS{index} cs{index} {Node(capacitor.At, Side.Return)} {capacitor.SeriesOhms!.Value:R}");
     }
 
