@@ -20,7 +20,7 @@ public class CircuitBenchmarks
     private const double Tolerance = 1e-6;
 
     private readonly string netlistPath = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName() + ".cir");
-    private readonly CircuitModel wiring;
+    private readonly CircuitModel circuit;
     private readonly double[] branchOhms;
     private readonly double[] heldVolts;
     private readonly SourceState[] sources;
@@ -32,16 +32,16 @@ public class CircuitBenchmarks
         Assessment answer = Assessor.Assess(StarBuild.Small, RulesetLibrary.Newest);
         CompleteBuild build =
             BuildCompletion.Complete(StarBuild.Small, RulesetLibrary.Newest, WorkBudgets.MeterFor(StarBuild.Small));
-        wiring = new CircuitModel(build);
-        branchOhms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms];
-        heldVolts = wiring.HeldVoltsIn(OperatingCase.Running);
-        sources = wiring.SourcesIn(OperatingCase.Running);
+        circuit = new CircuitModel(build);
+        branchOhms = [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. circuit.FixedOhms];
+        heldVolts = circuit.FixedVoltsIn(OperatingCase.Running);
+        sources = circuit.SourcesIn(OperatingCase.Running);
         loads = [.. build.Draws.Select(draw => draw.Full)];
         // The netlist knows stated straps only, and this build has one assumed.
         netlist = new AnswerNetlist(StarBuild.Small, answer).Text()
             .Replace(
                 "\nRbody ",
-                FormattableString.Invariant($"\nRstrap foot 0 {wiring.FixedOhms[0]:R}\nRbody "),
+                FormattableString.Invariant($"\nRstrap foot 0 {circuit.FixedOhms[0]:R}\nRbody "),
                 StringComparison.Ordinal);
     }
 
@@ -53,7 +53,7 @@ public class CircuitBenchmarks
         Solve();
         for (int load = 0; load < loads.Length; load++)
         {
-            double simulator = printed[$"across_a{load}"], engine = wiring.Solver.LoadVolts(load);
+            double simulator = printed[$"across_a{load}"], engine = circuit.Solver.LoadVolts(load);
             if (Math.Abs(simulator / engine - 1) > Tolerance)
                 throw new InvalidOperationException($"a{load}: engine {engine:R} V, simulator {simulator:R} V");
         }
@@ -63,10 +63,10 @@ public class CircuitBenchmarks
     public void DeleteNetlist() => File.Delete(netlistPath);
 
     [Benchmark(Baseline = true)]
-    public bool Solve() => wiring.Solver.Solve(branchOhms, sources, loads, heldVolts);
+    public bool Solve() => circuit.Solver.Solve(branchOhms, sources, loads, heldVolts);
 
     [Benchmark]
-    public bool PrepareAndSolve() => new CircuitSolver(wiring.Network).Solve(branchOhms, sources, loads, heldVolts);
+    public bool PrepareAndSolve() => new CircuitSolver(circuit.Network).Solve(branchOhms, sources, loads, heldVolts);
 
     [Benchmark]
     public Dictionary<string, double> Ngspice() => Simulator.PrintedByFile(netlistPath);

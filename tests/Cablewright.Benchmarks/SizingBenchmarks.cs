@@ -33,8 +33,8 @@ public class SizingBenchmarks
     public int Choose()
     {
         CompleteBuild build = BuildCompletion.Complete(open, RulesetLibrary.Newest, WorkBudgets.MeterFor(open));
-        SizedBuild sized = Sizer.Size(build, new Evaluator(build));
-        return sized.Evaluation.Breaches.Count;
+        SizedBuild sized = Sizer.Size(new Evaluator(build));
+        return sized.Evaluation.Violations.Count;
     }
 
     [Benchmark]

@@ -52,7 +52,7 @@ internal static class Assessed
         [.. answer.Runs.Select(run => run.ResistanceMilliohms / 1000), .. wiring.FixedOhms],
         wiring.SourcesIn(operatingCase),
         [.. complete.Draws.Select(draw => draw.Full), .. wiring.OthersIn(operatingCase)],
-        wiring.HeldVoltsIn(operatingCase));
+        wiring.FixedVoltsIn(operatingCase));
 
     /// <summary>
     /// With several batteries, or an alternator at a place of its own, an answer takes the worst of several cases, run by run,

@@ -16,7 +16,7 @@ public sealed record AreaByWay(AuditWay Way, Interval AreaMm2);
 /// <param name="IsPossible">Whether all measurements allow it.</param>
 public sealed record MetalCandidate(Material Material, bool IsPossible);
 
-/// <summary>What a conductor of the true size and metal may carry without end.</summary>
+/// <summary>What a conductor of the true size and metal may carry continuously.</summary>
 /// <param name="AirCelsius">The surroundings, in degrees Celsius.</param>
 /// <param name="Amps">The figure at the estimated area; <c>null</c> outside the sizes known here.</param>
 /// <param name="LeastAmps">The figure at the least area that the measurements allow.</param>
@@ -76,7 +76,7 @@ public sealed record CableAudit
     /// <summary>The largest metric size likewise; <c>null</c> below 0.5 mm².</summary>
     public required ConductorSize? SoldAsMetric { get; init; }
 
-    /// <summary>What it bears in the cabin and in the engine bay.</summary>
+    /// <summary>Its ampacity in the cabin and in the engine bay.</summary>
     public required IReadOnlyList<TrueAmpacity> Ampacities { get; init; }
 
     /// <summary>What was found, the worst first.</summary>

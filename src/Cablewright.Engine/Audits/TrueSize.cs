@@ -43,7 +43,7 @@ internal static class TrueSize
 
     public static ConductorSize? LargestMetricFor(double areaMm2, Ruleset ruleset) => LargestFor(Metrics, areaMm2, ruleset);
 
-    /// <summary>What may be carried without end, between two gauges along the straight line of the logarithms.</summary>
+    /// <summary>What may be carried continuously, between two gauges along the straight line of the logarithms.</summary>
     /// <returns>Amperes; <c>null</c> outside 22 to 4/0 AWG.</returns>
     public static double? AmpsOf(
         double areaMm2, Material material, double insulationCelsius, double airCelsius, Ruleset ruleset)

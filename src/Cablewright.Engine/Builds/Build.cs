@@ -276,7 +276,7 @@ public sealed record Isolator
     /// <summary>How it does that.</summary>
     public required IsolatorKind Kind { get; init; }
 
-    /// <summary>Lasting current that it is rated for; a charger's output current. In amperes.</summary>
+    /// <summary>Continuous current that it is rated for; a charger's output current. In amperes.</summary>
     public double? RatedAmps { get; init; }
 
     /// <summary>A relay's closed contacts, in ohms.</summary>

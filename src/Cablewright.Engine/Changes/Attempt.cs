@@ -15,5 +15,6 @@ internal sealed record Attempt(Variant? Variant, bool BreaksMore)
     public bool Stands => Variant is { Stands: true };
 
     /// <summary>The rules that fail.</summary>
-    public IEnumerable<Breach> Fails => Variant is null ? [] : Variant.Breaches.Where(breach => breach.Severity is Severity.Fail);
+    public IEnumerable<Violation> Fails =>
+        Variant is null ? [] : Variant.Violations.Where(violation => violation.Severity is Severity.Fail);
 }

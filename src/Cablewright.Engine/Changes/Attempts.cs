@@ -12,7 +12,7 @@ namespace Cablewright.Engine.Changes;
 /// <summary>Assesses a build with something changed, as long as there is work left.</summary>
 /// <remarks>
 /// Where conductors are open, a search goes over the build with each of them as strong as it may be, and only what it finds is
-/// assessed with the conductors chosen: nothing that is chosen loses less or bears more.
+/// assessed with the conductors chosen: nothing that is chosen loses less or carries more.
 /// </remarks>
 internal sealed class Attempts
 {
@@ -22,7 +22,7 @@ internal sealed class Attempts
     private readonly Variant present;
     private readonly Build stated;
     private readonly Build strongest;
-    private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> failing;
+    private readonly HashSet<(ViolationKind Kind, RunEnd End)> failing;
     private readonly WorkMeter work;
     private (Change Change, Attempt Attempt)? nearest;
 
@@ -36,7 +36,7 @@ internal sealed class Attempts
         stated = present.Build.Stated with { Include = [] };
         HasOpen = present.Build.Runs.Any(run => run.Given is null);
         strongest = HasOpen ? Strongest(present) : stated;
-        failing = [.. present.Breaches.Where(breach => breach.Severity is Severity.Fail).Select(Key)];
+        failing = [.. present.Violations.Where(violation => violation.Severity is Severity.Fail).Select(Key)];
     }
 
     /// <summary>Whether a conductor is to be chosen.</summary>
@@ -70,20 +70,21 @@ internal sealed class Attempts
         return new Attempt(
             variant,
             variant is not null
-                && variant.Breaches.Any(breach => breach.Severity is Severity.Fail && !failing.Contains(Key(breach))));
+                && variant.Violations.Any(violation => violation.Severity is Severity.Fail && !failing.Contains(Key(violation))));
     });
 
     /// <summary>Whether no choice of open conductors can stand where the strongest leave this.</summary>
     public static bool IsBeyondChoice(Attempt quick) =>
-        quick.Variant is null || quick.Fails.Any(breach => breach.Kind is BreachKind.DropOverLimit or BreachKind.VoltageCollapse);
+        quick.Variant is null
+            || quick.Fails.Any(violation => violation.Kind is ViolationKind.DropOverLimit or ViolationKind.VoltageCollapse);
 
-    private static (BreachKind, int, bool) Key(Breach breach) => (breach.Kind, breach.Index, breach.IsFar);
+    private static (ViolationKind, RunEnd) Key(Violation violation) => (violation.Kind, violation.End);
 
     private static (int Fails, double Excess) Distance(Attempt attempt) => (
         attempt.Fails.Count(),
-        attempt.Fails.Where(
-            breach => breach.Kind is BreachKind.DropOverLimit or BreachKind.OverAmpacity or BreachKind.FuseBelowLoad)
-            .Select(breach => Significant.Round(breach.Measured / breach.Limit)).DefaultIfEmpty(0).Max());
+        attempt.Fails.Where(violation =>
+            violation.Kind is ViolationKind.DropOverLimit or ViolationKind.OverAmpacity or ViolationKind.FuseBelowLoad)
+            .Select(violation => Significant.Round(violation.Measured / violation.Limit)).DefaultIfEmpty(0).Max());
 
     private static Build Strongest(Variant present)
     {
@@ -91,7 +92,7 @@ internal sealed class Attempts
         var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         ConductorChoice[] conductors = [.. build.Runs.Select((run, index) => run.Given is null
             ? CandidateList.For(run, build.Stated, costs, CandidateList.MostInParallel)[^1]
-            : present.Sized.Evaluation.Decision.Conductors[index])];
-        return SettledBuild.WithFusesOpen(build, SizingTask.WithoutFuses(conductors));
+            : present.Sized.Evaluation.Design.Conductors[index])];
+        return FrozenBuild.WithFusesOpen(build, SizingTask.WithoutFuses(conductors));
     }
 }

@@ -16,11 +16,11 @@ internal static class BuildEdits
         build.WithRun(index, run => run with { Conductor = change(run.Conductor) });
 
     /// <summary>The build with one fuse changed.</summary>
-    public static Build WithFuse(this Build build, FusePlace place, Func<FuseWish?, FuseWish?> change) =>
+    public static Build WithFuse(this Build build, RunEnd place, Func<FuseWish?, FuseWish?> change) =>
         build.WithRun(
             place.Run, run => place.IsFar ? run with { FarFuse = change(run.FarFuse) } : run with { Fuse = change(run.Fuse) });
 
     /// <summary>What a build states of a fuse.</summary>
-    public static FuseWish? FuseAt(this Build build, FusePlace place) =>
+    public static FuseWish? FuseAt(this Build build, RunEnd place) =>
         place.IsFar ? build.Runs[place.Run].FarFuse : build.Runs[place.Run].Fuse;
 }

@@ -29,7 +29,7 @@ internal sealed record Change
     public IReadOnlyList<string> Amplifiers { get; init; } = [];
 
     /// <summary>Fuses that it leaves open; what is chosen for them is stated once the change is found.</summary>
-    public IReadOnlyList<FusePlace> OpenFuses { get; init; } = [];
+    public IReadOnlyList<RunEnd> OpenFuses { get; init; } = [];
 
     /// <summary>A change of which nothing is said, since it only leaves something open or as it was.</summary>
     public static Change Unsaid(Func<Build, Build> apply) =>
@@ -49,8 +49,3 @@ internal sealed record Change
         OpenFuses = [.. OpenFuses, .. other.OpenFuses],
     };
 }
-
-/// <summary>The place of a fuse: an end of a run.</summary>
-/// <param name="Run">The run.</param>
-/// <param name="IsFar">Its end rather than its start.</param>
-internal readonly record struct FusePlace(int Run, bool IsFar);

@@ -22,7 +22,7 @@ internal sealed class ChangeFinder
     private readonly FuseChanges fuses;
     private readonly ConductorChanges conductors;
     private readonly ChoiceChanges choices;
-    private readonly Breach[] fails;
+    private readonly Violation[] fails;
     private readonly List<(Change Change, Variant After)> found = [];
 
     private ChangeFinder(Variant present, WorkMeter meter)
@@ -35,7 +35,7 @@ internal sealed class ChangeFinder
         fuses = new FuseChanges(build);
         conductors = new ConductorChanges(build);
         choices = new ChoiceChanges(build);
-        fails = [.. present.Breaches.Where(breach => breach.Severity is Severity.Fail)];
+        fails = [.. present.Violations.Where(violation => violation.Severity is Severity.Fail)];
     }
 
     /// <summary>Looks for what would make a failing build feasible.</summary>
@@ -50,7 +50,7 @@ internal sealed class ChangeFinder
     {
         IReadOnlyList<int> runs = Relevance.Order(present, fails);
         int[] amplifiers = Relevance.Amplifiers(present);
-        foreach (Breach breach in fails) OfParts(breach);
+        foreach (Violation violation in fails) OfParts(violation);
         if (amplifiers.Length > 1) Keep(search.Find(PowerChanges.OfAll(stated)));
         for (int rank = 0; rank < Math.Max(runs.Count, amplifiers.Length) && !attempts.IsOutOfWork; rank++)
         {
@@ -92,37 +92,37 @@ internal sealed class ChangeFinder
     {
         Keep(search.Find(ladder));
         if (search.First is not { Stands: false } first || !fuses.Given.Any(place => place.Run == run)) return;
-        if (!first.Fails.Any(breach => breach.Index == run && Concerns.Fuse(breach.Kind))) return;
+        if (!first.Fails.Any(violation => violation.Index == run && Concerns.Fuse(violation.Kind))) return;
         Keep(search.Find(ladder with { At = place => WithOwnFuses(ladder.At(place), run) }));
     }
 
-    private void OfParts(Breach breach)
+    private void OfParts(Violation violation)
     {
-        if (breach.Kind is BreachKind.EngineOffTooShort)
+        if (violation.Kind is ViolationKind.EngineOffTooShort)
         {
             for (int battery = 0; battery < stated.Vehicle.Batteries.Count; battery++)
                 Keep(search.Find(PartChanges.Battery(build, battery)));
         }
 
-        if (breach.Index >= stated.Runs.Count) return;
-        if (breach.Kind is BreachKind.IsolatorOverRated) Keep(PartChanges.Isolator(build, breach));
-        if (breach.Kind is BreachKind.FuseTooFar) Keep(fuses.Nearer(new FusePlace(breach.Index, breach.IsFar)));
-        if (breach.Kind is BreachKind.TerminalTooSmall && build.Runs[breach.Index].Given is not null)
-            OfConductor(breach.Index, conductors.Smaller(breach.Index));
-        if (Concerns.Heat(breach.Kind)) Keep(search.Find(PartChanges.Insulation(build, breach.Index)));
-        if (!Concerns.Fuse(breach.Kind)) return;
-        HashSet<int> guards = [.. present.Sized.Evaluation.Guards.GuardsOf(breach.Index)];
-        foreach (FusePlace place in fuses.Given.Where(place => place.Run == breach.Index || guards.Contains(place.Run)))
+        if (violation.Index >= stated.Runs.Count) return;
+        if (violation.Kind is ViolationKind.IsolatorOverRated) Keep(PartChanges.Isolator(build, violation));
+        if (violation.Kind is ViolationKind.FuseTooFar) Keep(fuses.Nearer(violation.End));
+        if (violation.Kind is ViolationKind.TerminalTooSmall && build.Runs[violation.Index].Given is not null)
+            OfConductor(violation.Index, conductors.Smaller(violation.Index));
+        if (Concerns.Heat(violation.Kind)) Keep(search.Find(PartChanges.Insulation(build, violation.Index)));
+        if (!Concerns.Fuse(violation.Kind)) return;
+        HashSet<int> devices = [.. present.Sized.Evaluation.Protection.RunsProtecting(violation.Index)];
+        foreach (RunEnd place in fuses.Given.Where(place => place.Run == violation.Index || devices.Contains(place.Run)))
             OfFuse(place);
     }
 
-    private void OfFuse(FusePlace place)
+    private void OfFuse(RunEnd place)
     {
         if (found.Exists(each => each.Change.Kind is ChangeKind.Fuse && each.Change.Runs.Contains(build.Runs[place.Run].Id)))
             return;
         foreach (Change change in fuses.Anew(place))
         {
-            if (attempts.Quick(change) is { } quick && quick.Fails.Any(breach => !Concerns.Fuse(breach.Kind))) return;
+            if (attempts.Quick(change) is { } quick && quick.Fails.Any(violation => !Concerns.Fuse(violation.Kind))) return;
             if (Keep(change)) return;
         }
     }

@@ -6,12 +6,14 @@ namespace Cablewright.Engine.Changes;
 internal static class Concerns
 {
     /// <summary>Whether another fuse, or one where there is none, may cure it.</summary>
-    public static bool Fuse(BreachKind kind) => kind is BreachKind.FuseMissingAtBattery or BreachKind.FuseMissingAtReduction
-        or BreachKind.FuseAboveConductor or BreachKind.NoFuseFits or BreachKind.ParallelUnguarded or BreachKind.InterruptingTooLow
-        or BreachKind.FuseMayNotOpen or BreachKind.FuseOpensTooLate or BreachKind.FuseVoltageTooLow or BreachKind.FuseBelowLoad;
+    public static bool Fuse(ViolationKind kind) =>
+        kind is ViolationKind.FuseMissingAtBattery or ViolationKind.FuseMissingAtReduction
+        or ViolationKind.FuseAboveConductor or ViolationKind.NoFuseFits or ViolationKind.ParallelUnprotected
+        or ViolationKind.InterruptingTooLow or ViolationKind.FuseMayNotOpen or ViolationKind.FuseClearsTooLate
+        or ViolationKind.FuseVoltageTooLow or ViolationKind.FuseBelowLoad;
 
     /// <summary>Whether a higher insulation rating may cure it.</summary>
-    public static bool Heat(BreachKind kind) => kind is BreachKind.OverAmpacity or BreachKind.SurroundingsTooHot
-        or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction or BreachKind.NoFuseFits
-        or BreachKind.ParallelUnguarded;
+    public static bool Heat(ViolationKind kind) => kind is ViolationKind.OverAmpacity or ViolationKind.SurroundingsTooHot
+        or ViolationKind.FuseAboveConductor or ViolationKind.FuseMissingAtReduction or ViolationKind.NoFuseFits
+        or ViolationKind.ParallelUnprotected;
 }

@@ -15,35 +15,35 @@ internal sealed class FuseChanges(CompleteBuild build)
     private const string DistanceMember = "/distanceFromSource";
 
     /// <summary>The places of the supply side about which the build says something: a rating, or that there is none.</summary>
-    public IReadOnlyList<FusePlace> Given { get; } =
+    public IReadOnlyList<RunEnd> Given { get; } =
         [.. Enumerable.Range(0, build.Stated.Runs.Count).Where(run => build.Runs[run].Side is Side.Supply)
-            .SelectMany(run => new[] { new FusePlace(run, false), new FusePlace(run, true) })
-            .Where(place => SlotOf(build, place) is { RatingAmps: not null } or { Refused: true })];
+            .SelectMany(RunEnd.Of)
+            .Where(place => build.SlotAt(place) is { RatingAmps: not null } or { Refused: true })];
 
     /// <summary>A fuse chosen anew: of the family that is there, of the usual one, of those whose opening band is read.</summary>
-    public IEnumerable<Change> Anew(FusePlace place)
+    public IEnumerable<Change> Anew(RunEnd place)
     {
-        FuseSlot slot = SlotOf(build, place);
+        FuseSlot slot = build.SlotAt(place);
         yield return Open(place);
         if (slot.Refused) yield break;
         yield return OfFamily(place, null);
-        foreach (FuseFamily family in FuseFamily.All.Where(family => family.OpeningBand.IsRead && family.Name != slot.Family))
+        foreach (FuseFamily family in FuseFamily.All.Where(family => family.TimeCurrentBand.IsRead && family.Name != slot.Family))
             yield return OfFamily(place, family.Name);
     }
 
     /// <summary>
     /// A fuse left open, its family kept and no farther from its source than is allowed; where there is none, whatever is needed.
     /// </summary>
-    public Change Open(FusePlace place) => Open(
+    public Change Open(RunEnd place) => Open(
         place,
         wish => wish is { Fitted: true }
             ? wish with { RatingAmps = null, PerConductor = null, DistanceMetres = Allowed(wish.DistanceMetres) }
             : null);
 
     /// <summary>The fuse no farther from its source than is allowed.</summary>
-    public Change Nearer(FusePlace place)
+    public Change Nearer(RunEnd place)
     {
-        FuseSlot slot = SlotOf(build, place);
+        FuseSlot slot = build.SlotAt(place);
         double now = slot.DistanceMetres!.Value;
         WrittenFigure to = Farthest;
         return new Change
@@ -61,7 +61,7 @@ internal sealed class FuseChanges(CompleteBuild build)
     public Change Stated(Change change, Variant variant) => change.OpenFuses.Aggregate(
         change with { OpenFuses = [] }, (all, place) => all.And(Fitted(place, variant) ?? AsItWas(place)));
 
-    private Change OfFamily(FusePlace place, FuseFamilyName? family) => Open(place, wish => wish! with
+    private Change OfFamily(RunEnd place, FuseFamilyName? family) => Open(place, wish => wish! with
     {
         RatingAmps = null,
         Family = family,
@@ -72,18 +72,18 @@ internal sealed class FuseChanges(CompleteBuild build)
     });
 
     /// <summary>Nothing is said of it until the fuse is known.</summary>
-    private static Change Open(FusePlace place, Func<FuseWish?, FuseWish?> open) =>
+    private static Change Open(RunEnd place, Func<FuseWish?, FuseWish?> open) =>
         Change.Unsaid(changed => changed.WithFuse(place, open)) with { OpenFuses = [place] };
 
-    private Change AsItWas(FusePlace place) => Change.Unsaid(changed => changed.WithFuse(place, _ => build.Stated.FuseAt(place)));
+    private Change AsItWas(RunEnd place) => Change.Unsaid(changed => changed.WithFuse(place, _ => build.Stated.FuseAt(place)));
 
     /// <summary>The fuse that stands in a place; <c>null</c> where it is the one that is given.</summary>
-    private Change? Fitted(FusePlace place, Variant variant)
+    private Change? Fitted(RunEnd place, Variant variant)
     {
-        Decision decision = variant.Sized.Evaluation.Decision;
-        FuseSlot slot = SlotOf(build, place);
-        if ((place.IsFar ? decision.Far : decision.Near)[place.Run] is not { } fuse) return null;
-        bool isShared = decision.Conductors[place.Run].Count > 1;
+        Design design = variant.Sized.Evaluation.Design;
+        FuseSlot slot = build.SlotAt(place);
+        if (design.FuseAt(place) is not { } fuse) return null;
+        bool isShared = design.Conductors[place.Run].Count > 1;
         FuseWish? left = variant.Build.Stated.FuseAt(place);
         Edit[] edits = [.. Edits(place, left, fuse, isShared)];
         if (edits.Length == 0) return null;
@@ -106,18 +106,18 @@ internal sealed class FuseChanges(CompleteBuild build)
         };
     }
 
-    private string Words(FusePlace place, FuseSlot slot, FittedFuse fuse, bool isShared)
+    private string Words(RunEnd place, FuseSlot slot, FittedFuse fuse, bool isShared)
     {
         CompleteRun run = build.Runs[place.Run];
         string each = isShared && fuse.PerConductor ? " for each conductor" : "";
         string instead = slot.RatingAmps is { } before ? $" in place of {Phrase.Amps(before)}" : "";
         return $"fit a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}){each} in run \"{run.Id}\" at "
-            + $"\"{(place.IsFar ? run.To : run.From)}\"{instead}";
+            + $"\"{build.PlaceAt(place)}\"{instead}";
     }
 
-    private IEnumerable<Edit> Edits(FusePlace place, FuseWish? left, FittedFuse fuse, bool isShared)
+    private IEnumerable<Edit> Edits(RunEnd place, FuseWish? left, FittedFuse fuse, bool isShared)
     {
-        FuseSlot slot = SlotOf(build, place);
+        FuseSlot slot = build.SlotAt(place);
         FuseFamilyName? family = build.Stated.FuseAt(place)?.Family;
         if (slot.Refused) yield return new Edit(slot.Pointer + "/fitted", "false", "true");
         if (slot.RatingAmps != fuse.RatingAmps)
@@ -144,7 +144,4 @@ internal sealed class FuseChanges(CompleteBuild build)
     private static string? Amps(double? value) => value is { } amps ? Steps.Text(amps, "A") : null;
 
     private static string? Flag(bool? value) => value is { } flag ? flag ? "true" : "false" : null;
-
-    private static FuseSlot SlotOf(CompleteBuild build, FusePlace place) =>
-        place.IsFar ? build.Runs[place.Run].Far : build.Runs[place.Run].Near;
 }

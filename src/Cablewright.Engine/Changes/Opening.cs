@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Vocabulary;
@@ -20,7 +21,7 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
     public Change? Find(IReadOnlyList<int> byLoss, bool isLastResort)
     {
         int[] given = [.. byLoss.Where(run => build.Runs[run].Given is not null)];
-        IReadOnlyList<FusePlace> places = fuses.Given;
+        IReadOnlyList<RunEnd> places = fuses.Given;
         if (places.Count > 1 && attempts.Full(Open([], places)) is { Stands: true })
             return Named([], Fewest(places, some => Open([], some)), Change.Unsaid(same => same));
         if (given.Length == 0) return null;
@@ -37,7 +38,7 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
             ?? Named(given, places, Change.Unsaid(same => same));
     }
 
-    private Change? WithLess(int[] given, IReadOnlyList<FusePlace> places, Ladder shares)
+    private Change? WithLess(int[] given, IReadOnlyList<RunEnd> places, Ladder shares)
     {
         var coarse = new Ladder(shares.Count / PercentStep, place => Open(given, places).And(shares.At(place * PercentStep)));
         return new LadderSearch(attempts).FindFull(coarse) is { } found
@@ -64,7 +65,7 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
         }
     }
 
-    private Change Open(IReadOnlyList<int> runs, IReadOnlyList<FusePlace> places) =>
+    private Change Open(IReadOnlyList<int> runs, IReadOnlyList<RunEnd> places) =>
         places.Select(fuses.Open).Aggregate(
             Change.Unsaid(changed => runs.Aggregate(
                 changed with { Limits = changed.Limits with { MaxDropVolts = build.Drop.HardVolts, MaxDropFraction = null } },
@@ -75,13 +76,13 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
         build.Runs[run].Given!.Material is Material.TinnedCopper ? Material.TinnedCopper : Material.Copper;
 
     /// <summary>What is chosen for what was left open, stated.</summary>
-    private Change? Named(IReadOnlyList<int> runs, IReadOnlyList<FusePlace> places, Change besides)
+    private Change? Named(IReadOnlyList<int> runs, IReadOnlyList<RunEnd> places, Change besides)
     {
         if (attempts.Full(Open(runs, places).And(besides)) is not { Variant: { } variant }) return null;
         Change named = besides;
         foreach (int run in runs.Order())
         {
-            ConductorChoice choice = variant.Sized.Evaluation.Decision.Conductors[run];
+            ConductorChoice choice = variant.Sized.Evaluation.Design.Conductors[run];
             if (choice != conductors.Now(run)) named = named.And(conductors.To(run, choice));
         }
 

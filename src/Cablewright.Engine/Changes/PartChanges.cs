@@ -37,8 +37,8 @@ internal static class PartChanges
         });
     }
 
-    /// <summary>An isolator rated for the lasting current through it.</summary>
-    public static Change Isolator(CompleteBuild build, Breach overRated)
+    /// <summary>An isolator rated for the continuous current through it.</summary>
+    public static Change Isolator(CompleteBuild build, Violation overRated)
     {
         CompleteRun run = build.Runs[overRated.Index];
         WrittenFigure to = Steps.Up(overRated.Measured, "A");

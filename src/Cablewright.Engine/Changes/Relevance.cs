@@ -12,30 +12,30 @@ internal static class Relevance
     /// The stated runs: those that fail first, then by the voltage that they take of the amplifiers that lose too much, then by
     /// loss.
     /// </summary>
-    public static IReadOnlyList<int> Order(Variant present, IReadOnlyList<Breach> fails)
+    public static IReadOnlyList<int> Order(Variant present, IReadOnlyList<Violation> fails)
     {
-        WorstCurrents currents = present.Sized.Evaluation.Currents;
+        OperatingEnvelope envelope = present.Sized.Evaluation.Envelope;
         double[] volts = new double[present.Build.Runs.Count];
-        foreach (Breach breach in fails.Where(breach => breach.Kind is BreachKind.DropOverLimit))
+        foreach (Violation violation in fails.Where(violation => violation.Kind is ViolationKind.DropOverLimit))
         {
-            OperatingPoint point = currents.WorstPointOf(breach.Index);
-            double[] division = present.Evaluator.Division(breach.Index, point);
+            OperatingPoint point = envelope.WorstPointOf(violation.Index);
+            double[] division = present.Evaluator.Division(violation.Index, point);
             for (int run = 0; run < volts.Length; run++)
                 volts[run] = Math.Max(volts[run], Math.Abs(division[run] * point.PeakAmps[run] * point.Ohms[run]));
         }
 
-        HashSet<int> failing = [.. fails.Where(breach => IsAboutRun(breach.Kind)).Select(breach => breach.Index)];
+        HashSet<int> failing = [.. fails.Where(violation => IsAboutRun(violation.Kind)).Select(violation => violation.Index)];
         return [.. Enumerable.Range(0, present.Build.Stated.Runs.Count)
             .OrderByDescending(failing.Contains)
             .ThenByDescending(run => Significant.Round(volts[run]))
-            .ThenByDescending(run => Significant.Round(currents.Ohms[run] * currents.PeakAmps[run] * currents.PeakAmps[run]))];
+            .ThenByDescending(run => Significant.Round(envelope.Ohms[run] * envelope.PeakAmps[run] * envelope.PeakAmps[run]))];
     }
 
     /// <summary>The amplifiers, the one that draws most first.</summary>
     public static int[] Amplifiers(Variant present) =>
         [.. Enumerable.Range(0, present.Build.Draws.Count)
-            .OrderByDescending(amplifier => Significant.Round(present.Sized.Evaluation.Currents.LoadAmps[amplifier]))];
+            .OrderByDescending(amplifier => Significant.Round(present.Sized.Evaluation.Envelope.LoadAmps[amplifier]))];
 
-    private static bool IsAboutRun(BreachKind kind) =>
-        kind is not (BreachKind.DropOverLimit or BreachKind.VoltageCollapse or BreachKind.EngineOffTooShort);
+    private static bool IsAboutRun(ViolationKind kind) =>
+        kind is not (ViolationKind.DropOverLimit or ViolationKind.VoltageCollapse or ViolationKind.EngineOffTooShort);
 }

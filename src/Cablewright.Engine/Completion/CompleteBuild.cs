@@ -61,6 +61,12 @@ internal sealed record CompleteBuild
     /// <summary>Battery voltage with the engine off or the alternator overrun; never above the charging voltage.</summary>
     public double LowestSupplyVolts => Math.Min(ChargingVolts, Ruleset["circuit.lowest-supply-voltage"].Value * NominalFactor);
 
+    /// <summary>What is said of the fuse at an end of a run.</summary>
+    public FuseSlot SlotAt(RunEnd end) => end.IsFar ? Runs[end.Run].Far : Runs[end.Run].Near;
+
+    /// <summary>The place at an end of a run.</summary>
+    public string PlaceAt(RunEnd end) => end.IsFar ? Runs[end.Run].To : Runs[end.Run].From;
+
     public double HighestSupplyVolts => Ruleset["circuit.highest-supply-voltage"].Value * NominalFactor;
 }
 

@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Completion;
 /// <summary>Works out what an amplifier draws from what is stated of it.</summary>
 /// <remarks>
 /// The input current a maker states wins over output and efficiency; where only the amplifier's own fuse is known, that fuse's
-/// rating is taken as a lasting current, since it cannot draw more for long.
+/// rating is taken as a continuous current, since it cannot draw more for long.
 /// </remarks>
 internal static class DrawCompletion
 {

@@ -11,12 +11,14 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Designs;
 
 /// <summary>A build and all that was worked out of it, before it is put into words.</summary>
-/// <param name="Build">The build, completed.</param>
 /// <param name="Evaluator">What worked it out.</param>
 /// <param name="Sized">What was decided.</param>
 /// <param name="Supply">What the supply can give.</param>
-internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBuild Sized, SupplyReport Supply)
+internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyReport Supply)
 {
+    /// <summary>The build, completed.</summary>
+    public CompleteBuild Build => Evaluator.Model.Build;
+
     /// <summary>Works a build out.</summary>
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
@@ -24,10 +26,9 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
     /// <param name="proves">Whether the best choice is looked for and proven; a good one will else do.</param>
     public static Variant Of(Build build, Ruleset ruleset, WorkMeter meter, bool proves = true)
     {
-        CompleteBuild complete = BuildCompletion.Complete(build, ruleset, meter);
-        var evaluator = new Evaluator(complete);
-        SizedBuild sized = Sizer.Size(complete, evaluator, proves);
-        return new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation));
+        var evaluator = new Evaluator(BuildCompletion.Complete(build, ruleset, meter));
+        SizedBuild sized = Sizer.Size(evaluator, proves);
+        return new Variant(evaluator, sized, SupplyJudgement.Of(evaluator.Model, sized.Evaluation));
     }
 
     /// <summary>
@@ -36,10 +37,9 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
     /// </summary>
     public static Variant? TryOf(Build build, Ruleset ruleset, WorkMeter meter)
     {
-        CompleteBuild complete = BuildCompletion.Complete(build, ruleset, meter);
-        var evaluator = new Evaluator(complete);
-        return Sizer.TrySize(complete, evaluator) is { } sized
-            ? new Variant(complete, evaluator, sized, SupplyJudgement.Of(complete, evaluator.Wiring, sized.Evaluation))
+        var evaluator = new Evaluator(BuildCompletion.Complete(build, ruleset, meter));
+        return Sizer.TrySize(evaluator) is { } sized
+            ? new Variant(evaluator, sized, SupplyJudgement.Of(evaluator.Model, sized.Evaluation))
             : null;
     }
 
@@ -48,28 +48,26 @@ internal sealed record Variant(CompleteBuild Build, Evaluator Evaluator, SizedBu
     /// <param name="meter">Counts the work.</param>
     public Variant WithSupplyOf(Build build, WorkMeter meter)
     {
-        CompleteBuild complete = BuildCompletion.Complete(build, Build.Ruleset, meter);
-        var evaluator = new Evaluator(complete);
-        DesignEvaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Decision.Conductors));
+        var evaluator = new Evaluator(BuildCompletion.Complete(build, Build.Ruleset, meter));
+        DesignEvaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Design.Conductors));
         return new Variant(
-            complete, evaluator, SizedBuild.Given(evaluator, evaluation),
-            SupplyJudgement.Of(complete, evaluator.Wiring, evaluation));
+            evaluator, SizedBuild.Given(evaluator, evaluation), SupplyJudgement.Of(evaluator.Model, evaluation));
     }
 
     /// <summary>Every rule that does not hold.</summary>
-    public IEnumerable<Breach> Breaches => Sized.Breaches.Concat(Supply.Breaches);
+    public IEnumerable<Violation> Violations => Sized.Violations.Concat(Supply.Violations);
 
     /// <summary>The worst of them.</summary>
-    public Verdict Verdict => Verdicts.Of(Breaches.Select(breach => breach.Severity));
+    public Verdict Verdict => Verdicts.Of(Violations.Select(violation => violation.Severity));
 
     /// <summary>Metal of all conductors, in grams.</summary>
     public double ConductorGrams => Enumerable.Range(0, Build.Runs.Count)
-        .Sum(run => Sized.Evaluation.Decision.Conductors[run].KilogramsPerMetre * Build.Runs[run].LengthMetres * 1000);
+        .Sum(run => Sized.Evaluation.Design.Conductors[run].KilogramsPerMetre * Build.Runs[run].LengthMetres * 1000);
 
     /// <summary>Whether no rule fails.</summary>
     public bool Stands => Verdict < Verdict.Fail;
 
     /// <summary>What weighs most and, among equals, is the most dangerous; <c>null</c> where every rule holds.</summary>
-    public Breach? Worst => Breaches.OrderByDescending(breach => breach.Severity).ThenBy(breach => breach.Kind)
-        .ThenBy(breach => breach.Index).Select(breach => (Breach?)breach).FirstOrDefault();
+    public Violation? Worst => Violations.OrderByDescending(violation => violation.Severity).ThenBy(violation => violation.Kind)
+        .ThenBy(violation => violation.Index).Select(violation => (Violation?)violation).FirstOrDefault();
 }

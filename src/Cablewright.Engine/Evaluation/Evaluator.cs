@@ -6,7 +6,7 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Evaluation;
 
-/// <summary>Works out a decision: the circuit, the fuses it needs, the rules that do not hold.</summary>
+/// <summary>Works out a design: the circuit, the fuses it needs, the rules that do not hold.</summary>
 internal sealed class Evaluator
 {
     private const double SharePrecision = 1e-4;
@@ -26,48 +26,40 @@ internal sealed class Evaluator
     /// </summary>
     private const int MostRounds = 30;
 
-    private readonly Operation operation;
+    private readonly OperatingPointSolver solver;
 
     public Evaluator(CompleteBuild build)
     {
-        Build = build;
-        Wiring = new CircuitModel(build);
-        operation = new Operation(build, Wiring);
-        Shape = new SupplyShape(build, Wiring);
-        Ampacities = new Ampacities(build);
+        Model = BuildModel.Of(build);
+        solver = new OperatingPointSolver(Model);
     }
 
-    public CompleteBuild Build { get; }
-
-    public CircuitModel Wiring { get; }
-
-    public SupplyShape Shape { get; }
-
-    public Ampacities Ampacities { get; }
+    /// <summary>The build whose designs are worked out.</summary>
+    public BuildModel Model { get; }
 
     /// <summary>How a current drawn by one amplifier alone divides among the runs at an operating point.</summary>
-    public double[] Division(int amplifier, OperatingPoint point) => operation.Division(amplifier, point);
+    public double[] Division(int amplifier, OperatingPoint point) => solver.Division(amplifier, point);
 
-    /// <summary>Works out a decision at full output.</summary>
+    /// <summary>Works out a design at full output.</summary>
     /// <returns><c>null</c> where the voltage collapses.</returns>
-    public DesignEvaluation? TryEvaluate(Decision decision) =>
-        Settle(decision, 1) is { } settled ? Judged(settled.Decision, settled.Currents, 1) : null;
+    public DesignEvaluation? TryEvaluate(Design design) =>
+        Settle(design, 1) is { } settled ? Judged(settled.Design, settled.Envelope, 1) : null;
 
-    /// <summary>Works out a decision at full output, or at the largest that has a solution.</summary>
-    public DesignEvaluation Evaluate(Decision decision)
+    /// <summary>Works out a design at full output, or at the largest that has a solution.</summary>
+    public DesignEvaluation Evaluate(Design design)
     {
-        if (TryEvaluate(decision) is { } full) return full;
-        double share = LargestShare(decision) * StandOff;
-        (Decision Decision, WorstCurrents Currents)? settled = Settle(decision, share);
-        while (settled is null) settled = Settle(decision, share = share > SmallestShare ? share * StepDown : 0);
-        return Judged(settled.Value.Decision, settled.Value.Currents, share);
+        if (TryEvaluate(design) is { } full) return full;
+        double share = LargestShare(design) * StandOff;
+        (Design Design, OperatingEnvelope Envelope)? settled = Settle(design, share);
+        while (settled is null) settled = Settle(design, share = share > SmallestShare ? share * StepDown : 0);
+        return Judged(settled.Value.Design, settled.Value.Envelope, share);
     }
 
     /// <summary>
     /// The largest share of the output that has a solution with the fuses as they stand, by halving; 0 where none has, since
     /// diodes in a row take the whole voltage.
     /// </summary>
-    private double LargestShare(Decision decision)
+    private double LargestShare(Design design)
     {
         double low = 1;
         do
@@ -75,13 +67,13 @@ internal sealed class Evaluator
             if (low < SmallestShare) return 0;
             low /= FirstStep;
         }
-        while (CurrentsOf(decision, low) is null);
+        while (EnvelopeOf(design, low) is null);
 
         double high = low * FirstStep;
         while (high - low > SharePrecision * high)
         {
             double middle = (low + high) / 2;
-            if (CurrentsOf(decision, middle) is not null) low = middle;
+            if (EnvelopeOf(design, middle) is not null) low = middle;
             else high = middle;
         }
 
@@ -91,43 +83,43 @@ internal sealed class Evaluator
     /// <summary>
     /// The currents if every load drew, at any voltage, what it draws where so much is lost: an estimate that always exists.
     /// </summary>
-    public WorstCurrents Estimate(Decision decision, double[] lostVolts) => operation.Estimate(decision, lostVolts);
+    public OperatingEnvelope Estimate(Design design, double[] lostVolts) => solver.Estimate(design, lostVolts);
 
-    private DesignEvaluation Judged(Decision decision, WorstCurrents currents, double share)
+    private DesignEvaluation Judged(Design design, OperatingEnvelope envelope, double share)
     {
-        var guards = new GuardMap(Shape, decision);
-        List<Breach> breaches = [.. Judgement.Of(Build, Wiring, Shape, Ampacities, decision, currents, guards)];
-        if (share < 1) breaches.Insert(0, new Breach(BreachKind.VoltageCollapse, Severity.Fail, 0, false, 1, share));
-        return new DesignEvaluation(decision, currents, guards, breaches, share);
+        var protection = new ProtectionMap(Model.Topology, design);
+        List<Violation> violations = [.. Judgement.Of(Model, design, envelope, protection)];
+        if (share < 1) violations.Insert(0, new Violation(ViolationKind.VoltageCollapse, Severity.Fail, 0, false, 1, share));
+        return new DesignEvaluation(design, envelope, protection, violations, share);
     }
 
     /// <summary>
     /// Chooses fuses for the currents and currents for the fuses until both stay. A fuse changes the current a little by its own
     /// resistance; so that two ratings cannot call for each other for ever, what was once chosen only grows.
     /// </summary>
-    private (Decision Decision, WorstCurrents Currents)? Settle(Decision decision, double share)
+    private (Design Design, OperatingEnvelope Envelope)? Settle(Design design, double share)
     {
-        Decision? grown = null;
-        operation.StartCold();
+        Design? grown = null;
+        solver.StartCold();
         for (int round = 0; ; round++)
         {
-            if (CurrentsOf(decision, share) is not { } currents) return null;
-            if (round == MostRounds) return (decision, currents);
-            Decision placed = FusePlan.Place(Build, Shape, Ampacities, decision, currents, grown);
-            if (placed.HasFusesOf(decision)) return (placed, currents);
-            decision = grown = placed;
+            if (EnvelopeOf(design, share) is not { } envelope) return null;
+            if (round == MostRounds) return (design, envelope);
+            Design placed = FusePlan.Place(Model, design, envelope, grown);
+            if (placed.HasFusesOf(design)) return (placed, envelope);
+            design = grown = placed;
         }
     }
 
-    private WorstCurrents? CurrentsOf(Decision decision, double share)
+    private OperatingEnvelope? EnvelopeOf(Design design, double share)
     {
         var points = new List<OperatingPoint>(3);
-        foreach (OperatingCase operatingCase in Wiring.Cases)
+        foreach (OperatingCase operatingCase in Model.Circuit.Cases)
         {
-            if (operation.Find(decision, operatingCase, share) is not { } point) return null;
+            if (solver.Find(design, operatingCase, share) is not { } point) return null;
             points.Add(point);
         }
 
-        return new WorstCurrents(points);
+        return new OperatingEnvelope(points);
     }
 }

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
@@ -11,70 +12,62 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Evaluation;
 
-/// <summary>Holds every rule against a decision and what the circuit does with it.</summary>
+/// <summary>Holds every rule against a design and what the circuit does with it.</summary>
 internal sealed class Judgement
 {
     /// <summary>Looking whether a run serves those that share a return, in runs solved.</summary>
     private const double CostOfSharing = 0.3;
 
     private readonly CompleteBuild build;
-    private readonly CircuitModel wiring;
-    private readonly SupplyShape shape;
+    private readonly CircuitModel circuit;
+    private readonly SupplyTopology topology;
     private readonly Ampacities ampacities;
-    private readonly Decision decision;
-    private readonly WorstCurrents currents;
-    private readonly GuardMap guards;
-    private readonly List<Breach> breaches = [];
+    private readonly Design design;
+    private readonly OperatingEnvelope envelope;
+    private readonly ProtectionMap protection;
+    private readonly List<Violation> violations = [];
 
-    private Judgement(
-        CompleteBuild build,
-        CircuitModel wiring,
-        SupplyShape shape,
-        Ampacities ampacities,
-        Decision decision,
-        WorstCurrents currents,
-        GuardMap guards)
+    private Judgement(BuildModel model, Design design, OperatingEnvelope envelope, ProtectionMap protection)
     {
-        this.build = build;
-        this.wiring = wiring;
-        this.shape = shape;
-        this.ampacities = ampacities;
-        this.decision = decision;
-        this.currents = currents;
-        this.guards = guards;
+        build = model.Build;
+        circuit = model.Circuit;
+        topology = model.Topology;
+        ampacities = model.Ampacities;
+        this.design = design;
+        this.envelope = envelope;
+        this.protection = protection;
     }
 
-    public static IReadOnlyList<Breach> Of(
-        CompleteBuild build,
-        CircuitModel wiring,
-        SupplyShape shape,
-        Ampacities ampacities,
-        Decision decision,
-        WorstCurrents currents,
-        GuardMap guards)
+    /// <summary>Every rule that does not hold.</summary>
+    public static IReadOnlyList<Violation> Of(
+        BuildModel model, Design design, OperatingEnvelope envelope, ProtectionMap protection)
     {
-        var judgement = new Judgement(build, wiring, shape, ampacities, decision, currents, guards);
+        CompleteBuild build = model.Build;
+        var judgement = new Judgement(model, design, envelope, protection);
         for (int amplifier = 0; amplifier < build.Draws.Count; amplifier++) judgement.JudgeAmplifier(amplifier);
         for (int run = 0; run < build.Runs.Count; run++) judgement.JudgeRun(run);
-        return judgement.breaches;
+        return judgement.violations;
     }
 
-    private void Add(BreachKind kind, Severity severity, int index, double measured, double limit, bool far = false) =>
-        breaches.Add(new Breach(kind, severity, index, far, measured, limit));
+    private void Add(ViolationKind kind, Severity severity, int index, double measured, double limit) =>
+        violations.Add(new Violation(kind, severity, index, false, measured, limit));
+
+    private void Add(ViolationKind kind, Severity severity, RunEnd end, double measured, double limit) =>
+        violations.Add(new Violation(kind, severity, end.Run, end.IsFar, measured, limit));
 
     private void JudgeAmplifier(int amplifier)
     {
-        double drop = wiring.LostVolts(amplifier, currents);
-        double hard = build.Drop.HardVolts * wiring.SourceShareOf(amplifier);
-        double target = build.Drop.TargetVolts * wiring.SourceShareOf(amplifier);
-        if (Significant.Exceeds(drop, hard)) Add(BreachKind.DropOverLimit, Severity.Fail, amplifier, drop, hard);
-        else if (Significant.Exceeds(drop, target)) Add(BreachKind.DropOverTarget, Severity.Caution, amplifier, drop, target);
+        double drop = circuit.LostVolts(amplifier, envelope);
+        double hard = build.Drop.HardVolts * circuit.SourceShareOf(amplifier);
+        double target = build.Drop.TargetVolts * circuit.SourceShareOf(amplifier);
+        if (Significant.Exceeds(drop, hard)) Add(ViolationKind.DropOverLimit, Severity.Fail, amplifier, drop, hard);
+        else if (Significant.Exceeds(drop, target)) Add(ViolationKind.DropOverTarget, Severity.Caution, amplifier, drop, target);
 
-        if (wiring.FeedsAlone(amplifier) && !wiring.IsFedByCharger(amplifier))
-            Add(BreachKind.SupplyNotCharged, Severity.Caution, amplifier, 0, 0);
+        if (circuit.FeedsAlone(amplifier) && !circuit.IsFedByCharger(amplifier))
+            Add(ViolationKind.SupplyNotCharged, Severity.Caution, amplifier, 0, 0);
         JudgeOnBoardFuse(amplifier);
         (double supply, double back) = SiemensMetresAt(amplifier);
-        if (Significant.Exceeds(supply, back)) Add(BreachKind.ReturnBelowSupply, Severity.Caution, amplifier, back, supply);
+        if (Significant.Exceeds(supply, back)) Add(ViolationKind.ReturnBelowSupply, Severity.Caution, amplifier, back, supply);
     }
 
     private void JudgeOnBoardFuse(int amplifier)
@@ -84,7 +77,7 @@ internal sealed class Judgement
         if (build.Stated.Amplifiers[amplifier].OnBoardFuseAmps is not { } fuse) return;
         double atRating = CircuitSolver.Amps(draw.Full, draw.RatingVolts);
         if (Significant.Exceeds(atRating, fuse))
-            Add(BreachKind.RatingAboveOnBoardFuse, Severity.Caution, amplifier, atRating, fuse);
+            Add(ViolationKind.RatingAboveOnBoardFuse, Severity.Caution, amplifier, atRating, fuse);
     }
 
     /// <summary>
@@ -94,9 +87,9 @@ internal sealed class Judgement
     private (double Supply, double Return) SiemensMetresAt(int amplifier)
     {
         double supply = 0, back = 0;
-        foreach (int run in wiring.RunsAt(amplifier))
+        foreach (int run in circuit.RunsAt(amplifier))
         {
-            double metresPerOhm = 1 / decision.Conductors[run].OhmsPerMetreAt20;
+            double metresPerOhm = 1 / design.Conductors[run].OhmsPerMetreAt20;
             if (build.Runs[run].Side is Side.Supply) supply = Math.Max(supply, metresPerOhm);
             else back += metresPerOhm;
         }
@@ -107,16 +100,16 @@ internal sealed class Judgement
     private void JudgeRun(int run)
     {
         CompleteRun described = build.Runs[run];
-        double single = ampacities.Of(run, decision.Conductors[run].Conductor).LimitAmps;
+        double single = ampacities.Of(run, design.Conductors[run].Conductor).LimitAmps;
         if (single <= 0)
-            Add(BreachKind.SurroundingsTooHot, Severity.Fail, run, described.AirCelsius, described.InsulationCelsius);
-        else JudgeHeat(run, single * decision.Conductors[run].Count);
+            Add(ViolationKind.SurroundingsTooHot, Severity.Fail, run, described.AirCelsius, described.InsulationCelsius);
+        else JudgeHeat(run, single * design.Conductors[run].Count);
         foreach (TerminalLimit terminal in described.Terminals)
         {
-            ConductorSize size = decision.Conductors[run].Conductor.Size;
+            ConductorSize size = design.Conductors[run].Conductor.Size;
             if (!size.FitsWhere(terminal.Largest))
             {
-                Add(BreachKind.TerminalTooSmall, Severity.Fail, run, size.NominalAreaMm2, terminal.Largest.NominalAreaMm2);
+                Add(ViolationKind.TerminalTooSmall, Severity.Fail, run, size.NominalAreaMm2, terminal.Largest.NominalAreaMm2);
                 break;
             }
         }
@@ -126,18 +119,16 @@ internal sealed class Judgement
         {
             JudgeSharedReturn(run);
             if (described.Near.MustBeFitted || described.Far.MustBeFitted)
-                Add(BreachKind.FuseInReturn, Severity.Caution, run, 0, 0, !described.Near.MustBeFitted);
+                Add(ViolationKind.FuseInReturn, Severity.Caution, new RunEnd(run, !described.Near.MustBeFitted), 0, 0);
             return;
         }
 
         if (single > 0)
         {
-            JudgeGuards(run, single, far: false);
-            JudgeGuards(run, single, far: true);
+            foreach (RunEnd end in RunEnd.Of(run)) JudgeProtection(end, single);
         }
 
-        JudgeFuse(run, decision.Near[run], far: false);
-        JudgeFuse(run, decision.Far[run], far: true);
+        foreach (RunEnd end in RunEnd.Of(run)) JudgeFuse(end);
         JudgeAlternatorCable(run);
     }
 
@@ -146,17 +137,17 @@ internal sealed class Judgement
     {
         if (build.Runs[run].Isolator is not { } isolator || isolator.Kind is IsolatorKind.DcDcCharger) return;
         if (isolator.RatedAmps is not { } rated)
-            Add(BreachKind.IsolatorUnrated, Severity.Caution, run, currents.ThermalAmps[run], 0);
-        else if (Significant.Exceeds(currents.ThermalAmps[run], rated))
-            Add(BreachKind.IsolatorOverRated, Severity.Fail, run, currents.ThermalAmps[run], rated);
+            Add(ViolationKind.IsolatorUnrated, Severity.Caution, run, envelope.ThermalAmps[run], 0);
+        else if (Significant.Exceeds(envelope.ThermalAmps[run], rated))
+            Add(ViolationKind.IsolatorOverRated, Severity.Fail, run, envelope.ThermalAmps[run], rated);
     }
 
     private void JudgeAlternatorCable(int run)
     {
         if (!IsAlternatorCable(run)) return;
         double limit = build.Ruleset["alternator.cable-drop"].Value * build.NominalFactor;
-        double drop = currents.PeakAmps[run] * currents.Ohms[run];
-        if (Significant.Exceeds(drop, limit)) Add(BreachKind.AlternatorDropLarge, Severity.Caution, run, drop, limit);
+        double drop = envelope.PeakAmps[run] * envelope.Ohms[run];
+        if (Significant.Exceeds(drop, limit)) Add(ViolationKind.AlternatorDropLarge, Severity.Caution, run, drop, limit);
     }
 
     private bool IsAlternatorCable(int run) =>
@@ -168,76 +159,78 @@ internal sealed class Judgement
     /// </summary>
     private void JudgeSharedReturn(int run)
     {
-        IReadOnlyList<int> sharing = wiring.SharedReturns.AmplifiersOver(run);
+        IReadOnlyList<int> sharing = circuit.SharedReturns.AmplifiersOver(run);
         if (sharing.Count < 2) return;
         build.Meter.Count(CostOfSharing * build.Runs.Count);
         double supplies = sharing.Sum(amplifier => SiemensMetresAt(amplifier).Supply);
         double[] common = [.. Enumerable.Range(0, build.Runs.Count)
-            .Where(other => !sharing.Except(wiring.SharedSupplies.AmplifiersOver(other)).Any())
-            .Select(other => 1 / decision.Conductors[other].OhmsPerMetreAt20)];
+            .Where(other => !sharing.Except(circuit.SharedSupplies.AmplifiersOver(other)).Any())
+            .Select(other => 1 / design.Conductors[other].OhmsPerMetreAt20)];
         double limit = common.Length > 0 ? Math.Min(supplies, common.Max()) : supplies;
-        double back = 1 / decision.Conductors[run].OhmsPerMetreAt20;
-        if (Significant.Exceeds(limit, back)) Add(BreachKind.SharedReturnBelowSupply, Severity.Caution, run, back, limit);
+        double back = 1 / design.Conductors[run].OhmsPerMetreAt20;
+        if (Significant.Exceeds(limit, back)) Add(ViolationKind.SharedReturnBelowSupply, Severity.Caution, run, back, limit);
     }
 
     private void JudgeHeat(int run, double ampacity)
     {
-        if (Significant.Exceeds(currents.ThermalAmps[run], ampacity))
-            Add(BreachKind.OverAmpacity, Severity.Fail, run, currents.ThermalAmps[run], ampacity);
+        if (Significant.Exceeds(envelope.ThermalAmps[run], ampacity))
+            Add(ViolationKind.OverAmpacity, Severity.Fail, run, envelope.ThermalAmps[run], ampacity);
     }
 
-    /// <summary>Holds what can enter a run at an end against what it bears.</summary>
-    private void JudgeGuards(int run, double single, bool far)
+    /// <summary>Holds what can enter a run at an end against its ampacity.</summary>
+    private void JudgeProtection(RunEnd end, double single)
     {
-        double entering = guards.EnteringAmps(run, far);
+        double entering = protection.EnteringAmps(end);
         if (double.IsInfinity(entering)) return;
-        int count = decision.Conductors[run].Count;
-        if (!Significant.Exceeds(entering, guards.IsGuardedPerConductor(run, far) ? single * count : single)) return;
-        FittedFuse? own = far ? decision.Far[run] : decision.Near[run];
-        BreachKind kind = !Significant.Exceeds(entering, single * count) ? BreachKind.ParallelUnguarded
-            : own is null ? BreachKind.FuseMissingAtReduction
-            : own.Decided is Decided.Chosen ? BreachKind.NoFuseFits
-            : BreachKind.FuseAboveConductor;
-        Add(kind, Severity.Fail, run, entering, kind is BreachKind.ParallelUnguarded ? single : single * count, far);
+        int count = design.Conductors[end.Run].Count;
+        if (!Significant.Exceeds(entering, protection.IsProtectedPerConductor(end) ? single * count : single)) return;
+        FittedFuse? own = design.FuseAt(end);
+        ViolationKind kind = !Significant.Exceeds(entering, single * count) ? ViolationKind.ParallelUnprotected
+            : own is null ? ViolationKind.FuseMissingAtReduction
+            : own.Decided is Decided.Chosen ? ViolationKind.NoFuseFits
+            : ViolationKind.FuseAboveConductor;
+        Add(kind, Severity.Fail, end, entering, kind is ViolationKind.ParallelUnprotected ? single : single * count);
     }
 
-    private void JudgeFuse(int run, FittedFuse? fuse, bool far)
+    private void JudgeFuse(RunEnd end)
     {
-        bool atBattery = shape.IsAtBattery(run, far);
-        if (fuse is null)
+        int run = end.Run;
+        bool atBattery = topology.IsAtBattery(end);
+        if (design.FuseAt(end) is not { } fuse)
         {
             if (!atBattery) return;
             bool charging = IsAlternatorCable(run);
             Add(
-                charging ? BreachKind.AlternatorCableUnguarded : BreachKind.FuseMissingAtBattery,
-                charging ? Severity.Caution : Severity.Fail, run, 0, 0, far);
+                charging ? ViolationKind.AlternatorCableUnprotected : ViolationKind.FuseMissingAtBattery,
+                charging ? Severity.Caution : Severity.Fail, end, 0, 0);
             return;
         }
 
-        double carrying = fuse.CarryingAmps(decision.Conductors[run].Count);
-        if (Significant.Exceeds(currents.ThermalAmps[run], carrying))
-            Add(BreachKind.FuseBelowLoad, Severity.Fail, run, currents.ThermalAmps[run], carrying, far);
-        else if (Significant.Exceeds(currents.ThermalAmps[run], carrying * fuse.HotShare))
-            Add(BreachKind.FuseHotBelowLoad, Severity.Caution, run, currents.ThermalAmps[run], carrying * fuse.HotShare, far);
+        double carrying = fuse.ContinuousAmps(design.Conductors[run].Count);
+        if (Significant.Exceeds(envelope.ThermalAmps[run], carrying))
+            Add(ViolationKind.FuseBelowLoad, Severity.Fail, end, envelope.ThermalAmps[run], carrying);
+        else if (Significant.Exceeds(envelope.ThermalAmps[run], carrying * fuse.HotShare))
+            Add(ViolationKind.FuseHotBelowLoad, Severity.Caution, end, envelope.ThermalAmps[run], carrying * fuse.HotShare);
         if (!fuse.Family.IsMadeIn(fuse.RatingAmps))
-            Add(BreachKind.FuseNotStandard, Severity.Caution, run, fuse.RatingAmps, 0, far);
+            Add(ViolationKind.FuseNotStandard, Severity.Caution, end, fuse.RatingAmps, 0);
         if (Significant.Exceeds(build.HighestSupplyVolts, fuse.VoltageRatingVolts))
-            Add(BreachKind.FuseVoltageTooLow, Severity.Fail, run, fuse.VoltageRatingVolts, build.HighestSupplyVolts, far);
-        JudgeDistance(run, fuse, atBattery, far);
+            Add(ViolationKind.FuseVoltageTooLow, Severity.Fail, end, fuse.VoltageRatingVolts, build.HighestSupplyVolts);
+        JudgeDistance(end, fuse, atBattery);
         if (fuse.Decided is Decided.Chosen && !NoFuseFits(run))
-            Add(BreachKind.FuseChosen, Severity.Caution, run, fuse.RatingAmps, 0, far);
+            Add(ViolationKind.FuseChosen, Severity.Caution, end, fuse.RatingAmps, 0);
     }
 
     /// <summary>Whether it was found already that no fuse fits a run; asking for one then would contradict that.</summary>
-    private bool NoFuseFits(int run) => breaches.Exists(breach => breach.Kind is BreachKind.NoFuseFits && breach.Index == run);
+    private bool NoFuseFits(int run) =>
+        violations.Exists(violation => violation.Kind is ViolationKind.NoFuseFits && violation.Index == run);
 
-    private void JudgeDistance(int run, FittedFuse fuse, bool atBattery, bool far)
+    private void JudgeDistance(RunEnd end, FittedFuse fuse, bool atBattery)
     {
         if (fuse.Decided is Decided.Chosen) return;
         double most = build.Ruleset["fuse.max-distance"].Value, close = build.Ruleset["fuse.near-distance"].Value;
         if (Significant.Exceeds(fuse.DistanceMetres, most))
-            Add(BreachKind.FuseTooFar, atBattery ? Severity.Fail : Severity.Caution, run, fuse.DistanceMetres, most, far);
+            Add(ViolationKind.FuseTooFar, atBattery ? Severity.Fail : Severity.Caution, end, fuse.DistanceMetres, most);
         else if (atBattery && Significant.Exceeds(fuse.DistanceMetres, close))
-            Add(BreachKind.FuseNotNear, Severity.Info, run, fuse.DistanceMetres, close, far);
+            Add(ViolationKind.FuseNotNear, Severity.Info, end, fuse.DistanceMetres, close);
     }
 }

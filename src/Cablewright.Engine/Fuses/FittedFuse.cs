@@ -14,20 +14,20 @@ internal sealed record FittedFuse(
     Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts,
     double? InterruptingRatingAmps)
 {
-    /// <summary>What is left of its lasting current in the air where it stands.</summary>
+    /// <summary>What is left of its continuous current in the air where it stands.</summary>
     public double HotShare { get; init; } = 1;
 
     /// <summary>Resistance of the terminations that it adds to a conductor.</summary>
     public double TerminationOhms { get; init; }
 
     /// <summary>What passes before all of them open.</summary>
-    public double PassingAmps(int conductors) => PerConductor ? RatingAmps * conductors : RatingAmps;
+    public double TotalRatingAmps(int conductors) => PerConductor ? RatingAmps * conductors : RatingAmps;
 
     /// <summary>What is known of the current that it can interrupt.</summary>
     public double InterruptsAmps => InterruptingRatingAmps ?? Family.InterruptingRatingAmps.Value;
 
-    /// <summary>The lasting current that they carry together.</summary>
-    public double CarryingAmps(int conductors) => PassingAmps(conductors) * Family.ContinuousUseFactor.Value;
+    /// <summary>The continuous current that they carry together.</summary>
+    public double ContinuousAmps(int conductors) => TotalRatingAmps(conductors) * Family.ContinuousUseFactor.Value;
 
     /// <summary>Resistance of all of them together, terminations included.</summary>
     public double Ohms(int conductors) => (Family.Ohms(RatingAmps) + TerminationOhms) / (PerConductor ? conductors : 1);

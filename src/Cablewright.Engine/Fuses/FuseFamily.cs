@@ -13,7 +13,7 @@ public sealed record FuseFamily(
     SourcedNumber ContinuousUseFactor,
     SourcedNumber DropAtRatingVolts,
     SourcedNumber InterruptingRatingAmps,
-    OpeningBand OpeningBand,
+    TimeCurrentBand TimeCurrentBand,
     IReadOnlyList<DeratingPoint> TemperatureDerating)
 {
     private static readonly FuseFamily[] Table =
@@ -26,7 +26,7 @@ public sealed record FuseFamily(
                 row.ContinuousUseFactor,
                 row.DropAtRatingVolts,
                 row.InterruptingRatingAmps,
-                new OpeningBand(row.OpeningBand),
+                new TimeCurrentBand(row.TimeCurrentBand),
                 row.TemperatureDerating))
             .OrderBy(family => family.Name)];
 
@@ -45,7 +45,7 @@ public sealed record FuseFamily(
     public static FuseFamily UsualFor(double ratingAmps) =>
         Of(FuseFamilyName.BladeC).IsMadeIn(ratingAmps) ? Of(FuseFamilyName.BladeC) : Of(FuseFamilyName.Anl);
 
-    /// <summary>The smallest rating that carries a current without end, or <c>null</c> where the family has none.</summary>
+    /// <summary>The smallest rating that carries a current continuously, or <c>null</c> where the family has none.</summary>
     public double? SmallestCarrying(double amps)
     {
         foreach (double rating in RatingsAmps.Values)
@@ -56,7 +56,7 @@ public sealed record FuseFamily(
         return null;
     }
 
-    /// <summary>What is left of its lasting current in hot air, straight between the points of its derating.</summary>
+    /// <summary>What is left of its continuous current in hot air, straight between the points of its derating.</summary>
     public double HotShareAt(double celsius)
     {
         if (celsius <= TemperatureDerating[0].Celsius) return TemperatureDerating[0].Share;
@@ -82,5 +82,5 @@ internal sealed record FuseFamilyRow(
     SourcedNumber ContinuousUseFactor,
     SourcedNumber DropAtRatingVolts,
     SourcedNumber InterruptingRatingAmps,
-    IReadOnlyList<OpeningPoint> OpeningBand,
+    IReadOnlyList<TimeCurrentPoint> TimeCurrentBand,
     IReadOnlyList<DeratingPoint> TemperatureDerating);

@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Heat;
 
-/// <summary>What a conductor may carry without end.</summary>
+/// <summary>What a conductor may carry continuously.</summary>
 /// <param name="LimitAmps">The figure that is judged against.</param>
 /// <param name="TableAmps">The published table with its corrections, <c>null</c> where it does not reach.</param>
 /// <param name="HeatBalanceAmps">The heat balance alone.</param>

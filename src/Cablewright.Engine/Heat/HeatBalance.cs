@@ -91,7 +91,7 @@ public sealed class HeatBalance
             surfaceRise - rise / (1 + insulationResistance * Conductance(surfaceRise, airCelsius));
     }
 
-    /// <summary>The temperature of the conductor under a lasting current.</summary>
+    /// <summary>The temperature of the conductor under a continuous current.</summary>
     /// <remarks>
     /// With q = I² R(0 °C) and R linear in Tc, the surface stands where
     /// Ts − Ta = q (1 + α Ta) / [G(Ts) (1 − q α Ri) − q α], and the same secant finds it. Where the bracket is not positive

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Results;
 using Cablewright.Vocabulary;
 
@@ -6,9 +7,9 @@ namespace Cablewright.Engine.Kits;
 /// <summary>Which of a kit's fuses goes where a fuse is needed.</summary>
 internal sealed class FusePick
 {
-    private readonly Dictionary<FuseSlotId, KitPart> bySlot = [];
-    private readonly Dictionary<FuseSlotId, int> partOf = [];
-    private readonly List<(FuseSlotId, RunResult, FuseResult)> missing = [];
+    private readonly Dictionary<RunEnd, KitPart> bySlot = [];
+    private readonly Dictionary<RunEnd, int> partOf = [];
+    private readonly List<(RunEnd, RunResult, FuseResult)> missing = [];
 
     /// <summary>The greatest need first, each takes the fuse whose rating is nearest to the one that would be chosen.</summary>
     public FusePick(Kit kit, Assessment wired)
@@ -17,34 +18,33 @@ internal sealed class FusePick
             .Where(entry => entry.part.Kind is KitPartKind.Fuse)
             .SelectMany(entry => Enumerable.Repeat(entry, entry.part.Count))];
         var slots = wired.Runs
-            .SelectMany(run => new[] { (Run: run, Fuse: run.Fuse, IsFar: false), (Run: run, Fuse: run.FarFuse, IsFar: true) })
+            .SelectMany((run, index) => RunEnd.Of(index).Select(end => (End: end, Run: run, Fuse: run.FuseAt(end))))
             .Where(slot => slot.Fuse is not null)
             .OrderByDescending(slot => slot.Fuse!.RatingAmps);
-        foreach ((RunResult run, FuseResult? fuse, bool isFar) in slots)
+        foreach ((RunEnd end, RunResult run, FuseResult? fuse) in slots)
         {
-            var id = new FuseSlotId(run.Id, isFar);
             for (int piece = 0; piece < (fuse!.PerConductor ? run.Conductor.Count : 1); piece++)
             {
                 if (stock.Count == 0)
                 {
-                    missing.Add((id, run, fuse));
+                    missing.Add((end, run, fuse));
                     continue;
                 }
 
                 var best = stock.MinBy(entry => Math.Abs(Math.Log(entry.Part.RatingAmps!.Value / fuse.RatingAmps)));
                 stock.Remove(best);
-                bySlot.TryAdd(id, best.Part);
-                partOf.TryAdd(id, best.Index);
+                bySlot.TryAdd(end, best.Part);
+                partOf.TryAdd(end, best.Index);
             }
         }
     }
 
     /// <summary>The part at each place.</summary>
-    public IReadOnlyDictionary<FuseSlotId, KitPart> BySlot => bySlot;
+    public IReadOnlyDictionary<RunEnd, KitPart> BySlot => bySlot;
 
     /// <summary>Its index among the kit's parts.</summary>
-    public IReadOnlyDictionary<FuseSlotId, int> PartOf => partOf;
+    public IReadOnlyDictionary<RunEnd, int> PartOf => partOf;
 
     /// <summary>Where none is left, and the fuse that would be chosen there.</summary>
-    public IReadOnlyList<(FuseSlotId Slot, RunResult Run, FuseResult Chosen)> Missing => missing;
+    public IReadOnlyList<(RunEnd End, RunResult Run, FuseResult Chosen)> Missing => missing;
 }

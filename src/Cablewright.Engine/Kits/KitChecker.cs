@@ -21,7 +21,7 @@ public sealed class KitChecker
     private readonly bool isBrief;
     private readonly Phrase phrase;
     private readonly KitTrials trials;
-    private readonly JobNeeds needs;
+    private readonly BillOfMaterials needs;
 
     /// <summary>Works out what a build needs.</summary>
     /// <param name="build">A build without faults.</param>

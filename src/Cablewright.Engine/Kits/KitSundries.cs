@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Kits;
 /// <summary>Everything of a kit but its cables and fuses, against what the job needs.</summary>
 /// <remarks>What such a job takes is common practice without a source, but for the grommet (one for each metal wall
 /// pierced).</remarks>
-internal sealed class KitSundries(KitIssues issues, Phrase phrase, JobNeeds needs, Ruleset ruleset)
+internal sealed class KitSundries(KitIssues issues, Phrase phrase, BillOfMaterials needs, Ruleset ruleset)
 {
     public void Check(Kit kit)
     {

@@ -29,11 +29,11 @@ internal sealed class KitTrials
         this.meter = meter;
         advises = !isBrief;
         Assessment first = Assessor.Assess(Opened(build, null), ruleset, meter, advises: false, out Variant variant);
-        HashSet<string> vehicles =
-            [.. new JobNeeds(variant.Build, first.Runs).Pieces.Where(piece => piece.IsVehicles).Select(piece => piece.Run.Id)];
+        HashSet<string> vehicles = [.. new BillOfMaterials(variant.Build, first.Runs).Pieces.Where(piece => piece.IsVehicles)
+            .Select(piece => piece.Run.Id)];
         open = Opened(WithAddedRuns(build, first), vehicles);
         Baseline = Assessor.Assess(open, ruleset, meter, advises: false, out variant);
-        Needs = new JobNeeds(variant.Build, Baseline.Runs);
+        Needs = new BillOfMaterials(variant.Build, Baseline.Runs);
         failsAnyway = Places(Baseline, Severity.Fail);
         cautionsAnyway = Places(Baseline, Severity.Caution);
     }
@@ -42,15 +42,15 @@ internal sealed class KitTrials
     public Assessment Baseline { get; }
 
     /// <summary>What the job needs beyond the conductors themselves.</summary>
-    public JobNeeds Needs { get; }
+    public BillOfMaterials Needs { get; }
 
     /// <summary>How many assessments were made for the trials.</summary>
     public int Assessed => known.Count;
 
     /// <summary>The build with these cables and, where given, these fuses; what is not given stays open.</summary>
-    public KitTrial With(IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<FuseSlotId, KitPart>? fuses = null)
+    public KitTrial With(IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<RunEnd, KitPart>? fuses = null)
     {
-        var fittings = new TrialFittings([.. open.Runs.Select(run => FittingOf(run, wires, fuses))]);
+        var fittings = new TrialFittings([.. open.Runs.Select((run, index) => FittingOf(run, index, wires, fuses))]);
         if (known.TryGetValue(fittings, out KitTrial? trial)) return trial;
         Build tried = open with { Runs = [.. open.Runs.Select((run, index) => fittings[index].In(run))] };
         return known[fittings] = new KitTrial(tried, Assessor.Assess(tried, ruleset, meter, advises));
@@ -100,18 +100,13 @@ internal sealed class KitTrials
     };
 
     private static RunFitting FittingOf(
-        Run run, IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<FuseSlotId, KitPart>? fuses)
+        Run run, int index, IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<RunEnd, KitPart>? fuses)
     {
         KitWire? wire = wires.GetValueOrDefault(run.Id);
         return new RunFitting(
             wire?.Conductor,
             wire?.Part.InsulationCelsius ?? run.Conductor.InsulationCelsius,
-            FuseFitting.Of(fuses?.GetValueOrDefault(new FuseSlotId(run.Id, IsFar: false))),
-            FuseFitting.Of(fuses?.GetValueOrDefault(new FuseSlotId(run.Id, IsFar: true))));
+            FuseFitting.Of(fuses?.GetValueOrDefault(RunEnd.Near(index))),
+            FuseFitting.Of(fuses?.GetValueOrDefault(RunEnd.Far(index))));
     }
 }
-
-/// <summary>An end of a run at which a fuse stands.</summary>
-/// <param name="Run">The run's id.</param>
-/// <param name="IsFar">Whether it is the run's end.</param>
-internal readonly record struct FuseSlotId(string Run, bool IsFar);

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Materials;
 using Cablewright.Engine.Results;
 using Cablewright.Engine.Rules;
@@ -7,7 +8,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Kits;
 
 /// <summary>Puts what is wrong with a kit's cables and fuses into words.</summary>
-internal sealed class KitWording(KitIssues issues, Phrase phrase, JobNeeds needs)
+internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterials needs)
 {
     private const string Bears = "kit.wire-bears";
 
@@ -85,11 +86,11 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, JobNeeds needs
 
     public void FusesMissing(FusePick pick)
     {
-        foreach ((FuseSlotId slot, RunResult run, FuseResult chosen) in pick.Missing)
+        foreach ((RunEnd end, RunResult run, FuseResult chosen) in pick.Missing)
             issues.Add(
                 KitVerdict.ServesWithChange, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
-                $"The kit has no fuse for run \"{slot.Run}\", and one is needed at "
-                + $"\"{(slot.IsFar ? run.To : run.From)}\".",
+                $"The kit has no fuse for run \"{run.Id}\", and one is needed at "
+                + $"\"{(end.IsFar ? run.To : run.From)}\".",
                 $"{chosen.Family.Word()} fuse of {Phrase.Amps(chosen.RatingAmps)} with a holder for {run.Conductor.Size}",
                 "0 < 1", 0, 1, "1");
     }
@@ -99,9 +100,8 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, JobNeeds needs
         foreach (Finding fail in fails)
         {
             string? run = RunOf(fail, wired);
-            FuseSlotId slot = pick.PartOf.Keys.FirstOrDefault(slot => slot.Run == run, pick.PartOf.Keys.First());
-            RunResult at = wired.Runs.First(result => result.Id == slot.Run);
-            FuseResult right = (slot.IsFar ? at.FarFuse : at.Fuse)!;
+            RunEnd slot = pick.PartOf.Keys.FirstOrDefault(end => wired.Runs[end.Run].Id == run, pick.PartOf.Keys.First());
+            FuseResult right = wired.Runs[slot.Run].FuseAt(slot)!;
             issues.Add(
                 KitVerdict.ServesWithChange, KitCodes.FuseWrong, Severity.Fail,
                 $"/kit/parts/{pick.PartOf[slot]}/rating",

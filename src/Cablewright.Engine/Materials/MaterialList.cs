@@ -8,7 +8,7 @@ namespace Cablewright.Engine.Materials;
 /// <summary>What a job needs of cable, fuses and small parts, like with like.</summary>
 internal static class MaterialList
 {
-    public static IReadOnlyList<MaterialLine> Of(JobNeeds needs, ConductorCosts costs) =>
+    public static IReadOnlyList<MaterialLine> Of(BillOfMaterials needs, ConductorCosts costs) =>
         [
             .. Wire(needs, costs, Side.Supply, "power wire"),
             .. Wire(needs, costs, Side.Return, "ground wire"),
@@ -22,7 +22,7 @@ internal static class MaterialList
         ? new MaterialCost(lines.Sum(line => line.Price ?? 0), costs.Currency, lines.Count(line => line.Price is null))
         : null;
 
-    private static IEnumerable<MaterialLine> Wire(JobNeeds needs, ConductorCosts costs, Side side, string item)
+    private static IEnumerable<MaterialLine> Wire(BillOfMaterials needs, ConductorCosts costs, Side side, string item)
     {
         var like = new Dictionary<(ConductorSize Size, Material Material), (int Count, double Metres, double CutMetres)>();
         foreach (WirePiece piece in needs.Pieces)
@@ -46,7 +46,7 @@ internal static class MaterialList
             });
     }
 
-    private static IEnumerable<MaterialLine> Fuses(JobNeeds needs)
+    private static IEnumerable<MaterialLine> Fuses(BillOfMaterials needs)
     {
         var like = new Dictionary<(FuseFamilyName Family, double RatingAmps), int>();
         foreach (WirePiece piece in needs.Pieces)
@@ -68,7 +68,7 @@ internal static class MaterialList
     }
 
     /// <summary>The conductor says which barrel; which stud, nobody has said.</summary>
-    private static IEnumerable<MaterialLine> Terminals(JobNeeds needs)
+    private static IEnumerable<MaterialLine> Terminals(BillOfMaterials needs)
     {
         var like = new Dictionary<ConductorSize, int>();
         foreach (WirePiece piece in needs.Pieces.Where(piece => piece.RingTerminals > 0))
@@ -81,7 +81,7 @@ internal static class MaterialList
             .Select(each => new MaterialLine("ring terminal", each.Key, null, null, null, null, each.Value));
     }
 
-    private static IEnumerable<MaterialLine> SmallParts(JobNeeds needs)
+    private static IEnumerable<MaterialLine> SmallParts(BillOfMaterials needs)
     {
         if (needs.Blocks.Count > 0) yield return Pieces("distribution block", needs.Blocks.Count);
         if (needs.Grommets.Count > 0) yield return Pieces("bulkhead grommet", needs.Grommets.Count);

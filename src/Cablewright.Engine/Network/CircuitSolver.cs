@@ -51,7 +51,7 @@ public sealed class CircuitSolver
         IEnumerable<(int, int)> joined = network.Branches.Select(branch => (branch.From, branch.To))
             .Concat(network.Sources.Select(source => (source.Positive, source.Negative)))
             .Concat(network.Loads.Select(load => (load.Positive, load.Negative)));
-        equations = new NodeEquations(network.NodeCount, joined, network.HeldNodes);
+        equations = new NodeEquations(network.NodeCount, joined, network.FixedPotentialNodes);
         branches = [.. network.Branches.Select(branch => equations.LinkOf(branch.From, branch.To))];
         falls = [.. network.Branches.Select(branch => branch.FallVolts)];
         sources = [.. network.Sources.Select(source => equations.LinkOf(source.Positive, source.Negative))];
@@ -69,7 +69,7 @@ public sealed class CircuitSolver
     /// <param name="branchOhms">Resistance of each branch, more than 0.</param>
     /// <param name="sourceStates">State of each source.</param>
     /// <param name="draws">Draw of each load.</param>
-    /// <param name="heldVolts">Potential of each held node.</param>
+    /// <param name="heldVolts">Potential of each fixed-potential node.</param>
     /// <param name="nearVolts">The node potentials of a circuit that differs little from it; empty where none is known.</param>
     /// <returns><c>false</c> where the loads ask for more than the circuit can carry: the voltage collapses.</returns>
     public bool Solve(
@@ -149,14 +149,14 @@ public sealed class CircuitSolver
         return true;
     }
 
-    /// <summary>Puts the held nodes where they are held.</summary>
+    /// <summary>Puts the fixed-potential nodes where they are held.</summary>
     /// <returns>The highest voltage.</returns>
     private double Hold(ReadOnlySpan<double> heldVolts, ReadOnlySpan<SourceState> sourceStates)
     {
         double scale = 0;
         for (int i = 0; i < heldVolts.Length; i++)
         {
-            volts[network.HeldNodes[i]] = heldVolts[i];
+            volts[network.FixedPotentialNodes[i]] = heldVolts[i];
             scale = Math.Max(scale, Math.Abs(heldVolts[i]));
         }
 

@@ -46,16 +46,16 @@ public readonly record struct SourceState(double Volts, double Ohms);
 
 /// <summary>
 /// Which nodes are joined by what: the shape of a circuit, without its values. Nodes are numbered from 0. Every node reaches a
-/// held node over branches, so that the node equations have one solution when nothing is drawn.
+/// fixed-potential node over branches, so that the node equations have one solution when nothing is drawn.
 /// </summary>
 /// <param name="NodeCount">How many nodes there are.</param>
 /// <param name="Branches">The resistances.</param>
 /// <param name="Sources">The voltages behind a resistance.</param>
 /// <param name="Loads">The loads.</param>
-/// <param name="HeldNodes">Nodes whose potential is given: at least one.</param>
+/// <param name="FixedPotentialNodes">Nodes whose potential is given: at least one.</param>
 public sealed record ElectricalNetwork(
     int NodeCount,
     IReadOnlyList<Branch> Branches,
     IReadOnlyList<SourcePort> Sources,
     IReadOnlyList<LoadPort> Loads,
-    IReadOnlyList<int> HeldNodes);
+    IReadOnlyList<int> FixedPotentialNodes);

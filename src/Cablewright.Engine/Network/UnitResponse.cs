@@ -39,8 +39,8 @@ internal sealed class UnitResponse
         way = new int[count];
     }
 
-    /// <summary>The change of an unknown's potential, V/A; 0 for a held node.</summary>
-    /// <param name="from">The unknown that the ampere is drawn from, or -1 for a held node.</param>
+    /// <summary>The change of an unknown's potential, V/A; 0 for a fixed-potential node.</summary>
+    /// <param name="from">The unknown that the ampere is drawn from, or -1 for a fixed-potential node.</param>
     /// <param name="to">The unknown where it is put back, or -1.</param>
     /// <param name="unknown">The unknown that is asked for, or -1.</param>
     public double At(int from, int to, int unknown)

@@ -1,4 +1,4 @@
-using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Wiring;
 
@@ -7,63 +7,58 @@ namespace Cablewright.Engine.Protection;
 /// <summary>What of the supply side is joined without a fuse between, and which fuses stand around it.</summary>
 /// <remarks>
 /// Method: take the nodes of the supply side and the bodies of its runs, and join each body to the node at its end unless a
-/// fuse stands between them. What is joined is a zone. A zone with a battery in it is not guarded; a fuse at a zone's edge
-/// guards it if a battery can be reached beyond it without coming back through the zone.
+/// fuse stands between them. What is joined is a zone. A zone with a battery in it is not protected; a fuse at a zone's edge
+/// protects it if a battery can be reached beyond it without coming back through the zone.
 /// </remarks>
 internal sealed class FuseZones
 {
     /// <summary>Looking beyond a fuse, in runs solved.</summary>
     private const double CostOfEdge = 0.1;
 
-    private readonly SupplyShape shape;
+    private readonly SupplyTopology topology;
     private readonly DisjointSets zones;
     private readonly bool[] hasBattery;
     private readonly List<Edge>?[] edges;
-    private readonly Guard[]?[] guards;
+    private readonly ProtectiveDevice[]?[] devices;
 
-    public FuseZones(SupplyShape shape, Decision decision)
+    public FuseZones(SupplyTopology topology, Design design)
     {
-        this.shape = shape;
-        int count = shape.NodeCount + decision.Conductors.Length;
+        this.topology = topology;
+        int count = topology.NodeCount + design.Conductors.Length;
         zones = new DisjointSets(count);
         hasBattery = new bool[count];
         edges = new List<Edge>?[count];
-        guards = new Guard[]?[count];
-        foreach (int run in shape.Outwards)
+        devices = new ProtectiveDevice[]?[count];
+        foreach (int run in topology.Outwards)
         {
-            if (decision.Near[run] is null) zones.Join(Body(run), shape.NodeAt(run, far: false));
-            if (decision.Far[run] is null) zones.Join(Body(run), shape.NodeAt(run, far: true));
+            foreach (RunEnd end in RunEnd.Of(run).Where(end => design.FuseAt(end) is null))
+                zones.Join(Body(run), topology.NodeAt(end));
         }
 
-        foreach (int battery in shape.BatteryNodes) hasBattery[zones.SetOf(battery)] = true;
-        foreach (int run in shape.Outwards)
-        {
-            int conductors = decision.Conductors[run].Count;
-            AddEdge(run, decision.Near[run], far: false, conductors);
-            AddEdge(run, decision.Far[run], far: true, conductors);
-        }
+        foreach (int battery in topology.BatteryNodes) hasBattery[zones.SetOf(battery)] = true;
+        foreach (RunEnd end in topology.Outwards.SelectMany(RunEnd.Of)) AddEdge(end, design);
     }
 
     /// <summary>Whether a battery stands in a run's zone.</summary>
     public bool HasBattery(int run) => hasBattery[zones.SetOf(Body(run))];
 
-    /// <summary>The fuses that guard a run's zone.</summary>
-    public IReadOnlyList<Guard> GuardsOf(int run)
+    /// <summary>The fuses that protect a run's zone.</summary>
+    public IReadOnlyList<ProtectiveDevice> DevicesOf(int run)
     {
         int zone = zones.SetOf(Body(run));
-        return guards[zone] ??= edges[zone] is { } around
-            ? [.. around.Where(edge => ReachesBattery(edge.Beyond(zone), zone)).Select(edge => edge.Guard)]
+        return devices[zone] ??= edges[zone] is { } around
+            ? [.. around.Where(edge => ReachesBattery(edge.Beyond(zone), zone)).Select(edge => edge.ProtectiveDevice)]
             : [];
     }
 
-    private int Body(int run) => shape.NodeCount + run;
+    private int Body(int run) => topology.NodeCount + run;
 
-    private void AddEdge(int run, FittedFuse? fuse, bool far, int conductors)
+    private void AddEdge(RunEnd end, Design design)
     {
-        if (fuse is null) return;
-        int body = zones.SetOf(Body(run)), node = zones.SetOf(shape.NodeAt(run, far));
+        if (design.FuseAt(end) is not { } fuse) return;
+        int body = zones.SetOf(Body(end.Run)), node = zones.SetOf(topology.NodeAt(end));
         if (body == node) return;
-        var edge = new Edge(new Guard(run, far, fuse, fuse.PassingAmps(conductors)), body, node);
+        var edge = new Edge(new ProtectiveDevice(end, fuse, fuse.TotalRatingAmps(design.Conductors[end.Run].Count)), body, node);
         (edges[body] ??= []).Add(edge);
         (edges[node] ??= []).Add(edge);
     }
@@ -78,14 +73,14 @@ internal sealed class FuseZones
         {
             if (!seen.Add(zone)) continue;
             if (hasBattery[zone]) return true;
-            shape.Meter.Count(CostOfEdge * edges[zone]!.Count);
+            topology.Meter.Count(CostOfEdge * edges[zone]!.Count);
             foreach (Edge edge in edges[zone]!) waiting.Push(edge.Beyond(zone));
         }
 
         return false;
     }
 
-    private readonly record struct Edge(Guard Guard, int BodyZone, int NodeZone)
+    private readonly record struct Edge(ProtectiveDevice ProtectiveDevice, int BodyZone, int NodeZone)
     {
         public int Beyond(int zone) => zone == BodyZone ? NodeZone : BodyZone;
     }

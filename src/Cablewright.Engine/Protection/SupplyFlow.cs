@@ -20,7 +20,7 @@ internal sealed class SupplyFlow
     /// <summary>Room that is left by rounding only.</summary>
     private const double Smallest = 1e-6;
 
-    private readonly SupplyShape shape;
+    private readonly SupplyTopology topology;
     private readonly double[] capacity;
     private readonly bool[] isFused;
     private readonly double[] used;
@@ -32,22 +32,22 @@ internal sealed class SupplyFlow
     private int without;
     private int lastSource;
 
-    /// <summary>Prepares the flows of a decision.</summary>
-    /// <param name="shape">The supply side.</param>
-    /// <param name="decision">Where the fuses stand.</param>
-    public SupplyFlow(SupplyShape shape, Decision decision)
+    /// <summary>Prepares the flows of a design.</summary>
+    /// <param name="topology">The supply side.</param>
+    /// <param name="design">Where the fuses stand.</param>
+    public SupplyFlow(SupplyTopology topology, Design design)
     {
-        this.shape = shape;
-        int runs = decision.Conductors.Length;
+        this.topology = topology;
+        int runs = design.Conductors.Length;
         capacity = [.. Enumerable.Range(0, runs).Select(run => Math.Min(
-            Passing(decision.Near[run], decision.Conductors[run].Count),
-            Passing(decision.Far[run], decision.Conductors[run].Count)))];
+            TotalRating(design.Near[run], design.Conductors[run].Count),
+            TotalRating(design.Far[run], design.Conductors[run].Count)))];
         isFused = [.. capacity.Select(double.IsFinite)];
         used = new double[runs];
         before = new double[runs];
-        cameBy = new (int, int)[shape.NodeCount];
-        searchOf = new int[shape.NodeCount];
-        waiting = new int[shape.NodeCount];
+        cameBy = new (int, int)[topology.NodeCount];
+        searchOf = new int[topology.NodeCount];
+        waiting = new int[topology.NodeCount];
     }
 
     /// <summary>
@@ -60,10 +60,10 @@ internal sealed class SupplyFlow
     /// </returns>
     public double[] IntoWithoutEach(int node)
     {
-        ReadOnlySpan<int> runs = shape.RunsAt(node);
+        ReadOnlySpan<int> runs = topology.RunsAt(node);
         var into = new double[runs.Length];
         Array.Fill(into, double.PositiveInfinity);
-        if (shape.IsBattery(node)) return into;
+        if (topology.IsBattery(node)) return into;
         Start(-1);
         double whole = Augment(node, 0, 0);
         if (double.IsInfinity(whole))
@@ -101,10 +101,10 @@ internal sealed class SupplyFlow
     private double TakeAway(int node)
     {
         double passed = 0;
-        foreach (int run in shape.RunsAt(node))
+        foreach (int run in topology.RunsAt(node))
         {
             if (!IsTakenAway(run)) continue;
-            passed += shape.EndsOf(run).From == node ? used[run] : -used[run];
+            passed += topology.EndsOf(run).From == node ? used[run] : -used[run];
             used[run] = 0;
         }
 
@@ -117,10 +117,10 @@ internal sealed class SupplyFlow
     /// <param name="left">What waits at the other end of the run that is taken away.</param>
     private double Augment(int node, double sum, double left)
     {
-        int beyond = without < 0 ? -1 : shape.OtherEnd(without, node);
+        int beyond = without < 0 ? -1 : topology.OtherEnd(without, node);
         while (FindWay(node, left > Smallest ? beyond : -1) is >= 0 and int source)
         {
-            double most = source == beyond && !shape.IsBattery(source) ? left : double.PositiveInfinity;
+            double most = source == beyond && !topology.IsBattery(source) ? left : double.PositiveInfinity;
             for (int at = source; at != node; at = cameBy[at].From) most = Math.Min(most, Left(cameBy[at].Run, cameBy[at].From));
             if (double.IsInfinity(most))
             {
@@ -129,7 +129,7 @@ internal sealed class SupplyFlow
             }
 
             for (int at = source; at != node; at = cameBy[at].From)
-                used[cameBy[at].Run] += cameBy[at].From == shape.EndsOf(cameBy[at].Run).From ? most : -most;
+                used[cameBy[at].Run] += cameBy[at].From == topology.EndsOf(cameBy[at].Run).From ? most : -most;
             if (source == beyond) left -= most;
             sum += most;
         }
@@ -144,15 +144,16 @@ internal sealed class SupplyFlow
         return cameBy[at].Run;
     }
 
-    private static double Passing(FittedFuse? fuse, int conductors) => fuse?.PassingAmps(conductors) ?? double.PositiveInfinity;
+    private static double TotalRating(FittedFuse? fuse, int conductors) =>
+        fuse?.TotalRatingAmps(conductors) ?? double.PositiveInfinity;
 
     private bool IsTakenAway(int run) =>
-        run == without || (without >= 0 && isFused[without] && shape.AreParallel(run, without));
+        run == without || (without >= 0 && isFused[without] && topology.AreParallel(run, without));
 
     private double Left(int run, int from)
     {
         if (IsTakenAway(run)) return 0;
-        return from == shape.EndsOf(run).From ? capacity[run] - used[run] : capacity[run] + used[run];
+        return from == topology.EndsOf(run).From ? capacity[run] - used[run] : capacity[run] + used[run];
     }
 
     /// <summary>
@@ -167,14 +168,14 @@ internal sealed class SupplyFlow
         while (first < last && found < 0)
         {
             int node = waiting[first++];
-            foreach (int run in shape.RunsAt(node))
+            foreach (int run in topology.RunsAt(node))
             {
                 looked++;
-                int next = shape.OtherEnd(run, node);
+                int next = topology.OtherEnd(run, node);
                 if (searchOf[next] == search || !(Left(run, node) > Smallest)) continue;
                 searchOf[next] = search;
                 cameBy[next] = (run, node);
-                if (next == besides || shape.IsBattery(next))
+                if (next == besides || topology.IsBattery(next))
                 {
                     found = next;
                     break;
@@ -184,7 +185,7 @@ internal sealed class SupplyFlow
             }
         }
 
-        shape.Meter.Count(CostOfRun * looked);
+        topology.Meter.Count(CostOfRun * looked);
         return found;
     }
 }

@@ -7,7 +7,7 @@ namespace Cablewright.Engine.Reference;
 /// <summary>One figure of the published ampacity table.</summary>
 /// <param name="Size">Conductor size.</param>
 /// <param name="InsulationCelsius">Temperature rating of the insulation, in degrees Celsius.</param>
-/// <param name="Amps">What copper of this size may carry without end, in amperes.</param>
+/// <param name="Amps">What copper of this size may carry continuously, in amperes.</param>
 /// <param name="Source">Where it comes from.</param>
 /// <param name="Provenance">How it was come by.</param>
 public sealed record PublishedAmpacity(string Size, double InsulationCelsius, double Amps, string Source, string Provenance);

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
@@ -9,6 +10,7 @@ using Cablewright.Engine.Rules;
 using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Supply;
+using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Reports;
@@ -20,25 +22,25 @@ internal sealed class AssessmentWriter(Variant variant)
     private const double LeastAmps = 1e-6;
 
     private readonly CompleteBuild build = variant.Build;
-    private readonly Evaluator evaluator = variant.Evaluator;
+    private readonly BuildModel model = variant.Evaluator.Model;
     private readonly SizedBuild sized = variant.Sized;
     private readonly SupplyReport supply = variant.Supply;
     private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
 
     public Assessment Write(IReadOnlyList<Question> questions)
     {
-        List<Breach> breaches = [.. variant.Breaches];
-        if (!sized.IsComplete) breaches.Add(new Breach(BreachKind.BudgetReached, Severity.Info, 0));
-        IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(breaches);
+        List<Violation> violations = [.. variant.Violations];
+        if (!sized.IsComplete) violations.Add(new Violation(ViolationKind.BudgetReached, Severity.Info, 0));
+        IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(violations);
         Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));
         RunResult[] runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)];
-        var needs = new JobNeeds(build, runs);
+        var needs = new BillOfMaterials(build, runs);
         var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         IReadOnlyList<MaterialLine> materials = MaterialList.Of(needs, costs);
         return new Assessment
         {
             Verdict = verdict,
-            Summary = Summary.Of(build, evaluator, evaluation, verdict, findings),
+            Summary = Summary.Of(variant, verdict, findings),
             Ruleset = build.Ruleset.Id,
             Assumptions = build.Assumptions,
             AskNext = questions,
@@ -55,16 +57,16 @@ internal sealed class AssessmentWriter(Variant variant)
 
     private AmplifierResult AmplifierOf(int amplifier)
     {
-        double terminal = evaluation.Currents.TerminalVolts[amplifier];
-        double lost = evaluator.Wiring.LostVolts(amplifier, evaluation.Currents);
-        double amps = evaluation.Currents.LoadAmps[amplifier];
+        double terminal = evaluation.Envelope.TerminalVolts[amplifier];
+        double lost = model.Circuit.LostVolts(amplifier, evaluation.Envelope);
+        double amps = evaluation.Envelope.LoadAmps[amplifier];
         return new AmplifierResult(
             build.Stated.Amplifiers[amplifier].Id,
             amps,
-            evaluation.Currents.ThermalLoadAmps[amplifier],
+            evaluation.Envelope.ThermalLoadAmps[amplifier],
             terminal,
             lost,
-            lost / evaluator.Wiring.SourceVoltsOf(amplifier) * 100,
+            lost / model.Circuit.SourceVoltsOf(amplifier) * 100,
             lost * amps,
             build.Draws[amplifier].ShortfallWatts(terminal));
     }
@@ -72,12 +74,12 @@ internal sealed class AssessmentWriter(Variant variant)
     private RunResult RunOf(int index)
     {
         CompleteRun run = build.Runs[index];
-        ConductorChoice choice = evaluation.Decision.Conductors[index];
-        AmpacityFigures each = evaluator.Ampacities.Of(index, choice.Conductor);
-        double amps = Flowing(evaluation.Currents.PeakAmps[index]), ohms = evaluation.Currents.Ohms[index];
-        double thermal = Flowing(evaluation.Currents.ThermalAmps[index]);
+        ConductorChoice choice = evaluation.Design.Conductors[index];
+        AmpacityFigures each = model.Ampacities.Of(index, choice.Conductor);
+        double amps = Flowing(evaluation.Envelope.PeakAmps[index]), ohms = evaluation.Envelope.Ohms[index];
+        double thermal = Flowing(evaluation.Envelope.ThermalAmps[index]);
         double limit = each.LimitAmps * choice.Count;
-        bool unguarded = run.Side is Side.Return || evaluation.Guards.IsUnguarded(index);
+        bool isUnprotected = run.Side is Side.Return || evaluation.Protection.IsUnprotected(index);
         return new RunResult
         {
             Id = run.Id,
@@ -92,14 +94,16 @@ internal sealed class AssessmentWriter(Variant variant)
             ResistanceMilliohms = ohms * 1000,
             DropVolts = ohms * amps,
             LossWatts = ohms * amps * amps,
-            TemperatureCelsius = evaluation.Currents.Celsius[index],
+            TemperatureCelsius = evaluation.Envelope.Celsius[index],
             AmpacityAmps = limit,
             AmpacityTableAmps = each.TableAmps * choice.Count,
             AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
             Utilisation = limit > 0 ? thermal / limit : null,
-            GuardedBy = unguarded ? [] : [.. evaluation.Guards.GuardsOf(index).Select(guard => build.Runs[guard].Id)],
-            Fuse = FuseOf(index, isFar: false),
-            FarFuse = FuseOf(index, isFar: true),
+            ProtectedBy = isUnprotected
+                ? []
+                : [.. evaluation.Protection.RunsProtecting(index).Select(device => build.Runs[device].Id)],
+            Fuse = FuseOf(RunEnd.Near(index)),
+            FarFuse = FuseOf(RunEnd.Far(index)),
             Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, thermal),
         };
     }
@@ -121,21 +125,21 @@ internal sealed class AssessmentWriter(Variant variant)
         run.InsulationCelsius,
         choice.KilogramsPerMetre * run.LengthMetres * 1000);
 
-    private FuseResult? FuseOf(int run, bool isFar)
+    private FuseResult? FuseOf(RunEnd end)
     {
-        if ((isFar ? evaluation.Decision.Far : evaluation.Decision.Near)[run] is not { } fuse) return null;
-        Clearing? worst = sized.Faults.WorstOf(run, isFar);
-        double amps = Flowing(evaluation.Currents.PeakAmps[run]);
-        double ohms = fuse.Ohms(evaluation.Decision.Conductors[run].Count);
+        if (evaluation.Design.FuseAt(end) is not { } fuse) return null;
+        Clearing? worst = sized.Faults.WorstOf(end);
+        double amps = Flowing(evaluation.Envelope.PeakAmps[end.Run]);
+        double ohms = fuse.Ohms(evaluation.Design.Conductors[end.Run].Count);
         return new FuseResult(fuse.Decided, fuse.RatingAmps, fuse.Family.Name, fuse.DistanceMetres, fuse.PerConductor)
         {
             DropVolts = ohms * amps,
             LossWatts = ohms * amps * amps,
-            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(evaluator.Shape.NodeAt(run, isFar), out double largest)
+            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(model.Topology.NodeAt(end), out double largest)
                 ? largest
                 : null,
-            SmallestFaultAmps = worst?.GuardAmps,
-            OpensSeconds = worst?.OpensSeconds,
+            SmallestFaultAmps = worst?.DeviceAmps,
+            ClearingSeconds = worst?.ClearingSeconds,
             ConductorWithstandSeconds = worst is { } clearing && double.IsFinite(clearing.WithstandSeconds)
                 ? clearing.WithstandSeconds
                 : null,

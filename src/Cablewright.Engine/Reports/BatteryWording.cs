@@ -12,57 +12,58 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
     private readonly EnergyBalance balance = report.Balance;
     private readonly SupplyCures cures = new(build, report);
 
-    public Wording EngineOff(Breach breach)
+    public Wording EngineOff(Violation violation)
     {
         SupplyGroup shortest = balance.Playing.MinBy(group => Significant.Round(balance.EngineOffMinutes(group)))!;
         double amps = balance.EngineOffAmps(shortest);
         return new Wording(
             "/limits/engineOffTime",
-            $"With the engine off the music plays for about {Phrase.Minutes(breach.Measured)} until {Names(shortest)} "
-            + $"{(shortest.Batteries.Length == 1 ? "reaches its" : "reach their")} limit, and {Phrase.Minutes(breach.Limit)} are "
-            + "asked for.",
-            cures.ForEngineOff(shortest, breach.Limit) + ", or less power",
+            $"With the engine off the music plays for about {Phrase.Minutes(violation.Measured)} until {Names(shortest)} "
+            + $"{(shortest.Batteries.Length == 1 ? "reaches its" : "reach their")} limit, and {Phrase.Minutes(violation.Limit)} "
+            + "are asked for.",
+            cures.ForEngineOff(shortest, violation.Limit) + ", or less power",
             $"{Phrase.Amps(amps)} on average; t = u H (C / (I H))^k: "
             + string.Join("; ", shortest.Batteries.Select(battery => Energy(build.Batteries[battery]))),
             "min");
     }
 
-    public Wording Mixed(Breach breach) => new(
-        $"/vehicle/batteries/{breach.Index}/chemistry",
-        $"Batteries \"{build.Batteries[breach.Index].Id}\" (lithium iron phosphate) and \"{build.Batteries[breach.Other].Id}\" "
-        + "(lead-acid) are tied together by wire, relay or diode. They charge and rest at different voltages: one is never full, "
-        + "or the other overcharged, and when they are joined a large current flows between them.",
+    public Wording Mixed(Violation violation) => new(
+        $"/vehicle/batteries/{violation.Index}/chemistry",
+        $"Batteries \"{build.Batteries[violation.Index].Id}\" (lithium iron phosphate) and "
+        + $"\"{build.Batteries[violation.Other].Id}\" (lead-acid) are tied together by wire, relay or diode. They charge and "
+        + "rest at different voltages: one is never full, or the other overcharged, and when they are joined a large current "
+        + "flows between them.",
         "a DC-DC charger between them, made for the second battery's chemistry",
-        $"rest voltage {Phrase.Volts(build.Batteries[breach.Index].RestVolts)} against "
-        + $"{Phrase.Volts(build.Batteries[breach.Other].RestVolts)}");
+        $"rest voltage {Phrase.Volts(build.Batteries[violation.Index].RestVolts)} against "
+        + $"{Phrase.Volts(build.Batteries[violation.Other].RestVolts)}");
 
-    public Wording AboveCharger(Breach breach)
+    public Wording AboveCharger(Violation violation)
     {
-        SupplyGroup group = balance.BehindChargers.First(each => each.ChargersTo.Contains(breach.Index));
-        double minutes = balance.Minutes(group, breach.Measured - breach.Limit);
+        SupplyGroup group = balance.BehindChargers.First(each => each.ChargersTo.Contains(violation.Index));
+        double minutes = balance.Minutes(group, violation.Measured - violation.Limit);
         return new Wording(
-            build.Runs[breach.Index].Pointer + "/isolator/ratedCurrent",
-            $"What hangs on {Names(group)} draws {Phrase.Amps(breach.Measured)} on average, and the charger of run "
-            + $"\"{build.Runs[breach.Index].Id}\" gives {Phrase.Amps(breach.Limit)}: it empties while driving, in about "
+            build.Runs[violation.Index].Pointer + "/isolator/ratedCurrent",
+            $"What hangs on {Names(group)} draws {Phrase.Amps(violation.Measured)} on average, and the charger of run "
+            + $"\"{build.Runs[violation.Index].Id}\" gives {Phrase.Amps(violation.Limit)}: it empties while driving, in about "
             + $"{Phrase.Minutes(minutes)} of such music.",
-            $"a charger of {Phrase.Amps(breach.Measured)}, or less power",
-            $"average {Phrase.Amps(breach.Measured)} > {Phrase.Amps(breach.Limit)}",
+            $"a charger of {Phrase.Amps(violation.Measured)}, or less power",
+            $"average {Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}",
             "A");
     }
 
-    public Wording Capacitor(Breach breach)
+    public Wording Capacitor(Violation violation)
     {
-        CapacitorResult part = Stiffening.Of(build, balance, breach.Index);
+        CapacitorResult part = Stiffening.Of(build, balance, violation.Index);
         return new Wording(
-            $"/vehicle/capacitors/{breach.Index}",
+            $"/vehicle/capacitors/{violation.Index}",
             $"The capacitor at \"{part.At}\" ({Phrase.Number(part.Farads)} F) alone holds {Phrase.Amps(part.DrawAmps)} within "
-            + $"{Phrase.Volts(part.FallVolts)} for {Phrase.Number(breach.Measured)} ms; a bass note lasts "
-            + $"{Phrase.Number(breach.Limit)} ms. It gives {Phrase.Number(part.GivesJoules)} J, and does not replace alternator, "
-            + "battery or conductor.",
+            + $"{Phrase.Volts(part.FallVolts)} for {Phrase.Number(violation.Measured)} ms; a bass note lasts "
+            + $"{Phrase.Number(violation.Limit)} ms. It gives {Phrase.Number(part.GivesJoules)} J, and does not replace "
+            + "alternator, battery or conductor.",
             "none needed; spend on conductors, battery or alternator first",
             $"t = C (dV - I ESR) / I = {Phrase.Number(part.Farads)} F x ({Phrase.Volts(part.FallVolts)} - "
             + $"{Phrase.Amps(part.DrawAmps)} x {Phrase.Milliohms(part.SeriesMilliohms / 1000)}) / {Phrase.Amps(part.DrawAmps)} = "
-            + $"{Phrase.Number(breach.Measured)} ms",
+            + $"{Phrase.Number(violation.Measured)} ms",
             "ms");
     }
 

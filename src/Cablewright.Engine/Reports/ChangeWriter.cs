@@ -59,6 +59,6 @@ internal sealed class ChangeWriter(Variant present)
         [.. CodesOf(after, Severity.Caution)]);
 
     private static IEnumerable<string> CodesOf(Variant variant, Severity least) =>
-        variant.Breaches.Where(breach => breach.Severity >= least).OrderByDescending(breach => breach.Severity)
-            .ThenBy(breach => breach.Kind).Select(breach => FindingCodes.CodeOf(breach.Kind)).Distinct();
+        variant.Violations.Where(violation => violation.Severity >= least).OrderByDescending(violation => violation.Severity)
+            .ThenBy(violation => violation.Kind).Select(violation => FindingCodes.CodeOf(violation.Kind)).Distinct();
 }

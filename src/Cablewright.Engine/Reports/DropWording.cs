@@ -1,4 +1,5 @@
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
@@ -9,15 +10,19 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Reports;
 
 /// <summary>Words for what is lost on the way.</summary>
-internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation)
+internal sealed class DropWording(Variant variant)
 {
+    private readonly CompleteBuild build = variant.Build;
+    private readonly BuildModel model = variant.Evaluator.Model;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
     private const int MostNamed = 6;
     private const double SmallestNamed = 0.005;
     private const double WholeShare = 0.995;
 
-    public static Wording Collapse(Breach breach)
+    public static Wording Collapse(Violation violation)
     {
-        string share = Phrase.Percent(breach.Limit);
+        string share = Phrase.Percent(violation.Limit);
         return new Wording(
             "/amplifiers",
             "The wiring cannot carry the rated output: as more is drawn the voltage falls faster than the current rises. "
@@ -28,51 +33,53 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Desi
             "1");
     }
 
-    public Wording Over(Breach breach)
+    public Wording Over(Violation violation)
     {
-        int amplifier = breach.Index;
-        double source = evaluator.Wiring.SourceVoltsOf(amplifier);
-        double terminal = evaluation.Currents.TerminalVolts[amplifier];
+        int amplifier = violation.Index;
+        double source = model.Circuit.SourceVoltsOf(amplifier);
+        double terminal = evaluation.Envelope.TerminalVolts[amplifier];
         string id = build.Stated.Amplifiers[amplifier].Id;
-        string word = breach.Severity is Severity.Fail ? "limit" : "target";
+        string word = violation.Severity is Severity.Fail ? "limit" : "target";
         Part[] parts = Parts(amplifier);
         return new Wording(
             $"/amplifiers/{amplifier}",
             $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: "
-            + $"{Phrase.Volts(breach.Measured)} ({Phrase.Percent(breach.Measured / source)}) is lost on the way there and "
-            + $"back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(breach.Limit)} "
-            + $"({Phrase.Percent(breach.Limit / source)}).",
-            (breach.Severity is Severity.Fail ? "the changes worked out with this answer" : "a larger conductor or a shorter way")
+            + $"{Phrase.Volts(violation.Measured)} ({Phrase.Percent(violation.Measured / source)}) is lost on the way there and "
+            + $"back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(violation.Limit)} "
+            + $"({Phrase.Percent(violation.Limit / source)}).",
+            (violation.Severity is Severity.Fail
+                ? "the changes worked out with this answer"
+                : "a larger conductor or a shorter way")
             + $"; most is lost in run \"{build.Runs[parts[0].Run].Id}\" "
             + $"({Phrase.Volts(parts[0].Volts)})",
-            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(breach.Measured)}; of it "
-            + string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * breach.Measured).Take(MostNamed).Select(Text))
-            + Rest(breach.Measured - parts.Sum(part => part.Volts), breach.Measured),
+            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(violation.Measured)}; of it "
+            + string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * violation.Measured).Take(MostNamed).Select(Text))
+            + Rest(violation.Measured - parts.Sum(part => part.Volts), violation.Measured),
             "V");
     }
 
-    public Wording Return(Breach breach)
+    public Wording Return(Violation violation)
     {
-        string id = build.Stated.Amplifiers[breach.Index].Id;
+        string id = build.Stated.Amplifiers[violation.Index].Id;
         return new Wording(
-            $"/amplifiers/{breach.Index}",
-            $"The return of amplifier \"{id}\" conducts only {Phrase.Percent(breach.Measured / breach.Limit)} of what its "
+            $"/amplifiers/{violation.Index}",
+            $"The return of amplifier \"{id}\" conducts only {Phrase.Percent(violation.Measured / violation.Limit)} of what its "
             + "supply does, metre for metre.",
             "a return of the same size and metal as the supply, or larger",
-            $"metres to the ohm at 20 C: return {Phrase.Number(breach.Measured)}, supply {Phrase.Number(breach.Limit)}",
+            $"metres to the ohm at 20 C: return {Phrase.Number(violation.Measured)}, supply {Phrase.Number(violation.Limit)}",
             "m/ohm");
     }
 
-    public Wording SharedReturn(Breach breach) => new(
-        build.Runs[breach.Index].Pointer + "/conductor",
-        $"Several amplifiers share the return \"{build.Runs[breach.Index].Id}\", and it conducts only "
-        + $"{Phrase.Percent(breach.Measured / breach.Limit)} of what supplies them, metre for metre.",
+    public Wording SharedReturn(Violation violation) => new(
+        build.Runs[violation.Index].Pointer + "/conductor",
+        $"Several amplifiers share the return \"{build.Runs[violation.Index].Id}\", and it conducts only "
+        + $"{Phrase.Percent(violation.Measured / violation.Limit)} of what supplies them, metre for metre.",
         "a shared return as large as the supply that feeds them all, or a return for each",
-        $"metres to the ohm at 20 C: shared return {Phrase.Number(breach.Measured)}, supply {Phrase.Number(breach.Limit)}",
+        $"metres to the ohm at 20 C: shared return {Phrase.Number(violation.Measured)}, supply {Phrase.Number(violation.Limit)}",
         "m/ohm");
 
     private string Circumstance(int amplifier) =>
-        evaluation.Currents.WorstPointOf(amplifier).Case is OperatingCase.Recharging ? " while the other batteries recharge" : "";
+        evaluation.Envelope.WorstPointOf(amplifier).Case is OperatingCase.Recharging ? " while the other batteries recharge" : "";
 
     private static string Rest(double volts, double drop) =>
         volts > SmallestNamed * drop ? $", and {Phrase.Volts(volts)} in the body and the battery's strap" : "";
@@ -83,8 +90,8 @@ internal sealed class DropWording(CompleteBuild build, Evaluator evaluator, Desi
     /// </summary>
     private Part[] Parts(int amplifier)
     {
-        OperatingPoint point = evaluation.Currents.WorstPointOf(amplifier);
-        double[] division = evaluator.Division(amplifier, point);
+        OperatingPoint point = evaluation.Envelope.WorstPointOf(amplifier);
+        double[] division = variant.Evaluator.Division(amplifier, point);
         return [.. Enumerable.Range(0, build.Runs.Count)
             .Select(run => new Part(
                 run,

@@ -20,26 +20,26 @@ internal static class Extras
         IReadOnlyList<Extra> wanted = variant.Build.Stated.Include;
         if (wanted.Count == 0) return answer;
         Ruleset ruleset = variant.Build.Ruleset;
-        Build settled = SettledBuild.Of(variant.Build, variant.Sized.Evaluation.Decision);
+        Build frozen = FrozenBuild.Of(variant.Build, variant.Sized.Evaluation.Design);
         WorkMeter all = meter.Part(ruleset["variations.work-budget"].Value);
         if (wanted.Contains(Extra.Headroom))
         {
-            HeadroomResult? headroom = all.Within(all.Budget, part => HeadroomOf(settled, ruleset, part));
+            HeadroomResult? headroom = all.Within(all.Budget, part => HeadroomOf(frozen, ruleset, part));
             answer = Reached(answer with { Headroom = headroom }, headroom is not null, AnswerPart.Headroom);
         }
 
         if (wanted.Contains(Extra.Robustness))
         {
-            RobustnessResult? robustness = all.Within(all.Budget, part => Robustness.Of(variant, settled, part));
+            RobustnessResult? robustness = all.Within(all.Budget, part => Robustness.Of(variant, frozen, part));
             answer = Reached(answer with { Robustness = robustness }, robustness is not null, AnswerPart.Robustness);
         }
 
         return wanted.Contains(Extra.Alternatives) ? WithFrontier(WithAlternatives(answer, variant, all), variant, all) : answer;
     }
 
-    private static HeadroomResult HeadroomOf(Build settled, Ruleset ruleset, WorkMeter meter)
+    private static HeadroomResult HeadroomOf(Build frozen, Ruleset ruleset, WorkMeter meter)
     {
-        (double factor, Variant? failing) = Headroom.Of(settled, ruleset, meter);
+        (double factor, Variant? failing) = Headroom.Of(frozen, ruleset, meter);
         Finding? first = failing is null ? null : new FindingWriter(failing).Write(failing.Worst!.Value);
         return new HeadroomResult(factor, first?.Code, first?.Pointer);
     }

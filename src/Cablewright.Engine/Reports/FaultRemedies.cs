@@ -20,15 +20,16 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
 {
     public string For(Clearing clearing)
     {
-        double guardLoad = evaluation.Currents.ThermalAmps[clearing.Guard.Run];
-        if (FuseThatOpens(clearing.Guard.Fuse.Family, guardLoad, clearing.GuardAmps, clearing.WithstandSeconds) is { } other)
+        double deviceLoad = evaluation.Envelope.ThermalAmps[clearing.ProtectiveDevice.Run];
+        if (FuseThatOpens(
+            clearing.ProtectiveDevice.Fuse.Family, deviceLoad, clearing.DeviceAmps, clearing.WithstandSeconds) is { } other)
             return $"{other} in the same place opens in time";
-        double runLoad = evaluation.Currents.ThermalAmps[clearing.Run];
-        double runAmps = clearing.ConductorAmps * evaluation.Decision.Conductors[clearing.Run].Count;
-        if (clearing.Run != clearing.Guard.Run
-            && FuseThatOpens(clearing.Guard.Fuse.Family, runLoad, runAmps, clearing.WithstandSeconds) is { } own)
+        double runLoad = evaluation.Envelope.ThermalAmps[clearing.Run];
+        double runAmps = clearing.ConductorAmps * evaluation.Design.Conductors[clearing.Run].Count;
+        if (clearing.Run != clearing.ProtectiveDevice.Run
+            && FuseThatOpens(clearing.ProtectiveDevice.Fuse.Family, runLoad, runAmps, clearing.WithstandSeconds) is { } own)
             return $"{own} of its own at \"{build.Runs[clearing.Run].From}\" opens in time";
-        if (clearing.OpensSeconds is { } opens && ConductorThatWithstands(clearing, opens) is { } conductor)
+        if (clearing.ClearingSeconds is { } opens && ConductorThatWithstands(clearing, opens) is { } conductor)
             return $"{conductor} withstands it that long";
         return "a shorter or larger way for the fault current, there and back: a return wire to the battery, or a better ground";
     }
@@ -45,10 +46,10 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
 
     private static string? FuseThatOpens(FuseFamily present, double load, double amps, double withstandSeconds)
     {
-        foreach (FuseFamily family in FuseFamily.All.Where(family => family.OpeningBand.IsRead).Prepend(present))
+        foreach (FuseFamily family in FuseFamily.All.Where(family => family.TimeCurrentBand.IsRead).Prepend(present))
         {
             if (family.SmallestCarrying(load) is { } rating
-                && family.OpeningBand.SlowestSeconds(amps / rating) is { } seconds
+                && family.TimeCurrentBand.SlowestSeconds(amps / rating) is { } seconds
                 && !Significant.Exceeds(seconds, withstandSeconds))
                 return $"a {Phrase.Amps(rating)} {family.Name.Word()} fuse";
         }
@@ -59,13 +60,13 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
     private Conductor? ConductorThatWithstands(Clearing clearing, double seconds)
     {
         CompleteRun run = build.Runs[clearing.Run];
-        ConductorChoice choice = evaluation.Decision.Conductors[clearing.Run];
+        ConductorChoice choice = evaluation.Design.Conductors[clearing.Run];
         double limit = ShortCircuit.LimitFor(run.InsulationCelsius, build.Ruleset);
         return CandidateList.Usual(build.Stated.Units)
             .Where(size => size.IsLargerThan(choice.Conductor.Size))
             .Select(size => Conductor.Of(size, choice.Conductor.Material))
             .FirstOrDefault(conductor => seconds <= ShortCircuit.WithstandSeconds(
-                conductor, clearing.ConductorAmps, Math.Min(evaluation.Currents.Celsius[clearing.Run], run.InsulationCelsius),
+                conductor, clearing.ConductorAmps, Math.Min(evaluation.Envelope.Celsius[clearing.Run], run.InsulationCelsius),
                 limit, run.AirCelsius));
     }
 }

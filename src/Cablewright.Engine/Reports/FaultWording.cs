@@ -12,106 +12,109 @@ namespace Cablewright.Engine.Reports;
 /// <summary>Words for what short circuits and overloads would do.</summary>
 internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluation, FaultReport report, FaultRemedies remedies)
 {
-    public Wording MayNotOpen(Breach breach)
+    public Wording MayNotOpen(Violation violation)
     {
-        Clearing clearing = ClearingOf(breach.Index);
+        Clearing clearing = ClearingOf(violation.Index);
         return new Wording(
-            build.Runs[breach.Index].Pointer,
-            $"In a short circuit at the end of run \"{Id(breach.Index)}\" the {Name(clearing.Guard)} carries as little as "
-            + $"{Phrase.Amps(breach.Measured)}, and it is certain to open only from {Phrase.Amps(breach.Limit)}: "
+            build.Runs[violation.Index].Pointer,
+            $"In a short circuit at the end of run \"{Id(violation.Index)}\" the {Name(clearing.ProtectiveDevice)} carries as "
+            + $"little as {Phrase.Amps(violation.Measured)}, and it is certain to open only from {Phrase.Amps(violation.Limit)}: "
             + "it may not open at all.",
             remedies.For(clearing),
             $"battery \"{build.Batteries[clearing.Battery].Id}\" alone, hot conductors, joints, fuses and body: "
-            + $"{Phrase.Amps(breach.Measured)} = {Phrase.Percent(breach.Measured / clearing.Guard.PassingAmps)} of "
-            + $"{Phrase.Amps(clearing.Guard.PassingAmps)}; certain from "
-            + $"{Phrase.Percent(clearing.Guard.Fuse.Family.OpeningBand.CertainFrom)} ({Band(clearing)})",
+            + $"{Phrase.Amps(violation.Measured)} = "
+            + $"{Phrase.Percent(violation.Measured / clearing.ProtectiveDevice.TotalRatingAmps)} of "
+            + $"{Phrase.Amps(clearing.ProtectiveDevice.TotalRatingAmps)}; certain from "
+            + $"{Phrase.Percent(clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.CertainFrom)} ({Band(clearing)})",
             "A");
     }
 
-    public Wording OpensTooLate(Breach breach)
+    public Wording ClearsTooLate(Violation violation)
     {
-        Clearing clearing = ClearingOf(breach.Index);
+        Clearing clearing = ClearingOf(violation.Index);
         return new Wording(
-            build.Runs[breach.Index].Pointer,
-            $"In a short circuit at the end of run \"{Id(breach.Index)}\" the {Name(clearing.Guard)} may take "
-            + $"{Seconds(breach.Measured)} to open, and {evaluation.Decision.Conductors[breach.Index]} withstands it for "
-            + $"{Seconds(breach.Limit)}.",
+            build.Runs[violation.Index].Pointer,
+            $"In a short circuit at the end of run \"{Id(violation.Index)}\" the {Name(clearing.ProtectiveDevice)} may take "
+            + $"{Seconds(violation.Measured)} to open, and {evaluation.Design.Conductors[violation.Index]} withstands it for "
+            + $"{Seconds(violation.Limit)}.",
             remedies.For(clearing),
-            $"smallest fault {Phrase.Amps(clearing.GuardAmps)} = "
-            + $"{Phrase.Percent(clearing.GuardAmps / clearing.Guard.PassingAmps)} of {Phrase.Amps(clearing.Guard.PassingAmps)}: "
-            + $"opens within {Seconds(breach.Measured)} ({Band(clearing)}); "
-            + $"withstand {Seconds(breach.Limit)} at {Phrase.Amps(clearing.ConductorAmps)}, t = (k S / I)^2 to 5 s, "
-            + "heat balance with storage above",
+            $"smallest fault {Phrase.Amps(clearing.DeviceAmps)} = "
+            + $"{Phrase.Percent(clearing.DeviceAmps / clearing.ProtectiveDevice.TotalRatingAmps)} of "
+            + $"{Phrase.Amps(clearing.ProtectiveDevice.TotalRatingAmps)}: opens within {Seconds(violation.Measured)} "
+            + $"({Band(clearing)}); withstand {Seconds(violation.Limit)} at {Phrase.Amps(clearing.ConductorAmps)}, t = (k S / "
+            + "I)^2 to 5 s, heat balance with storage above",
             "s");
     }
 
-    public Wording BandRecalled(Breach breach)
+    public Wording BandRecalled(Violation violation)
     {
-        FittedFuse fuse = Fuse(breach);
-        Clearing clearing = report.WorstOf(breach.Index, breach.IsFar)!;
+        FittedFuse fuse = Fuse(violation);
+        Clearing clearing = report.WorstOf(violation.End)!;
         return new Wording(
-            Slot(breach).Pointer,
-            $"The fuse of run \"{Id(breach.Index)}\" opens in time by a time-current band of {fuse.Family.Name.Word()} that is "
-            + $"only recalled: within {Seconds(clearing.OpensSeconds ?? 0)} against {Seconds(clearing.WithstandSeconds)}.",
+            Slot(violation).Pointer,
+            $"The fuse of run \"{Id(violation.Index)}\" opens in time by a time-current band of {fuse.Family.Name.Word()} that "
+            + $"is only recalled: within {Seconds(clearing.ClearingSeconds ?? 0)} against {Seconds(clearing.WithstandSeconds)}.",
             "compare with the part's own time-current curve",
-            $"{fuse.Family.OpeningBand.Source} (from memory); smallest fault {Phrase.Amps(clearing.GuardAmps)} at the end of "
-            + $"run \"{Id(clearing.Run)}\"");
+            $"{fuse.Family.TimeCurrentBand.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end "
+            + $"of run \"{Id(clearing.Run)}\"");
     }
 
-    public Wording Interrupting(Breach breach)
+    public Wording Interrupting(Violation violation)
     {
-        FittedFuse fuse = Fuse(breach);
+        FittedFuse fuse = Fuse(violation);
         bool stated = fuse.InterruptingRatingAmps is not null;
         string what = stated
-            ? $"is rated to interrupt {Phrase.Amps(breach.Limit)}: it may burst instead of opening"
-            : $"has no interrupting rating stated; its family is known for {Phrase.Amps(breach.Limit)}";
+            ? $"is rated to interrupt {Phrase.Amps(violation.Limit)}: it may burst instead of opening"
+            : $"has no interrupting rating stated; its family is known for {Phrase.Amps(violation.Limit)}";
         return new Wording(
-            Slot(breach).Pointer,
-            $"A short circuit behind the fuse of run \"{Id(breach.Index)}\" can reach {Phrase.Amps(breach.Measured)}, "
+            Slot(violation).Pointer,
+            $"A short circuit behind the fuse of run \"{Id(violation.Index)}\" can reach {Phrase.Amps(violation.Measured)}, "
             + $"and the fuse {what}.",
-            (stated ? "" : $"state the part's own interrupting rating, if it is {Phrase.Amps(breach.Measured)} or more; else ")
-                + FaultRemedies.FamilyThatInterrupts(breach.Measured),
+            (stated ? "" : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
+                + FaultRemedies.FamilyThatInterrupts(violation.Measured),
             "every battery full and at its least resistance, alternator besides, cold conductors: "
-            + $"{Phrase.Amps(breach.Measured)}; {fuse.Family.InterruptingRatingAmps.Source}",
+            + $"{Phrase.Amps(violation.Measured)}; {fuse.Family.InterruptingRatingAmps.Source}",
             "A");
     }
 
-    public Wording Overload(Breach breach)
+    public Wording Overload(Violation violation)
     {
-        Clearing clearing = ClearingOf(breach.Index);
+        Clearing clearing = ClearingOf(violation.Index);
         var overload = new Overload(build, evaluation);
-        (double share, double celsius) = overload.Worst(breach.Index, clearing.Guard, breach.Limit)!.Value;
-        double? from = overload.HurtFrom(breach.Index, clearing.Guard, breach.Limit);
-        string range = from is { } start ? $" It is hurt from about {Phrase.Amps(start * clearing.Guard.PassingAmps)}." : "";
+        (double share, double celsius) = overload.Worst(violation.Index, clearing.ProtectiveDevice, violation.Limit)!.Value;
+        double? from = overload.HurtFrom(violation.Index, clearing.ProtectiveDevice, violation.Limit);
+        string range = from is { } start
+            ? $" It is hurt from about {Phrase.Amps(start * clearing.ProtectiveDevice.TotalRatingAmps)}."
+            : "";
         return new Wording(
-            build.Runs[breach.Index].Pointer,
-            $"At {Phrase.Percent(share)} of its rating the {Name(clearing.Guard)} may take so long that run "
-            + $"\"{Id(breach.Index)}\" reaches {build.Phrase.Temperature(celsius)}; "
-            + $"its insulation bears {build.Phrase.Temperature(breach.Limit)} for a few hours.{range}",
+            build.Runs[violation.Index].Pointer,
+            $"At {Phrase.Percent(share)} of its rating the {Name(clearing.ProtectiveDevice)} may take so long that run "
+            + $"\"{Id(violation.Index)}\" reaches {build.Phrase.Temperature(celsius)}; "
+            + $"its insulation bears {build.Phrase.Temperature(violation.Limit)} for a few hours.{range}",
             "a smaller fuse that still carries the load, or a larger conductor",
-            $"heated at {Phrase.Amps(share * clearing.Guard.PassingAmps)} for "
-            + (clearing.Guard.Fuse.Family.OpeningBand.SlowestSeconds(share) is { } seconds
+            $"heated at {Phrase.Amps(share * clearing.ProtectiveDevice.TotalRatingAmps)} for "
+            + (clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.SlowestSeconds(share) is { } seconds
                 ? Seconds(seconds)
                 : "ever, since opening is not certain")
             + $" ({Band(clearing)})",
             "C");
     }
 
-    public Wording NotSelective(Breach breach) => new(
-        Slot(breach).Pointer,
-        $"In a short circuit behind the fuse of run \"{Id(breach.Index)}\" it may take {Seconds(breach.Measured)}, "
-        + $"and the fuse of run \"{Id(breach.Other)}\" before it may open within {Seconds(breach.Limit)}: "
+    public Wording NotSelective(Violation violation) => new(
+        Slot(violation).Pointer,
+        $"In a short circuit behind the fuse of run \"{Id(violation.Index)}\" it may take {Seconds(violation.Measured)}, "
+        + $"and the fuse of run \"{Id(violation.Other)}\" before it may open within {Seconds(violation.Limit)}: "
         + "everything behind that goes dead.",
         "a smaller or faster fuse here, or a larger or slower one before it, as far as the conductors allow",
-        $"slow edge here {Seconds(breach.Measured)} > fast edge before {Seconds(breach.Limit)}, smallest fault",
+        $"slow edge here {Seconds(violation.Measured)} > fast edge before {Seconds(violation.Limit)}, smallest fault",
         "s");
 
-    public static Wording BodyDrop(Breach breach) => new(
+    public static Wording BodyDrop(Violation violation) => new(
         "/vehicle/body/returnResistance",
-        $"{Phrase.Volts(breach.Measured)} is lost in the body and the battery's strap at full output; "
-        + $"a good ground path loses less than {Phrase.Volts(breach.Limit)}.",
+        $"{Phrase.Volts(violation.Measured)} is lost in the body and the battery's strap at full output; "
+        + $"a good ground path loses less than {Phrase.Volts(violation.Limit)}.",
         "a larger strap from the battery to the body, cleaner ground points, or a return wire to the battery",
-        $"{Phrase.Volts(breach.Measured)} > {Phrase.Volts(breach.Limit)}",
+        $"{Phrase.Volts(violation.Measured)} > {Phrase.Volts(violation.Limit)}",
         "V");
 
     private static string Seconds(double value) =>
@@ -119,16 +122,17 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
         : value < 600 ? Phrase.Number(value) + " s" : Phrase.Number(value / 60) + " min";
 
     private static string Band(Clearing clearing) =>
-        clearing.Guard.Fuse.Family.OpeningBand.Source + (clearing.Guard.Fuse.Family.OpeningBand.IsRead ? "" : ", from memory");
+        clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.Source
+            + (clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.IsRead ? "" : ", from memory");
 
-    private string Name(Guard guard) =>
-        $"{Phrase.Amps(guard.Fuse.RatingAmps)} {guard.Fuse.Family.Name.Word()} fuse of run \"{Id(guard.Run)}\"";
+    private string Name(ProtectiveDevice device) =>
+        $"{Phrase.Amps(device.Fuse.RatingAmps)} {device.Fuse.Family.Name.Word()} fuse of run \"{Id(device.Run)}\"";
 
     private string Id(int run) => build.Runs[run].Id;
 
     private Clearing ClearingOf(int run) => report.Clearings.First(clearing => clearing.Run == run);
 
-    private FittedFuse Fuse(Breach breach) => (breach.IsFar ? evaluation.Decision.Far : evaluation.Decision.Near)[breach.Index]!;
+    private FittedFuse Fuse(Violation violation) => evaluation.Design.FuseAt(violation.End)!;
 
-    private FuseSlot Slot(Breach breach) => breach.IsFar ? build.Runs[breach.Index].Far : build.Runs[breach.Index].Near;
+    private FuseSlot Slot(Violation violation) => build.SlotAt(violation.End);
 }

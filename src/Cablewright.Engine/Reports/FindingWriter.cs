@@ -3,19 +3,18 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Results;
 using Cablewright.Engine.Rules;
-using Cablewright.Engine.ShortCircuits;
-using Cablewright.Engine.Supply;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Reports;
 
-/// <summary>Puts breaches into words.</summary>
+/// <summary>Puts violations into words.</summary>
 internal sealed class FindingWriter
 {
     private const string OwnDrop = "limits.maxDrop";
     private const string OwnTime = "limits.engineOffTime";
 
     private readonly CompleteBuild build;
-    private readonly Evaluator evaluator;
+    private readonly SupplyTopology topology;
     private readonly DropWording drop;
     private readonly HeatWording heat;
     private readonly FuseWording fuse;
@@ -25,44 +24,40 @@ internal sealed class FindingWriter
     private readonly FaultWording fault;
 
     public FindingWriter(Variant variant)
-        : this(variant.Build, variant.Evaluator, variant.Sized.Evaluation, variant.Sized.Faults, variant.Supply)
     {
-    }
-
-    private FindingWriter(
-        CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, FaultReport report, SupplyReport supplyReport)
-    {
-        this.build = build;
-        this.evaluator = evaluator;
-        drop = new DropWording(build, evaluator, evaluation);
-        var remedies = new Remedies(build, evaluator, evaluation);
-        heat = new HeatWording(build, evaluator, evaluation, remedies);
-        fuse = new FuseWording(build, evaluator, evaluation, remedies);
-        supply = new SupplyWording(build, supplyReport);
-        battery = new BatteryWording(build, supplyReport);
+        build = variant.Build;
+        topology = variant.Evaluator.Model.Topology;
+        DesignEvaluation evaluation = variant.Sized.Evaluation;
+        var remedies = new Remedies(variant);
+        drop = new DropWording(variant);
+        heat = new HeatWording(variant, remedies);
+        fuse = new FuseWording(variant, remedies);
+        supply = new SupplyWording(build, variant.Supply);
+        battery = new BatteryWording(build, variant.Supply);
         isolator = new IsolatorWording(build, evaluation, remedies);
-        fault = new FaultWording(build, evaluation, report, new FaultRemedies(build, evaluation));
+        fault = new FaultWording(build, evaluation, variant.Sized.Faults, new FaultRemedies(build, evaluation));
     }
 
     /// <summary>
     /// The findings, the worst first; within a weight the most dangerous kind first, each in the order of the build.
     /// </summary>
-    public IReadOnlyList<Finding> Write(IReadOnlyList<Breach> breaches) =>
-        [.. breaches.OrderByDescending(breach => breach.Severity).ThenBy(breach => breach.Kind).ThenBy(breach => breach.Index)
+    public IReadOnlyList<Finding> Write(IReadOnlyList<Violation> violations) =>
+        [.. violations.OrderByDescending(violation => violation.Severity).ThenBy(violation => violation.Kind)
+            .ThenBy(violation => violation.Index)
             .Select(Write)];
 
     /// <summary>One of them.</summary>
-    public Finding Write(Breach breach)
+    public Finding Write(Violation violation)
     {
-        Wording wording = WordingOf(breach);
-        string rule = breach.Kind is BreachKind.DropOverLimit && build.Drop.Rule == OwnDrop ? OwnDrop : RuleOf(breach);
+        Wording wording = WordingOf(violation);
+        string rule = violation.Kind is ViolationKind.DropOverLimit && build.Drop.Rule == OwnDrop ? OwnDrop : RuleOf(violation);
         return new Finding(
-            FindingCodes.CodeOf(breach.Kind),
-            breach.Severity,
+            FindingCodes.CodeOf(violation.Kind),
+            violation.Severity,
             wording.Pointer,
             wording.Message,
-            wording.Unit is null ? null : breach.Measured,
-            wording.Unit is null || !wording.HasLimit ? null : breach.Limit,
+            wording.Unit is null ? null : violation.Measured,
+            wording.Unit is null || !wording.HasLimit ? null : violation.Limit,
             wording.Unit,
             rule,
             rule is OwnDrop or OwnTime ? "the build's own limit" : build.Ruleset[rule].Citation,
@@ -70,55 +65,55 @@ internal sealed class FindingWriter
             wording.Workings);
     }
 
-    private string RuleOf(Breach breach) =>
-        breach.Kind is BreachKind.FuseChosen && !evaluator.Shape.IsAtBattery(breach.Index, breach.IsFar)
-        ? FindingCodes.RuleOf(BreachKind.FuseMissingAtReduction)
-        : FindingCodes.RuleOf(breach.Kind);
+    private string RuleOf(Violation violation) =>
+        violation.Kind is ViolationKind.FuseChosen && !topology.IsAtBattery(violation.End)
+        ? FindingCodes.RuleOf(ViolationKind.FuseMissingAtReduction)
+        : FindingCodes.RuleOf(violation.Kind);
 
-    private Wording WordingOf(Breach breach) => breach.Kind switch
+    private Wording WordingOf(Violation violation) => violation.Kind switch
     {
-        BreachKind.VoltageCollapse => DropWording.Collapse(breach),
-        BreachKind.DropOverLimit or BreachKind.DropOverTarget => drop.Over(breach),
-        BreachKind.ReturnBelowSupply => drop.Return(breach),
-        BreachKind.OverAmpacity => heat.OverAmpacity(breach),
-        BreachKind.SurroundingsTooHot => heat.TooHot(breach),
-        BreachKind.TerminalTooSmall => heat.Terminal(breach),
-        BreachKind.FuseMissingAtBattery => fuse.MissingAtBattery(breach),
-        BreachKind.FuseMissingAtReduction => fuse.MissingAtReduction(breach),
-        BreachKind.FuseAboveConductor => fuse.AboveConductor(breach),
-        BreachKind.NoFuseFits => fuse.NoneFits(breach),
-        BreachKind.ParallelUnguarded => fuse.Parallel(breach),
-        BreachKind.FuseBelowLoad => fuse.BelowLoad(breach),
-        BreachKind.FuseNotStandard => fuse.NotStandard(breach),
-        BreachKind.FuseVoltageTooLow => fuse.VoltageTooLow(breach),
-        BreachKind.FuseTooFar or BreachKind.FuseNotNear => fuse.Distance(breach),
-        BreachKind.FuseChosen => fuse.MustBeFitted(breach),
-        BreachKind.FuseInReturn => fuse.InReturn(breach),
-        BreachKind.RatingAboveOnBoardFuse => supply.OnBoardFuse(breach),
-        BreachKind.SupplyNotCharged => supply.NotCharged(breach),
-        BreachKind.AverageAboveAlternator => supply.AverageAboveAlternator(breach),
-        BreachKind.PeakAboveAlternator => supply.PeakAboveAlternator(breach),
-        BreachKind.AverageAboveIdle => supply.AverageAboveIdle(breach),
-        BreachKind.FuseMayNotOpen => fault.MayNotOpen(breach),
-        BreachKind.FuseOpensTooLate => fault.OpensTooLate(breach),
-        BreachKind.BandRecalled => fault.BandRecalled(breach),
-        BreachKind.InterruptingUnknown or BreachKind.InterruptingTooLow => fault.Interrupting(breach),
-        BreachKind.OverloadHurts => fault.Overload(breach),
-        BreachKind.NotSelective => fault.NotSelective(breach),
-        BreachKind.BodyDropLarge => FaultWording.BodyDrop(breach),
-        BreachKind.PeakAboveConverter => supply.PeakAboveConverter(breach),
-        BreachKind.FullOutputNotHeld => supply.NotHeld(),
-        BreachKind.VoltageLowAtFullOutput => supply.VoltageLow(breach),
-        BreachKind.EngineOffTooShort => battery.EngineOff(breach),
-        BreachKind.MixedChemistries => battery.Mixed(breach),
-        BreachKind.AverageAboveCharger => battery.AboveCharger(breach),
-        BreachKind.CapacitorHoldsBriefly => battery.Capacitor(breach),
-        BreachKind.IsolatorOverRated => isolator.OverRated(breach),
-        BreachKind.IsolatorUnrated => isolator.Unrated(breach),
-        BreachKind.AlternatorCableUnguarded => isolator.AlternatorCable(breach),
-        BreachKind.AlternatorDropLarge => isolator.AlternatorDrop(breach),
-        BreachKind.FuseHotBelowLoad => fuse.HotBelowLoad(breach),
-        BreachKind.SharedReturnBelowSupply => drop.SharedReturn(breach),
+        ViolationKind.VoltageCollapse => DropWording.Collapse(violation),
+        ViolationKind.DropOverLimit or ViolationKind.DropOverTarget => drop.Over(violation),
+        ViolationKind.ReturnBelowSupply => drop.Return(violation),
+        ViolationKind.OverAmpacity => heat.OverAmpacity(violation),
+        ViolationKind.SurroundingsTooHot => heat.TooHot(violation),
+        ViolationKind.TerminalTooSmall => heat.Terminal(violation),
+        ViolationKind.FuseMissingAtBattery => fuse.MissingAtBattery(violation),
+        ViolationKind.FuseMissingAtReduction => fuse.MissingAtReduction(violation),
+        ViolationKind.FuseAboveConductor => fuse.AboveConductor(violation),
+        ViolationKind.NoFuseFits => fuse.NoneFits(violation),
+        ViolationKind.ParallelUnprotected => fuse.Parallel(violation),
+        ViolationKind.FuseBelowLoad => fuse.BelowLoad(violation),
+        ViolationKind.FuseNotStandard => fuse.NotStandard(violation),
+        ViolationKind.FuseVoltageTooLow => fuse.VoltageTooLow(violation),
+        ViolationKind.FuseTooFar or ViolationKind.FuseNotNear => fuse.Distance(violation),
+        ViolationKind.FuseChosen => fuse.MustBeFitted(violation),
+        ViolationKind.FuseInReturn => fuse.InReturn(violation),
+        ViolationKind.RatingAboveOnBoardFuse => supply.OnBoardFuse(violation),
+        ViolationKind.SupplyNotCharged => supply.NotCharged(violation),
+        ViolationKind.AverageAboveAlternator => supply.AverageAboveAlternator(violation),
+        ViolationKind.PeakAboveAlternator => supply.PeakAboveAlternator(violation),
+        ViolationKind.AverageAboveIdle => supply.AverageAboveIdle(violation),
+        ViolationKind.FuseMayNotOpen => fault.MayNotOpen(violation),
+        ViolationKind.FuseClearsTooLate => fault.ClearsTooLate(violation),
+        ViolationKind.BandRecalled => fault.BandRecalled(violation),
+        ViolationKind.InterruptingUnknown or ViolationKind.InterruptingTooLow => fault.Interrupting(violation),
+        ViolationKind.OverloadHurts => fault.Overload(violation),
+        ViolationKind.NotSelective => fault.NotSelective(violation),
+        ViolationKind.BodyDropLarge => FaultWording.BodyDrop(violation),
+        ViolationKind.PeakAboveConverter => supply.PeakAboveConverter(violation),
+        ViolationKind.FullOutputNotHeld => supply.NotHeld(),
+        ViolationKind.VoltageLowAtFullOutput => supply.VoltageLow(violation),
+        ViolationKind.EngineOffTooShort => battery.EngineOff(violation),
+        ViolationKind.MixedChemistries => battery.Mixed(violation),
+        ViolationKind.AverageAboveCharger => battery.AboveCharger(violation),
+        ViolationKind.CapacitorHoldsBriefly => battery.Capacitor(violation),
+        ViolationKind.IsolatorOverRated => isolator.OverRated(violation),
+        ViolationKind.IsolatorUnrated => isolator.Unrated(violation),
+        ViolationKind.AlternatorCableUnprotected => isolator.AlternatorCable(violation),
+        ViolationKind.AlternatorDropLarge => isolator.AlternatorDrop(violation),
+        ViolationKind.FuseHotBelowLoad => fuse.HotBelowLoad(violation),
+        ViolationKind.SharedReturnBelowSupply => drop.SharedReturn(violation),
         _ => supply.Budget(),
     };
 }

@@ -1,59 +1,65 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Text;
+using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Reports;
 
 /// <summary>Words for conductors that get too hot or do not fit.</summary>
-internal sealed class HeatWording(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, Remedies remedies)
+internal sealed class HeatWording(Variant variant, Remedies remedies)
 {
-    public Wording OverAmpacity(Breach breach)
+    private readonly CompleteBuild build = variant.Build;
+    private readonly BuildModel model = variant.Evaluator.Model;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
+    public Wording OverAmpacity(Violation violation)
     {
-        CompleteRun run = build.Runs[breach.Index];
-        ConductorChoice choice = evaluation.Decision.Conductors[breach.Index];
+        CompleteRun run = build.Runs[violation.Index];
+        ConductorChoice choice = evaluation.Design.Conductors[violation.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"Run \"{run.Id}\" carries {Phrase.Amps(breach.Measured)} for long, and {choice} may carry "
-            + $"{Phrase.Amps(breach.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; "
-            + $"by the heat balance it would reach {build.Phrase.Temperature(evaluation.Currents.Celsius[breach.Index])}.",
-            remedies.ConductorForLoad(breach.Index) + "; or a cooler route",
-            AmpacityWorkings(breach.Index, choice),
+            $"Run \"{run.Id}\" carries {Phrase.Amps(violation.Measured)} for long, and {choice} may carry "
+            + $"{Phrase.Amps(violation.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; "
+            + $"by the heat balance it would reach {build.Phrase.Temperature(evaluation.Envelope.Celsius[violation.Index])}.",
+            remedies.ConductorForLoad(violation.Index) + "; or a cooler route",
+            AmpacityWorkings(violation.Index, choice),
             "A");
     }
 
-    public Wording TooHot(Breach breach)
+    public Wording TooHot(Violation violation)
     {
-        CompleteRun run = build.Runs[breach.Index];
+        CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             run.Pointer + "/conductor/insulationRating",
-            $"Run \"{run.Id}\" lies in {build.Phrase.Temperature(breach.Measured)}, and its insulation is rated "
-            + $"{build.Phrase.Temperature(breach.Limit)}: it may carry nothing there.",
+            $"Run \"{run.Id}\" lies in {build.Phrase.Temperature(violation.Measured)}, and its insulation is rated "
+            + $"{build.Phrase.Temperature(violation.Limit)}: it may carry nothing there.",
             "cable with a higher insulation rating, or a cooler route",
-            $"surroundings {Phrase.Number(breach.Measured)} C against insulation {Phrase.Number(breach.Limit)} C, "
-            + $"table column {AmpacityTable.ColumnFor(breach.Limit)} C",
+            $"surroundings {Phrase.Number(violation.Measured)} C against insulation {Phrase.Number(violation.Limit)} C, "
+            + $"table column {AmpacityTable.ColumnFor(violation.Limit)} C",
             "C");
     }
 
-    public Wording Terminal(Breach breach)
+    public Wording Terminal(Violation violation)
     {
-        CompleteRun run = build.Runs[breach.Index];
-        ConductorSize size = evaluation.Decision.Conductors[breach.Index].Conductor.Size;
+        CompleteRun run = build.Runs[violation.Index];
+        ConductorSize size = evaluation.Design.Conductors[violation.Index].Conductor.Size;
         TerminalLimit terminal = run.Terminals.First(limit => !size.FitsWhere(limit.Largest));
         return new Wording(
             terminal.Pointer,
             $"Run \"{run.Id}\" is {size}, and a terminal that it ends in accepts at most {terminal.Largest}.",
             "a part that accepts the conductor, or a short piece that fits with a fuse of its own",
-            $"{Phrase.Number(breach.Measured)} mm2 against {Phrase.Number(breach.Limit)} mm2",
+            $"{Phrase.Number(violation.Measured)} mm2 against {Phrase.Number(violation.Limit)} mm2",
             "mm2");
     }
 
     private string AmpacityWorkings(int index, ConductorChoice choice)
     {
         CompleteRun run = build.Runs[index];
-        AmpacityFigures figures = evaluator.Ampacities.Of(index, choice.Conductor);
+        AmpacityFigures figures = model.Ampacities.Of(index, choice.Conductor);
         int column = AmpacityTable.ColumnFor(run.InsulationCelsius);
         string parallel = choice.Count > 1 ? $" x {choice.Count} in parallel" : "";
         string bundle = run.Bundling < 1 ? $" x {Phrase.Number(run.Bundling)} in a bundle" : "";

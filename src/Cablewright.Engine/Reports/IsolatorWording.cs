@@ -9,49 +9,49 @@ namespace Cablewright.Engine.Reports;
 /// <summary>Words for what lies between batteries, and for the alternator's own cable.</summary>
 internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation evaluation, Remedies remedies)
 {
-    public Wording OverRated(Breach breach) => new(
-        Isolator(breach) + "/ratedCurrent",
-        $"The {Kind(breach)} on run \"{build.Runs[breach.Index].Id}\" is rated {Phrase.Amps(breach.Limit)}, and the lasting "
-        + $"current through it is {Phrase.Amps(breach.Measured)}: it overheats.",
-        $"one rated for {Phrase.Amps(breach.Measured)} or more, or less power behind it",
-        $"{Phrase.Amps(breach.Measured)} > {Phrase.Amps(breach.Limit)}, the worst of the operating cases",
+    public Wording OverRated(Violation violation) => new(
+        Isolator(violation) + "/ratedCurrent",
+        $"The {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" is rated {Phrase.Amps(violation.Limit)}, and the "
+        + $"lasting current through it is {Phrase.Amps(violation.Measured)}: it overheats.",
+        $"one rated for {Phrase.Amps(violation.Measured)} or more, or less power behind it",
+        $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}, the worst of the operating cases",
         "A");
 
-    public Wording Unrated(Breach breach) => new(
-        Isolator(breach),
-        $"Nothing says what the {Kind(breach)} on run \"{build.Runs[breach.Index].Id}\" may carry; the lasting current through "
-        + $"it is {Phrase.Amps(breach.Measured)}.",
-        $"state its rating; it needs {Phrase.Amps(breach.Measured)} or more",
+    public Wording Unrated(Violation violation) => new(
+        Isolator(violation),
+        $"Nothing says what the {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" may carry; the lasting current "
+        + $"through it is {Phrase.Amps(violation.Measured)}.",
+        $"state its rating; it needs {Phrase.Amps(violation.Measured)} or more",
         "lasting current, the worst of the operating cases",
         "A",
         HasLimit: false);
 
-    public Wording AlternatorCable(Breach breach)
+    public Wording AlternatorCable(Violation violation)
     {
-        CompleteRun run = build.Runs[breach.Index];
+        CompleteRun run = build.Runs[violation.Index];
         return new Wording(
-            (breach.IsFar ? run.Far : run.Near).Pointer,
-            $"No fuse protects the alternator's cable \"{run.Id}\" from battery \"{(breach.IsFar ? run.To : run.From)}\". Makers "
-            + "leave their own short, routed cable without one; a longer or larger one fitted later should have it.",
-            $"a fuse at the battery; {remedies.FuseFor(breach.Index, breach.IsFar)}",
+            build.SlotAt(violation.End).Pointer,
+            $"No fuse protects the alternator's cable \"{run.Id}\" from battery \"{build.PlaceAt(violation.End)}\". Makers leave "
+            + "their own short, routed cable without one; a longer or larger one fitted later should have it.",
+            $"a fuse at the battery; {remedies.FuseFor(violation.End)}",
             "no fuse stands between the battery's positive terminal and the run");
     }
 
-    public Wording AlternatorDrop(Breach breach)
+    public Wording AlternatorDrop(Violation violation)
     {
-        CompleteRun run = build.Runs[breach.Index];
+        CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"The alternator's cable \"{run.Id}\" takes {Phrase.Volts(breach.Measured)} at the alternator's rated current; more "
-            + $"than {Phrase.Volts(breach.Limit)} keeps the battery from charging fully.",
+            $"The alternator's cable \"{run.Id}\" takes {Phrase.Volts(violation.Measured)} at the alternator's rated current; "
+            + $"more than {Phrase.Volts(violation.Limit)} keeps the battery from charging fully.",
             "a larger conductor or a shorter way",
-            $"{Phrase.Amps(evaluation.Currents.PeakAmps[breach.Index])} x "
-            + $"{Phrase.Milliohms(evaluation.Currents.Ohms[breach.Index])} = {Phrase.Volts(breach.Measured)}",
+            $"{Phrase.Amps(evaluation.Envelope.PeakAmps[violation.Index])} x "
+            + $"{Phrase.Milliohms(evaluation.Envelope.Ohms[violation.Index])} = {Phrase.Volts(violation.Measured)}",
             "V");
     }
 
-    private string Isolator(Breach breach) => build.Runs[breach.Index].Pointer + "/isolator";
+    private string Isolator(Violation violation) => build.Runs[violation.Index].Pointer + "/isolator";
 
-    private string Kind(Breach breach) =>
-        build.Runs[breach.Index].Isolator!.Kind is IsolatorKind.Relay ? "isolating relay" : "isolating diode";
+    private string Kind(Violation violation) =>
+        build.Runs[violation.Index].Isolator!.Kind is IsolatorKind.Relay ? "isolating relay" : "isolating diode";
 }

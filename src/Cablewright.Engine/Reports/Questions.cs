@@ -34,15 +34,15 @@ internal static class Questions
         Question[] questions = [.. whatIfs
             .Select((whatIf, order) => (WhatIf: whatIf, Order: order, Outcomes: outcomes[order].OfType<Outcome>().ToArray()))
             .Where(asked => asked.Outcomes.Length > 0)
-            .Select(asked => (asked.WhatIf, asked.Order, Swing: Swing.Between(now, asked.Outcomes)))
-            .Where(asked => asked.Swing.Matters)
-            .OrderByDescending(asked => asked.Swing.Verdicts)
-            .ThenByDescending(asked => asked.Swing.Fails)
-            .ThenByDescending(asked => asked.Swing.Supply)
-            .ThenByDescending(asked => Significant.Round(asked.Swing.Metal))
+            .Select(asked => (asked.WhatIf, asked.Order, Sensitivity: Sensitivity.Between(now, asked.Outcomes)))
+            .Where(asked => asked.Sensitivity.Matters)
+            .OrderByDescending(asked => asked.Sensitivity.Verdicts)
+            .ThenByDescending(asked => asked.Sensitivity.Fails)
+            .ThenByDescending(asked => asked.Sensitivity.Supply)
+            .ThenByDescending(asked => Significant.Round(asked.Sensitivity.Metal))
             .ThenBy(asked => asked.Order)
             .Take(MostAsked)
-            .Select(asked => new Question(asked.WhatIf.Pointer, asked.WhatIf.Text, asked.Swing.Why()))];
+            .Select(asked => new Question(asked.WhatIf.Pointer, asked.WhatIf.Text, asked.Sensitivity.Why()))];
         return new Asked(questions, outcomes.All(of => of.All(outcome => outcome is not null)));
     }
 
@@ -63,9 +63,9 @@ internal static class Questions
         double metal = variant.Build.Runs.Any(run => run.Given is null) ? variant.ConductorGrams : 0;
         return new Outcome(
             variant.Verdict,
-            variant.Breaches.Count(breach => breach.Severity is Severity.Fail),
+            variant.Violations.Count(violation => violation.Severity is Severity.Fail),
             metal,
-            variant.Supply.Breaches.Count(breach => breach.Severity > Severity.Info),
+            variant.Supply.Violations.Count(violation => violation.Severity > Severity.Info),
             variant.Build.Supply.HotAmps is { } hot
                 ? variant.Supply.Balance.Available(hot) - variant.Supply.Balance.AverageAmps
                 : null);
@@ -80,7 +80,7 @@ internal static class Questions
     private readonly record struct Outcome(Verdict Verdict, int Fails, double Metal, int SupplyCautions, double? SpareAmps);
 
     /// <summary>How far the answers to one question lie apart from what is assumed now.</summary>
-    private readonly record struct Swing(
+    private readonly record struct Sensitivity(
         Verdict Now, Verdict Best, Verdict Worst, int Fails, double Metal, int Supply, double? LeastSpareAmps,
         double? MostSpareAmps)
     {
@@ -88,7 +88,7 @@ internal static class Questions
 
         public bool Matters => Verdicts > 0 || Fails > 0 || Supply > 0 || Metal > MetalThatMatters;
 
-        public static Swing Between(Outcome now, Outcome[] answers) => new(
+        public static Sensitivity Between(Outcome now, Outcome[] answers) => new(
             now.Verdict,
             answers.Min(answer => answer.Verdict),
             answers.Max(answer => answer.Verdict),

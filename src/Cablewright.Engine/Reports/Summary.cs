@@ -1,8 +1,10 @@
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Results;
 using Cablewright.Engine.Text;
+using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Reports;
@@ -10,10 +12,8 @@ namespace Cablewright.Engine.Reports;
 /// <summary>Two or three plain sentences that can be read out.</summary>
 internal static class Summary
 {
-    public static string Of(
-        CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation, Verdict verdict,
-        IReadOnlyList<Finding> findings) =>
-        $"{Opening(verdict, findings)} {Numbers(build, evaluator, evaluation)}{Reason(verdict, findings)}";
+    public static string Of(Variant variant, Verdict verdict, IReadOnlyList<Finding> findings) =>
+        $"{Opening(verdict, findings)} {Numbers(variant)}{Reason(verdict, findings)}";
 
     private static string Opening(Verdict verdict, IReadOnlyList<Finding> findings)
     {
@@ -29,17 +29,20 @@ internal static class Summary
 
     private static string Counted(int count, string one, string several) => count == 1 ? $"1 {one}" : $"{count} {several}";
 
-    private static string Numbers(CompleteBuild build, Evaluator evaluator, DesignEvaluation evaluation)
+    private static string Numbers(Variant variant)
     {
-        double peak = evaluation.Currents.LoadAmps.Sum();
+        CompleteBuild build = variant.Build;
+        CircuitModel circuit = variant.Evaluator.Model.Circuit;
+        DesignEvaluation evaluation = variant.Sized.Evaluation;
+        double peak = evaluation.Envelope.LoadAmps.Sum();
         int worst = Enumerable.Range(0, build.Draws.Count)
             .MaxBy(amplifier => Significant.Round(
-                evaluator.Wiring.LostVolts(amplifier, evaluation.Currents) / evaluator.Wiring.SourceVoltsOf(amplifier)));
+                circuit.LostVolts(amplifier, evaluation.Envelope) / circuit.SourceVoltsOf(amplifier)));
         string id = build.Stated.Amplifiers[worst].Id;
         string when = evaluation.SolvableShare < 1 ? "At the most that the wiring can carry" : "At full output";
         return $"{when} the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "
-            + $"{Phrase.Volts(evaluation.Currents.TerminalVolts[worst])} of "
-            + $"{Phrase.Volts(evaluator.Wiring.SourceVoltsOf(worst))}.";
+            + $"{Phrase.Volts(evaluation.Envelope.TerminalVolts[worst])} of "
+            + $"{Phrase.Volts(circuit.SourceVoltsOf(worst))}.";
     }
 
     private static string Reason(Verdict verdict, IReadOnlyList<Finding> findings) =>

@@ -14,9 +14,9 @@ internal static class SupplyAnswer
         double? hot = build.Supply.HotAmps;
         return new SupplyResult(
             build.ChargingVolts,
-            evaluation.Currents.LowestVolts,
-            evaluation.Currents.LoadAmps.Sum(),
-            evaluation.Currents.LoadAmps.Zip(build.Draws, (amps, draw) => amps * draw.AverageShare).Sum(),
+            evaluation.Envelope.LowestVolts,
+            evaluation.Envelope.LoadAmps.Sum(),
+            evaluation.Envelope.LoadAmps.Zip(build.Draws, (amps, draw) => amps * draw.AverageShare).Sum(),
             hot is { } atSpeed ? Math.Max(0, balance.Available(atSpeed)) : null,
             hot is not null && build.Supply.IdleAmps is { } idle ? Math.Max(0, balance.Available(idle)) : null)
         {

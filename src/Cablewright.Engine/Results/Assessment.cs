@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Vocabulary;
@@ -127,7 +128,7 @@ public sealed record RunResult
     /// <summary>Conductor temperature under the thermal current, by the heat balance.</summary>
     public required double TemperatureCelsius { get; init; }
 
-    /// <summary>The current it may carry without end: the figure the verdict rests on.</summary>
+    /// <summary>The current it may carry continuously: the figure the verdict rests on.</summary>
     public required double AmpacityAmps { get; init; }
 
     /// <summary>The published table with its corrections; <c>null</c> where the table does not reach.</summary>
@@ -139,14 +140,17 @@ public sealed record RunResult
     /// <summary>Thermal current over ampacity; <c>null</c> where the surroundings leave no ampacity.</summary>
     public required double? Utilisation { get; init; }
 
-    /// <summary>The ids of the runs whose fuses guard it; empty for a return run or an unguarded one.</summary>
-    public required IReadOnlyList<string> GuardedBy { get; init; }
+    /// <summary>The ids of the runs whose fuses protect it; empty for a return run or an unprotected one.</summary>
+    public required IReadOnlyList<string> ProtectedBy { get; init; }
 
     /// <summary>The fuse at its start.</summary>
     public FuseResult? Fuse { get; init; }
 
     /// <summary>The fuse at its end.</summary>
     public FuseResult? FarFuse { get; init; }
+
+    /// <summary>The fuse at one of its ends.</summary>
+    internal FuseResult? FuseAt(RunEnd end) => end.IsFar ? FarFuse : Fuse;
 
     /// <summary>What parts two batteries on it.</summary>
     public IsolatorResult? Isolator { get; init; }
@@ -158,7 +162,7 @@ public sealed record RunResult
 /// <summary>An isolator.</summary>
 /// <param name="Kind">How it parts the batteries.</param>
 /// <param name="RatedAmps">What it is rated for; <c>null</c> where that is not stated.</param>
-/// <param name="ThroughAmps">The lasting current through it, or what a charger puts out, the worst of the operating
+/// <param name="ThroughAmps">The continuous current through it, or what a charger puts out, the worst of the operating
 /// cases.</param>
 /// <param name="LossVolts">What it takes of the voltage at that current; 0 for a charger, which makes its own.</param>
 public sealed record IsolatorResult(IsolatorKind Kind, double? RatedAmps, double ThroughAmps, double LossVolts);
@@ -191,11 +195,11 @@ public sealed record FuseResult(
     /// <summary>The largest short-circuit current where it stands; <c>null</c> on a return.</summary>
     public double? LargestFaultAmps { get; init; }
 
-    /// <summary>The smallest short-circuit current that it must interrupt; <c>null</c> where it guards nothing.</summary>
+    /// <summary>The smallest short-circuit current that it must interrupt; <c>null</c> where it protects nothing.</summary>
     public double? SmallestFaultAmps { get; init; }
 
     /// <summary>The longest time that it may take for that; <c>null</c> where its opening is not certain.</summary>
-    public double? OpensSeconds { get; init; }
+    public double? ClearingSeconds { get; init; }
 
     /// <summary>How long the conductor that is nearest to harm withstands it; <c>null</c> where it is never hurt.</summary>
     public double? ConductorWithstandSeconds { get; init; }

@@ -10,134 +10,134 @@ public sealed record FindingCode(string Code, string Meaning);
 /// <summary>Every kind of finding that an answer can carry.</summary>
 public static class FindingCodes
 {
-    private static readonly FrozenDictionary<BreachKind, (string Code, string Rule, string Meaning)> Table =
-        new Dictionary<BreachKind, (string, string, string)>
+    private static readonly FrozenDictionary<ViolationKind, (string Code, string Rule, string Meaning)> Table =
+        new Dictionary<ViolationKind, (string, string, string)>
         {
-            [BreachKind.VoltageCollapse] = (
+            [ViolationKind.VoltageCollapse] = (
                 "circuit.voltage-collapse", "circuit.solvable-output",
                 "The wiring cannot carry the rated output at any voltage; the largest output that it can carry is given."),
-            [BreachKind.DropOverLimit] = (
+            [ViolationKind.DropOverLimit] = (
                 "amplifier.drop-over-limit", "drop.limit",
                 "More voltage is lost on the way to the amplifier and back than the limit allows."),
-            [BreachKind.DropOverTarget] = (
+            [ViolationKind.DropOverTarget] = (
                 "amplifier.drop-over-target", "drop.target",
                 "More voltage is lost on the way to the amplifier and back than the design target allows."),
-            [BreachKind.OverAmpacity] = (
+            [ViolationKind.OverAmpacity] = (
                 "run.over-ampacity", "heat.max-of-ampacity",
                 "The conductor carries more than it may without end in its surroundings."),
-            [BreachKind.SurroundingsTooHot] = (
+            [ViolationKind.SurroundingsTooHot] = (
                 "run.surroundings-above-insulation", "heat.max-of-ampacity",
                 "The surroundings are as hot as the insulation may be, so the conductor may carry nothing."),
-            [BreachKind.FuseMissingAtBattery] = (
+            [ViolationKind.FuseMissingAtBattery] = (
                 "fuse.missing-at-battery", "fuse.at-source", "A battery feeds the run with no fuse between."),
-            [BreachKind.FuseMissingAtReduction] = (
+            [ViolationKind.FuseMissingAtReduction] = (
                 "fuse.missing-at-reduction", "fuse.at-reduction",
                 "The conductor is smaller than the one before it, and the fuses before it let through more than it bears."),
-            [BreachKind.FuseAboveConductor] = (
+            [ViolationKind.FuseAboveConductor] = (
                 "fuse.above-conductor-rating", "fuse.max-of-ampacity",
                 "The fuse lets through more than the conductor behind it bears."),
-            [BreachKind.NoFuseFits] = (
+            [ViolationKind.NoFuseFits] = (
                 "run.no-fuse-fits", "fuse.max-of-ampacity",
                 "No standard fuse carries the load and still protects the conductor: the conductor is too small."),
-            [BreachKind.ParallelUnguarded] = (
+            [ViolationKind.ParallelUnprotected] = (
                 "run.parallel-unguarded", "fuse.one-per-conductor",
                 "Parallel conductors share a fuse that is too large for one of them alone."),
-            [BreachKind.FuseBelowLoad] = ("fuse.below-load", "fuse.min-of-load", "The fuse will open in normal use."),
-            [BreachKind.FuseNotStandard] = (
+            [ViolationKind.FuseBelowLoad] = ("fuse.below-load", "fuse.min-of-load", "The fuse will open in normal use."),
+            [ViolationKind.FuseNotStandard] = (
                 "fuse.not-standard-rating", "fuse.standard-rating", "The fuse family is not made in this rating."),
-            [BreachKind.FuseVoltageTooLow] = (
+            [ViolationKind.FuseVoltageTooLow] = (
                 "fuse.voltage-rating-too-low", "fuse.voltage-rating", "The fuse is not rated for the highest system voltage."),
-            [BreachKind.FuseTooFar] = (
+            [ViolationKind.FuseTooFar] = (
                 "fuse.too-far-from-source", "fuse.max-distance",
                 "Too much conductor lies unguarded between the source and its fuse."),
-            [BreachKind.FuseNotNear] = (
+            [ViolationKind.FuseNotNear] = (
                 "fuse.not-near-source", "fuse.near-distance",
                 "The fuse is within the limit, but stricter rules ask for it nearer."),
-            [BreachKind.FuseChosen] = (
+            [ViolationKind.FuseChosen] = (
                 "fuse.must-be-fitted", "fuse.at-source", "A fuse was left out and one is needed: it must be fitted."),
-            [BreachKind.FuseInReturn] = ("fuse.in-return", "fuse.none-in-return", "A fuse stands in a return."),
-            [BreachKind.ReturnBelowSupply] = (
+            [ViolationKind.FuseInReturn] = ("fuse.in-return", "fuse.none-in-return", "A fuse stands in a return."),
+            [ViolationKind.ReturnBelowSupply] = (
                 "amplifier.return-below-supply", "return.not-below-supply",
                 "The amplifier's return conducts worse than its supply."),
-            [BreachKind.TerminalTooSmall] = (
+            [ViolationKind.TerminalTooSmall] = (
                 "run.larger-than-terminal", "terminal.largest-conductor",
                 "The conductor does not fit a terminal that it ends in."),
-            [BreachKind.RatingAboveOnBoardFuse] = (
+            [ViolationKind.RatingAboveOnBoardFuse] = (
                 "amplifier.rating-above-fuse", "load.on-board-fuse",
                 "The amplifier's own fuses do not carry what its rated output would draw."),
-            [BreachKind.SupplyNotCharged] = (
+            [ViolationKind.SupplyNotCharged] = (
                 "amplifier.supply-not-charged", "supply.charging-reach",
                 "The amplifier hangs on a battery that nothing charges."),
-            [BreachKind.AverageAboveAlternator] = (
+            [ViolationKind.AverageAboveAlternator] = (
                 "supply.average-above-alternator", "supply.average-of-available",
                 "On its programme the system draws more than the alternator has left: the battery empties while driving."),
-            [BreachKind.PeakAboveAlternator] = (
+            [ViolationKind.PeakAboveAlternator] = (
                 "supply.peak-above-alternator", "supply.average-of-available",
                 "At full output the system draws more than the alternator has left; the battery gives the rest for as long."),
-            [BreachKind.AverageAboveIdle] = (
+            [ViolationKind.AverageAboveIdle] = (
                 "supply.average-above-idle", "supply.average-of-available",
                 "At idle the system draws more than the alternator has left."),
-            [BreachKind.AverageAboveCharger] = (
+            [ViolationKind.AverageAboveCharger] = (
                 "supply.average-above-charger", "supply.average-of-available",
                 "What hangs on a battery draws more on average than the charger before it gives: that battery empties."),
-            [BreachKind.PeakAboveConverter] = (
+            [ViolationKind.PeakAboveConverter] = (
                 "supply.peak-above-converter", "supply.converter-limit",
                 "At full output more is drawn than the vehicle's converter gives, and it may shut down."),
-            [BreachKind.FullOutputNotHeld] = (
+            [ViolationKind.FullOutputNotHeld] = (
                 "supply.full-output-not-held", "supply.full-output-voltage",
                 "Alternator and batteries together cannot hold full output: the amplifiers cut out."),
-            [BreachKind.VoltageLowAtFullOutput] = (
+            [ViolationKind.VoltageLowAtFullOutput] = (
                 "supply.voltage-low-at-full-output", "supply.full-output-voltage",
                 "At full output the batteries have to help and an amplifier's voltage falls low."),
-            [BreachKind.EngineOffTooShort] = (
+            [ViolationKind.EngineOffTooShort] = (
                 "supply.engine-off-too-short", "limits.engineOffTime",
                 "With the engine off the batteries reach their limit before the time that the build asks for."),
-            [BreachKind.MixedChemistries] = (
+            [ViolationKind.MixedChemistries] = (
                 "supply.mixed-chemistries", "supply.one-chemistry",
                 "Lead-acid and lithium batteries are tied together without a charger between them."),
-            [BreachKind.CapacitorHoldsBriefly] = (
+            [ViolationKind.CapacitorHoldsBriefly] = (
                 "supply.capacitor-holds-briefly", "supply.capacitor-help",
                 "The capacitor is empty long before a bass note ends."),
-            [BreachKind.IsolatorOverRated] = (
+            [ViolationKind.IsolatorOverRated] = (
                 "isolator.over-rating", "isolator.max-of-rating", "The isolator carries more than it is rated for."),
-            [BreachKind.IsolatorUnrated] = (
+            [ViolationKind.IsolatorUnrated] = (
                 "isolator.rating-unknown", "isolator.max-of-rating", "Nothing says what the isolator may carry."),
-            [BreachKind.AlternatorCableUnguarded] = (
+            [ViolationKind.AlternatorCableUnprotected] = (
                 "fuse.missing-at-alternator-cable", "alternator.cable-guard",
                 "The alternator's own cable has no fuse at the battery."),
-            [BreachKind.AlternatorDropLarge] = (
+            [ViolationKind.AlternatorDropLarge] = (
                 "alternator.cable-drop-large", "alternator.cable-drop",
                 "Much voltage is lost in the alternator's own cable at its rated current."),
-            [BreachKind.FuseHotBelowLoad] = (
+            [ViolationKind.FuseHotBelowLoad] = (
                 "fuse.below-load-when-hot", "fuse.hot-min-of-load",
                 "The fuse carries the load at room temperature, but not for long where it stands."),
-            [BreachKind.SharedReturnBelowSupply] = (
+            [ViolationKind.SharedReturnBelowSupply] = (
                 "return.shared-below-supply", "return.shared-not-below-supply",
                 "A return that several amplifiers share conducts worse than what supplies them."),
-            [BreachKind.FuseMayNotOpen] = (
+            [ViolationKind.FuseMayNotOpen] = (
                 "fuse.may-not-open", "fuse.opens-in-time",
                 "The smallest short-circuit current is too small for the fuse to open with certainty."),
-            [BreachKind.FuseOpensTooLate] = (
+            [ViolationKind.FuseClearsTooLate] = (
                 "fuse.opens-too-late", "fuse.opens-in-time",
                 "The conductor is hurt before the fuse opens on the smallest short-circuit current."),
-            [BreachKind.BandRecalled] = (
+            [ViolationKind.BandRecalled] = (
                 "fuse.band-from-memory", "fuse.opens-in-time",
                 "The fuse opens in time by a time-current band that is only recalled: check the part's own."),
-            [BreachKind.InterruptingUnknown] = (
+            [ViolationKind.InterruptingUnknown] = (
                 "fuse.interrupting-rating-unknown", "fuse.interrupting-rating",
                 "The largest short-circuit current is above what the fuse family is known to interrupt, "
                 + "and the part's own rating is not stated."),
-            [BreachKind.InterruptingTooLow] = (
+            [ViolationKind.InterruptingTooLow] = (
                 "fuse.interrupting-rating-too-low", "fuse.interrupting-rating",
                 "The fuse cannot interrupt the largest short-circuit current."),
-            [BreachKind.OverloadHurts] = (
+            [ViolationKind.OverloadHurts] = (
                 "fuse.overload-hurts-conductor", "fuse.overload",
                 "On a moderate overload the conductor gets too hot before the fuse opens."),
-            [BreachKind.NotSelective] = (
+            [ViolationKind.NotSelective] = (
                 "fuse.not-selective", "fuse.coordination", "In a short circuit the fuse before may open first."),
-            [BreachKind.BodyDropLarge] = (
+            [ViolationKind.BodyDropLarge] = (
                 "return.body-drop-large", "return.body-drop", "Much voltage is lost in the body and the battery's strap."),
-            [BreachKind.BudgetReached] = (
+            [ViolationKind.BudgetReached] = (
                 "sizing.budget-reached", "sizing.work-budget",
                 "The work budget ended before the choice of the open conductors was finished."),
         }.ToFrozenDictionary();
@@ -151,7 +151,7 @@ public static class FindingCodes
     public static IReadOnlyList<FindingCode> All { get; } =
         [.. OfAssessments.Concat(AuditCodes.All).Concat(KitCodes.All).OrderBy(code => code.Code, StringComparer.Ordinal)];
 
-    internal static string CodeOf(BreachKind kind) => Table[kind].Code;
+    internal static string CodeOf(ViolationKind kind) => Table[kind].Code;
 
-    internal static string RuleOf(BreachKind kind) => Table[kind].Rule;
+    internal static string RuleOf(ViolationKind kind) => Table[kind].Rule;
 }

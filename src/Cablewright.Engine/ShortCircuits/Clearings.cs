@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Heat;
@@ -22,25 +23,25 @@ internal sealed class Clearings
     private const double CostOfWithstand = 2;
 
     private readonly CompleteBuild build;
-    private readonly SupplyShape shape;
+    private readonly SupplyTopology topology;
     private readonly DesignEvaluation evaluation;
     private readonly FaultCurrents faults;
 
-    public Clearings(CompleteBuild build, SupplyShape shape, DesignEvaluation evaluation, FaultCurrents faults)
+    public Clearings(BuildModel model, DesignEvaluation evaluation, FaultCurrents faults)
     {
-        this.build = build;
-        this.shape = shape;
+        build = model.Build;
+        topology = model.Topology;
         this.evaluation = evaluation;
         this.faults = faults;
     }
 
-    /// <summary>The worst clearing of each guarded supply run, in the order of the runs.</summary>
+    /// <summary>The worst clearing of each protected supply run, in the order of the runs.</summary>
     public IReadOnlyList<Clearing> Worst()
     {
         List<Clearing> worst = [];
-        foreach (int run in shape.Outwards)
+        foreach (int run in topology.Outwards)
         {
-            if (!evaluation.Guards.IsUnguarded(run) && WorstOf(run) is { } clearing) worst.Add(clearing);
+            if (!evaluation.Protection.IsUnprotected(run) && WorstOf(run) is { } clearing) worst.Add(clearing);
         }
 
         worst.Sort((one, other) => one.Run.CompareTo(other.Run));
@@ -60,22 +61,22 @@ internal sealed class Clearings
     /// <summary>The clearing of one run's fault by one battery, or <c>null</c> where that battery has no part in it.</summary>
     private Clearing? Of(int run, int battery)
     {
-        FaultCircuit.Fault atStart = faults.SmallestAt(shape.NodeAt(run, far: false), battery);
-        FaultCircuit.Fault atEnd = faults.SmallestAt(shape.NodeAt(run, far: true), battery);
+        FaultCircuit.Fault atStart = faults.SmallestAt(topology.NodeAt(RunEnd.Near(run)), battery);
+        FaultCircuit.Fault atEnd = faults.SmallestAt(topology.NodeAt(RunEnd.Far(run)), battery);
         double inRunAtStart = Math.Abs(atStart.BranchAmps(run)), inRunAtEnd = Math.Abs(atEnd.BranchAmps(run));
         bool moreAtStart = Significant.Exceeds(inRunAtStart, inRunAtEnd);
         (FaultCircuit.Fault fault, double inRun) = moreAtStart ? (atStart, inRunAtStart) : (atEnd, inRunAtEnd);
         double whole = Math.Max(atStart.Amps, atEnd.Amps);
         if (inRun <= PartInFault * whole) return null;
-        double conductorAmps = inRun / evaluation.Decision.Conductors[run].Count;
+        double conductorAmps = inRun / evaluation.Design.Conductors[run].Count;
         double withstand = WithstandSeconds(run, conductorAmps);
         Clearing? worst = null;
-        foreach (Guard guard in evaluation.Guards.For(run))
+        foreach (ProtectiveDevice device in evaluation.Protection.For(run))
         {
-            double amps = Math.Abs(fault.BranchAmps(guard.Run));
+            double amps = Math.Abs(fault.BranchAmps(device.Run));
             if (amps <= PartInFault * inRun) continue;
             worst = Worse(
-                worst, new Clearing(run, battery, guard, amps, conductorAmps, guard.OpensSeconds(amps), withstand));
+                worst, new Clearing(run, battery, device, amps, conductorAmps, device.ClearingSeconds(amps), withstand));
         }
 
         return worst;
@@ -86,9 +87,9 @@ internal sealed class Clearings
         build.Meter.Count(CostOfWithstand);
         CompleteRun described = build.Runs[run];
         return ShortCircuit.WithstandSeconds(
-            evaluation.Decision.Conductors[run].Conductor,
+            evaluation.Design.Conductors[run].Conductor,
             amps,
-            Math.Min(evaluation.Currents.Celsius[run], described.InsulationCelsius),
+            Math.Min(evaluation.Envelope.Celsius[run], described.InsulationCelsius),
             ShortCircuit.LimitFor(described.InsulationCelsius, build.Ruleset),
             described.AirCelsius);
     }

@@ -22,32 +22,32 @@ internal sealed class FaultCurrents
     private const double SilentOhms = 1e9;
 
     private readonly CompleteBuild build;
-    private readonly CircuitModel wiring;
-    private readonly Decision decision;
+    private readonly CircuitModel circuit;
+    private readonly Design design;
     private readonly FaultCircuit largest;
     private readonly FaultCircuit[] smallest;
     private readonly double returnOhms;
     private readonly Dictionary<int, int> ownReturn;
 
-    public FaultCurrents(CompleteBuild build, CircuitModel wiring, Decision decision)
+    public FaultCurrents(BuildModel model, Design design)
     {
-        this.build = build;
-        this.wiring = wiring;
-        this.decision = decision;
-        returnOhms = wiring.BodyNode >= 0 ? 0 : build.BodyOhms + build.Ruleset["supply.strap-resistance"].Value;
-        ownReturn = wiring.Network.Loads.Take(build.Draws.Count).DistinctBy(load => load.Positive)
+        build = model.Build;
+        circuit = model.Circuit;
+        this.design = design;
+        returnOhms = circuit.BodyNode >= 0 ? 0 : build.BodyOhms + build.Ruleset["supply.strap-resistance"].Value;
+        ownReturn = circuit.Network.Loads.Take(build.Draws.Count).DistinctBy(load => load.Positive)
             .ToDictionary(load => load.Positive, load => load.Negative);
         largest = Largest();
         smallest = [.. Enumerable.Range(0, build.Batteries.Count).Select(Alone)];
     }
 
     /// <summary>The largest fault current at a node of the supply side, in amperes.</summary>
-    public double LargestAt(int node) => largest.Between(node, wiring.Batteries[build.ChargingBattery].Negative, 0).Amps;
+    public double LargestAt(int node) => largest.Between(node, circuit.Batteries[build.ChargingBattery].Negative, 0).Amps;
 
     /// <summary>The fault at a node fed by one battery alone.</summary>
     public FaultCircuit.Fault SmallestAt(int node, int battery)
     {
-        int back = wiring.BodyNode >= 0 ? wiring.BodyNode : wiring.Batteries[battery].Negative;
+        int back = circuit.BodyNode >= 0 ? circuit.BodyNode : circuit.Batteries[battery].Negative;
         FaultCircuit.Fault overBody = smallest[battery].Between(node, back, returnOhms);
         if (!ownReturn.TryGetValue(node, out int own) || own == back) return overBody;
         FaultCircuit.Fault inside = smallest[battery].Between(node, own, 0);
@@ -61,7 +61,7 @@ internal sealed class FaultCurrents
         SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(full, battery.LeastOhms))];
         var injections = new double[states.Length];
         injections[build.ChargingBattery] = build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0;
-        return new FaultCircuit(wiring.SupplyInFault, ohms, states, injections);
+        return new FaultCircuit(circuit.SupplyInFault, ohms, states, injections);
     }
 
     private FaultCircuit Alone(int battery)
@@ -69,16 +69,16 @@ internal sealed class FaultCurrents
         double[] ohms = BranchOhms(
             run => Conductors(run, build.Runs[run].InsulationCelsius)
                 + build.Runs[run].JointOhms + (build.Runs[run].Isolator?.FaultOhms ?? 0)
-                + decision.FuseOhms(run));
+                + design.FuseOhms(run));
         SourceState[] states = [.. build.Batteries.Select((each, index) => index == battery
             ? new SourceState(build.LowestSupplyVolts, each.InternalOhms)
             : new SourceState(0, SilentOhms))];
-        return new FaultCircuit(wiring.WholeInFault, ohms, states, new double[states.Length]);
+        return new FaultCircuit(circuit.WholeInFault, ohms, states, new double[states.Length]);
     }
 
     private double Conductors(int run, double celsius) =>
-        decision.Conductors[run].Conductor.OhmsPerMetre(celsius) * build.Runs[run].LengthMetres / decision.Conductors[run].Count;
+        design.Conductors[run].Conductor.OhmsPerMetre(celsius) * build.Runs[run].LengthMetres / design.Conductors[run].Count;
 
     private double[] BranchOhms(Func<int, double> ofRun) =>
-        [.. Enumerable.Range(0, build.Runs.Count).Select(ofRun), .. wiring.FixedOhmsInFault];
+        [.. Enumerable.Range(0, build.Runs.Count).Select(ofRun), .. circuit.FixedOhmsInFault];
 }

@@ -9,7 +9,7 @@ namespace Cablewright.Engine.ShortCircuits;
 
 /// <summary>What a conductor reaches while its fuse takes its time over an overload.</summary>
 /// <remarks>
-/// <para>A fuse carries a little more than its rating without end and a little more than that for minutes or hours. At each
+/// <para>A fuse carries a little more than its rating continuously and a little more than that for minutes or hours. At each
 /// share of its rating the conductor is heated for the longest time that the band allows, or for ever where opening is not
 /// certain.</para>
 /// <para>Only what passes the limit is of interest. A current below the one that holds the limit for ever is left out unsolved,
@@ -28,17 +28,17 @@ internal sealed class Overload(CompleteBuild build, DesignEvaluation evaluation)
     private const double Doubt = 1e-4;
 
     /// <summary>The hottest of the shares that are looked at, or <c>null</c> where none passes the limit.</summary>
-    /// <param name="run">The guarded run.</param>
-    /// <param name="guard">One of its fuses.</param>
+    /// <param name="run">The protected run.</param>
+    /// <param name="device">One of its fuses.</param>
     /// <param name="limitCelsius">The limit.</param>
-    public (double Share, double Celsius)? Worst(int run, Guard guard, double limitCelsius)
+    public (double Share, double Celsius)? Worst(int run, ProtectiveDevice device, double limitCelsius)
     {
         double holding = HoldingAmps(run, limitCelsius);
         (double Share, double Celsius)? worst = null;
         foreach (double share in Shares)
         {
-            if (StaysBelow(run, guard, share, holding, limitCelsius)) continue;
-            double celsius = CelsiusAt(run, guard, share);
+            if (StaysBelow(run, device, share, holding, limitCelsius)) continue;
+            double celsius = CelsiusAt(run, device, share);
             if (Significant.Exceeds(celsius, Math.Max(limitCelsius, worst?.Celsius ?? limitCelsius))) worst = (share, celsius);
         }
 
@@ -48,13 +48,13 @@ internal sealed class Overload(CompleteBuild build, DesignEvaluation evaluation)
     /// <summary>
     /// The smallest share of the rating, from 1 up, at which the conductor passes a temperature, or <c>null</c>.
     /// </summary>
-    public double? HurtFrom(int run, Guard guard, double limitCelsius)
+    public double? HurtFrom(int run, ProtectiveDevice device, double limitCelsius)
     {
         double holding = HoldingAmps(run, limitCelsius);
         for (double share = 1; share <= Shares[^1] + ScanStep / 2; share += ScanStep)
         {
-            if (StaysBelow(run, guard, share, holding, limitCelsius)) continue;
-            if (Significant.Exceeds(CelsiusAt(run, guard, share), limitCelsius)) return share;
+            if (StaysBelow(run, device, share, holding, limitCelsius)) continue;
+            if (Significant.Exceeds(CelsiusAt(run, device, share), limitCelsius)) return share;
         }
 
         return null;
@@ -64,30 +64,30 @@ internal sealed class Overload(CompleteBuild build, DesignEvaluation evaluation)
     private double HoldingAmps(int run, double celsius) =>
         HeatBalance.Of(Conductor(run)).CurrentAt(celsius, build.Runs[run].AirCelsius);
 
-    private bool StaysBelow(int run, Guard guard, double share, double holdingAmps, double limitCelsius)
+    private bool StaysBelow(int run, ProtectiveDevice device, double share, double holdingAmps, double limitCelsius)
     {
-        double amps = ConductorAmps(run, guard, share);
+        double amps = ConductorAmps(run, device, share);
         if (amps <= holdingAmps * (1 - Doubt)) return true;
-        return guard.Fuse.Family.OpeningBand.SlowestSeconds(share) is { } seconds
+        return device.Fuse.Family.TimeCurrentBand.SlowestSeconds(share) is { } seconds
             && new Warming(Conductor(run), amps, build.Runs[run].AirCelsius)
-                .CelsiusWithoutLoss(seconds, evaluation.Currents.Celsius[run]) <= limitCelsius;
+                .CelsiusWithoutLoss(seconds, evaluation.Envelope.Celsius[run]) <= limitCelsius;
     }
 
-    private double CelsiusAt(int run, Guard guard, double share)
+    private double CelsiusAt(int run, ProtectiveDevice device, double share)
     {
         build.Meter.Count(CostOfWarming);
-        double amps = ConductorAmps(run, guard, share), air = build.Runs[run].AirCelsius;
-        double lasting = HeatBalance.Of(Conductor(run)).TemperatureAt(amps, air);
-        if (guard.Fuse.Family.OpeningBand.SlowestSeconds(share) is not { } seconds) return lasting;
-        double start = Math.Min(evaluation.Currents.Celsius[run], lasting);
-        return new Warming(Conductor(run), amps, air).CelsiusAfter(seconds, start, lasting);
+        double amps = ConductorAmps(run, device, share), air = build.Runs[run].AirCelsius;
+        double continuous = HeatBalance.Of(Conductor(run)).TemperatureAt(amps, air);
+        if (device.Fuse.Family.TimeCurrentBand.SlowestSeconds(share) is not { } seconds) return continuous;
+        double start = Math.Min(evaluation.Envelope.Celsius[run], continuous);
+        return new Warming(Conductor(run), amps, air).CelsiusAfter(seconds, start, continuous);
     }
 
-    private double ConductorAmps(int run, Guard guard, double share)
+    private double ConductorAmps(int run, ProtectiveDevice device, double share)
     {
-        bool each = evaluation.Guards.IsGuardedPerConductor(run, guard.IsFar) && guard.Run == run;
-        return share * guard.PassingAmps / (each ? evaluation.Decision.Conductors[run].Count : 1) / build.Runs[run].Bundling;
+        bool each = evaluation.Protection.IsProtectedPerConductor(device.End with { Run = run }) && device.Run == run;
+        return share * device.TotalRatingAmps / (each ? evaluation.Design.Conductors[run].Count : 1) / build.Runs[run].Bundling;
     }
 
-    private Conductor Conductor(int run) => evaluation.Decision.Conductors[run].Conductor;
+    private Conductor Conductor(int run) => evaluation.Design.Conductors[run].Conductor;
 }

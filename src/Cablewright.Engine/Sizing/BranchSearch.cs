@@ -84,7 +84,7 @@ internal sealed class BranchSearch
         below = lighterThan;
         Bound = atLeast;
         amps = [.. relaxation.Amps];
-        relaxation.TakeFloors();
+        relaxation.TakeLowerBounds();
         TakeOhms(isRefined: false);
         return Collect(lighterThan - atLeast);
     }
@@ -109,8 +109,8 @@ internal sealed class BranchSearch
     private void TakeOhms(bool isRefined)
     {
         int runs = task.Build.Runs.Count;
-        for (int i = 0; i < task.Evaluator.Wiring.FixedOhms.Count; i++)
-            ohms[runs + i] = mostOhms[runs + i] = task.Evaluator.Wiring.FixedOhms[i];
+        for (int i = 0; i < task.Model.Circuit.FixedOhms.Count; i++)
+            ohms[runs + i] = mostOhms[runs + i] = task.Model.Circuit.FixedOhms[i];
         foreach (int run in relaxation.Shared) Take(run, relaxation.Options[run][0]);
         foreach (AmplifierWay way in relaxation.Ways)
         {
@@ -123,9 +123,9 @@ internal sealed class BranchSearch
         void Take(int run, RunOption option)
         {
             bool refines = isRefined && task.Paths.LoadsOn[run].Count > 0;
-            RunAmps known = relaxation.Floors.Amps[run];
-            ohms[run] = refines ? relaxation.Floors.LeastOhms(run, option.Choice, known) : option.Ohms;
-            mostOhms[run] = refines ? relaxation.Floors.MostOhms(run, option.Choice, known) : double.PositiveInfinity;
+            RunAmps known = relaxation.LowerBounds.Amps[run];
+            ohms[run] = refines ? relaxation.LowerBounds.LeastOhms(run, option.Choice, known) : option.Ohms;
+            mostOhms[run] = refines ? relaxation.LowerBounds.MostOhms(run, option.Choice, known) : double.PositiveInfinity;
         }
     }
 
@@ -136,7 +136,7 @@ internal sealed class BranchSearch
     {
         var before = new SharedVolts(task, relaxation, shared, ohms, mostOhms, amps);
         amps = [.. lists.Select((list, load) => list.AmpsWithAny(bundle => AmpsWith(load, bundle, before)))];
-        relaxation.Floors.Take(amps);
+        relaxation.LowerBounds.Take(amps);
         TakeOhms(isRefined: true);
         before = new SharedVolts(task, relaxation, shared, ohms, mostOhms, amps);
         for (int load = 0; load < lists.Length; load++)
@@ -150,7 +150,7 @@ internal sealed class BranchSearch
     {
         return Array.TrueForAll(
             relaxation.Shared, run =>
-                relaxation.Floors.CanBear(run, relaxation.Options[run][0].Choice, relaxation.Floors.Amps[run]));
+                relaxation.LowerBounds.CanBear(run, relaxation.Options[run][0].Choice, relaxation.LowerBounds.Amps[run]));
     }
 
     private LoadAmps AmpsWith(int load, Bundle bundle, SharedVolts before)

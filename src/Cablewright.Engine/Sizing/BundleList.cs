@@ -113,13 +113,13 @@ internal sealed class BundleList
         return refined;
     }
 
-    /// <summary>The least and the most resistance of a candidate; infinite where it cannot bear the current.</summary>
+    /// <summary>The least and the most resistance of a candidate; infinite where it cannot carry the current.</summary>
     private (double Least, double Most) OhmsOf(int index, int option, RunAmps amps)
     {
         int run = way.Private[index];
         ConductorChoice choice = options[index][option].Choice;
-        return relaxation.Floors.CanBear(run, choice, amps)
-            ? (relaxation.Floors.LeastOhms(run, choice, amps), relaxation.Floors.MostOhms(run, choice, amps))
+        return relaxation.LowerBounds.CanBear(run, choice, amps)
+            ? (relaxation.LowerBounds.LeastOhms(run, choice, amps), relaxation.LowerBounds.MostOhms(run, choice, amps))
             : (double.PositiveInfinity, double.PositiveInfinity);
     }
 

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Numerics;
@@ -14,7 +15,7 @@ namespace Cablewright.Engine.Sizing;
 /// </remarks>
 internal sealed class ChoiceRules
 {
-    private readonly HashSet<(BreachKind Kind, int Index, bool IsFar)> accepted = [];
+    private readonly HashSet<(ViolationKind Kind, RunEnd End)> accepted = [];
     private readonly bool[] returnBinds;
 
     public ChoiceRules(SizingTask task)
@@ -24,39 +25,40 @@ internal sealed class ChoiceRules
     }
 
     /// <summary>Whether it is accepted that some run gets too hot.</summary>
-    public bool AcceptsHeat => accepted.Any(breach => breach.Kind is BreachKind.OverAmpacity);
+    public bool AcceptsHeat => accepted.Any(violation => violation.Kind is ViolationKind.OverAmpacity);
 
     /// <summary>Whether it is accepted that a run gets too hot.</summary>
-    public bool AcceptsHeatOf(int run) => accepted.Any(breach => breach.Index == run && breach.Kind is BreachKind.OverAmpacity);
+    public bool AcceptsHeatOf(int run) =>
+        accepted.Any(violation => violation.End.Run == run && violation.Kind is ViolationKind.OverAmpacity);
 
     /// <summary>Whether it is accepted that a run's fuse does not protect it, or does not carry its load.</summary>
-    public bool AcceptsFuseOf(int run) => accepted.Any(breach => breach.Index == run && breach.Kind
-        is BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction
-        or BreachKind.ParallelUnguarded or BreachKind.FuseBelowLoad);
+    public bool AcceptsFuseOf(int run) => accepted.Any(violation => violation.End.Run == run && violation.Kind
+        is ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor or ViolationKind.FuseMissingAtReduction
+        or ViolationKind.ParallelUnprotected or ViolationKind.FuseBelowLoad);
 
     /// <summary>Whether the return of an amplifier has to conduct no worse than its supply.</summary>
     public bool ReturnBinds(int amplifier) => returnBinds[amplifier];
 
     /// <summary>Accepts what is broken in each of several choices.</summary>
     /// <returns>Whether there was anything to accept.</returns>
-    public bool Accept(params IReadOnlyList<Breach>[] broken)
+    public bool Accept(params IReadOnlyList<Violation>[] broken)
     {
-        IEnumerable<(BreachKind, int, bool)> everywhere = broken[0].Where(Binds).Select(Key);
-        foreach (IReadOnlyList<Breach> other in broken) everywhere = everywhere.Intersect(other.Where(Binds).Select(Key));
+        IEnumerable<(ViolationKind, RunEnd)> everywhere = broken[0].Where(Binds).Select(Key);
+        foreach (IReadOnlyList<Violation> other in broken) everywhere = everywhere.Intersect(other.Where(Binds).Select(Key));
         int before = accepted.Count;
         accepted.UnionWith([.. everywhere]);
         return accepted.Count > before;
     }
 
-    /// <summary>Whether a breach is of a rule that a choice has to keep and whose breach is not accepted.</summary>
-    public bool IsBroken(Breach breach) => Binds(breach) && !accepted.Contains(Key(breach));
+    /// <summary>Whether a violation is of a rule that a choice has to keep and whose violation is not accepted.</summary>
+    public bool IsBroken(Violation violation) => Binds(violation) && !accepted.Contains(Key(violation));
 
-    /// <summary>Whether a choice has to keep the rule that a breach is about.</summary>
-    public bool Binds(Breach breach) => breach.Kind is BreachKind.ReturnBelowSupply
-        ? returnBinds[breach.Index]
-        : breach.Severity is Severity.Fail && breach.Kind is not BreachKind.DropOverLimit;
+    /// <summary>Whether a choice has to keep the rule that a violation is about.</summary>
+    public bool Binds(Violation violation) => violation.Kind is ViolationKind.ReturnBelowSupply
+        ? returnBinds[violation.Index]
+        : violation.Severity is Severity.Fail && violation.Kind is not ViolationKind.DropOverLimit;
 
-    private static (BreachKind, int, bool) Key(Breach breach) => (breach.Kind, breach.Index, breach.IsFar);
+    private static (ViolationKind, RunEnd) Key(Violation violation) => (violation.Kind, violation.End);
 
     private static bool CanReturn(SizingTask task, IReadOnlyList<ConductorChoice>[] candidates, string amplifier)
     {

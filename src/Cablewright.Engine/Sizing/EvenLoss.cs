@@ -31,7 +31,7 @@ internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[]
 
     private ConductorChoice[] At(double voltsPerMetre, DesignEvaluation strong)
     {
-        ConductorChoice[] conductors = [.. strong.Decision.Conductors];
+        ConductorChoice[] conductors = [.. strong.Design.Conductors];
         foreach (int run in task.Open) conductors[run] = Lightest(run, voltsPerMetre, strong);
         return conductors;
     }
@@ -42,7 +42,7 @@ internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[]
         foreach (ConductorChoice choice in candidates[run])
         {
             if (LostPerMetre(run, choice, strong) > voltsPerMetre
-                || Significant.Exceeds(strong.Currents.ThermalAmps[run], task.Evaluator.Ampacities.OfAll(run, choice))) continue;
+                || Significant.Exceeds(strong.Envelope.ThermalAmps[run], task.Model.Ampacities.OfAll(run, choice))) continue;
             if (Significant.Exceeds(task.WeightOf(run, best), task.WeightOf(run, choice))) best = choice;
         }
 
@@ -50,5 +50,5 @@ internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[]
     }
 
     private static double LostPerMetre(int run, ConductorChoice choice, DesignEvaluation strong) =>
-        strong.Currents.PeakAmps[run] * choice.OhmsPerMetreAt20;
+        strong.Envelope.PeakAmps[run] * choice.OhmsPerMetreAt20;
 }

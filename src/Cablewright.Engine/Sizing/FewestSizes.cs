@@ -21,7 +21,7 @@ internal static class FewestSizes
             .Where(conductor => !given.Contains(conductor))
             .OrderBy(conductor => conductor.Size.MetalAreaMm2).ThenBy(conductor => conductor.Material)];
         bool isProven = true;
-        int most = any.Best!.Evaluation.Decision.Conductors.Select(choice => choice.Conductor).Distinct()
+        int most = any.Best!.Evaluation.Design.Conductors.Select(choice => choice.Conductor).Distinct()
             .Count(c => !given.Contains(c));
         for (int count = 0; count <= most; count++)
         {

@@ -1,4 +1,3 @@
-using Cablewright.Engine.Completion;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Wiring;
 
@@ -10,15 +9,15 @@ namespace Cablewright.Engine.Sizing;
 internal sealed record Goal(double[] Volts, int MostParallel)
 {
     /// <summary>The same limit for every amplifier, in the share that its source's voltage is of the charging voltage.</summary>
-    public static Goal Of(double volts, int mostParallel, CompleteBuild build, CircuitModel wiring) =>
-        new([.. Enumerable.Range(0, build.Draws.Count).Select(amplifier => volts * wiring.SourceShareOf(amplifier))],
-            mostParallel);
+    public static Goal Of(double volts, int mostParallel, BuildModel model) => new(
+        [.. Enumerable.Range(0, model.Build.Draws.Count).Select(amplifier => volts * model.Circuit.SourceShareOf(amplifier))],
+        mostParallel);
 
     /// <summary>Whether an evaluation keeps every amplifier's limit.</summary>
-    public bool IsKeptBy(WorstCurrents currents, CircuitModel wiring) => !Over(currents, wiring).Any();
+    public bool IsKeptBy(OperatingEnvelope envelope, CircuitModel circuit) => !Over(envelope, circuit).Any();
 
     /// <summary>The amplifiers whose drop is above the goal.</summary>
-    public IEnumerable<int> Over(WorstCurrents currents, CircuitModel wiring) =>
+    public IEnumerable<int> Over(OperatingEnvelope envelope, CircuitModel circuit) =>
         Enumerable.Range(0, Volts.Length)
-            .Where(amplifier => Significant.Exceeds(wiring.LostVolts(amplifier, currents), Volts[amplifier]));
+            .Where(amplifier => Significant.Exceeds(circuit.LostVolts(amplifier, envelope), Volts[amplifier]));
 }

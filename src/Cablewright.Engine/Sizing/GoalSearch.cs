@@ -7,9 +7,9 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>The lightest choice that keeps a goal and the rules, or the proof that there is none.</summary>
 /// <remarks>
-/// <para>Method: branch and bound. A good choice is found first (<see cref="Draft"/>). What cannot be part of a lighter one is
-/// left out (<see cref="Relaxation.Tighten"/>). The candidates of the shared runs that are left are then decided one after
-/// another, always in the branch with the least bound, and below that those of each amplifier's own runs
+/// <para>Method: branch and bound. A good choice is found first (<see cref="ConstructiveHeuristic"/>). What cannot be part of a
+/// lighter one is left out (<see cref="Relaxation.Tighten"/>). The candidates of the shared runs that are left are then decided
+/// one after another, always in the branch with the least bound, and below that those of each amplifier's own runs
 /// (<see cref="BranchSearch"/>). A branch whose bound does not lie below the best choice known cannot hold a better one.
 /// When none is left, the best is the optimum.</para>
 /// <para>Why that is true: the bound of a branch is the optimum of an easier problem that admits every choice of the branch that
@@ -89,7 +89,7 @@ internal sealed class GoalSearch
 
         if (Best is null && !rulesAreSettled && trials.Try([.. Candidates.Select(choices => choices[^1])]).IsKept)
             new EvenLoss(task, Candidates).Run(trials);
-        if (Best is not null) new Weakening(task, goal, Candidates).Run(trials);
+        if (Best is not null) new LocalSearch(task, goal, Candidates).Run(trials);
         return relaxation.Tighten(trials.Below) ? Search(relaxation) : Proven();
     }
 
@@ -131,7 +131,7 @@ internal sealed class GoalSearch
     private Relaxation Eased() => new(task, goal, rules, Candidates, returns);
 
     private DesignEvaluation? DrawUp(IReadOnlyList<ConductorChoice>[] among) =>
-        new Draft(task, goal, rules, among, returns).Find(trials);
+        new ConstructiveHeuristic(task, goal, rules, among, returns).Find(trials);
 
     private GoalSearch Proven()
     {
@@ -164,6 +164,6 @@ internal sealed class GoalSearch
         if (task.BrokenByStrongest(CandidateList.MostInParallel) is not { } parallel) return false;
         return atHand is null
             ? rules.Accept(here, parallel)
-            : rules.Accept(here, parallel, [.. atHand.Breaches, .. FaultJudgement.Of(task.Evaluator, atHand).Breaches]);
+            : rules.Accept(here, parallel, [.. atHand.Violations, .. FaultJudgement.Of(task.Model, atHand).Violations]);
     }
 }

@@ -15,11 +15,12 @@ internal readonly record struct RunOption(ConductorChoice Choice, double Weight,
 
 /// <summary>A problem that is easier than the choice itself, and whose solution therefore weighs no more.</summary>
 /// <remarks>
-/// <para>Every choice that keeps the goal g and the rules draws at least the floors of <see cref="LoadFloors"/>, on runs that
-/// have at least the resistances of <see cref="RunFloors"/>. So it also keeps, for each amplifier, Σ i r ≤ g over the runs of its
-/// certain way, i being the least current and r the least resistance: numbers, one for each candidate. What is left is to choose
-/// a candidate for each run so that these sums stay below their limits and the weight is least: a <see cref="DropProblem"/>,
-/// solved exactly. A run that fits into no tree counts with its least loss and its least weight until it is decided.</para>
+/// <para>Every choice that keeps the goal g and the rules draws at least the floors of <see cref="LoadLowerBounds"/>, on runs
+/// that have at least the resistances of <see cref="RunLowerBounds"/>. So it also keeps, for each amplifier, Σ i r ≤ g over the
+/// runs of its certain way, i being the least current and r the least resistance: numbers, one for each candidate. What is left
+/// is to choose a candidate for each run so that these sums stay below their limits and the weight is least: a
+/// <see cref="TreeKnapsack"/>, solved exactly. A run that fits into no tree counts with its least loss and its least weight until
+/// it is decided.</para>
 /// <para>Once a good choice is known, only what weighs less is of interest (<see cref="Tighten"/>): a candidate that no lighter
 /// solution of the easier problem has is left out, and each amplifier loses at least what it loses in some lighter solution; so
 /// the least currents are larger, so the least resistances and losses are, so more is left out. Each step is proven by the one
@@ -47,9 +48,9 @@ internal sealed class Relaxation
 
     private readonly SizingTask task;
     private readonly Goal goal;
-    private readonly LoadFloors loads;
+    private readonly LoadLowerBounds loads;
     private readonly double[] siemens;
-    private DropProblem? problem;
+    private TreeKnapsack? problem;
     private double[] limits = [];
 
     public Relaxation(
@@ -57,12 +58,11 @@ internal sealed class Relaxation
     {
         this.task = task;
         this.goal = goal;
-        CircuitModel wiring = task.Evaluator.Wiring;
-        loads = new LoadFloors(task.Build, wiring, goal);
-        var ceilings = new CurrentCeilings(task.Build, wiring, task.Paths, loads, goal, rules);
-        var fuses = new FuseFloors(
-            task.Build, task.Evaluator.Shape, task.Evaluator.Ampacities, goal.MostParallel, rules);
-        Floors = new RunFloors(task, fuses, rules);
+        CircuitModel circuit = task.Model.Circuit;
+        loads = new LoadLowerBounds(task.Model, goal);
+        var ceilings = new CurrentUpperBounds(task.Model, task.Paths, loads, goal, rules);
+        var fuses = new FuseBounds(task.Model, goal.MostParallel, rules);
+        LowerBounds = new RunLowerBounds(task, fuses, rules);
         Returns = returns;
         Amps = [.. Enumerable.Range(0, goal.Volts.Length).Select(load => new LoadAmps(
             loads.ThermalShare(load),
@@ -84,7 +84,7 @@ internal sealed class Relaxation
         task = whole.task;
         goal = whole.goal;
         loads = whole.loads;
-        Floors = whole.Floors;
+        LowerBounds = whole.LowerBounds;
         Returns = whole.Returns;
         Shared = whole.Shared;
         siemens = whole.siemens;
@@ -105,9 +105,9 @@ internal sealed class Relaxation
 
     public AmplifierWay[] Ways { get; }
 
-    public RunFloors Floors { get; }
+    public RunLowerBounds LowerBounds { get; }
 
-    public LoadFloors Loads => loads;
+    public LoadLowerBounds Loads => loads;
 
     public ReturnRule[] Returns { get; }
 
@@ -134,9 +134,9 @@ internal sealed class Relaxation
     /// <summary>The least weight of an amplifier's own runs where all shared runs are decided.</summary>
     public double LeastOwnWeight(int load)
     {
-        DropProblem known = problem ??= ProblemAt(1);
+        TreeKnapsack known = problem ??= ProblemAt(1);
         double volts = limits[load];
-        foreach (int at in Ways[load].SharedAt) volts -= Floors.RunningAmps[Shared[at]] * Options[Shared[at]][0].Ohms;
+        foreach (int at in Ways[load].SharedAt) volts -= LowerBounds.RunningAmps[Shared[at]] * Options[Shared[at]][0].Ohms;
         return known.LeastOwnWeight(load, volts);
     }
 
@@ -151,11 +151,11 @@ internal sealed class Relaxation
     }
 
     /// <summary>The easier problem in which each amplifier keeps a share of its goal.</summary>
-    public DropProblem ProblemAt(double share)
+    public TreeKnapsack ProblemAt(double share)
     {
         limits = LimitsAt(share);
-        double[] amps = Floors.RunningAmps;
-        return new DropProblem(
+        double[] amps = LowerBounds.RunningAmps;
+        return new TreeKnapsack(
             task, task.Tree, [.. Options.Select(
                 (of, run) => of.Select(option => new DropOption(amps[run] * option.Ohms, option.Weight)).ToArray())],
             limits, MayPair, isBound: true);
@@ -164,8 +164,8 @@ internal sealed class Relaxation
     /// <summary>What each amplifier may lose in open runs where it keeps a share of its goal.</summary>
     public double[] LimitsAt(double share)
     {
-        TakeFloors();
-        return [.. Ways.Select(way => goal.Volts[way.Load] * share * (1 + Tolerance) - FixedVolts(way, Floors.RunningAmps))];
+        TakeLowerBounds();
+        return [.. Ways.Select(way => goal.Volts[way.Load] * share * (1 + Tolerance) - FixedVolts(way, LowerBounds.RunningAmps))];
     }
 
     /// <summary>Leaves out what no choice below a weight has.</summary>
@@ -187,7 +187,7 @@ internal sealed class Relaxation
 
             for (int load = 0; load < least.Length; load++) least[load] += goal.Volts[load] * (1 + Tolerance) - limits[load];
             problem = null;
-            if (!RaiseFloors(least) || !TakeOptions(isCold: false)) return false;
+            if (!RaiseLowerBounds(least) || !TakeOptions(isCold: false)) return false;
             if (pass > 0 && Options.Sum(options => options.Length) == before) break;
         }
 
@@ -209,7 +209,7 @@ internal sealed class Relaxation
     private double LeastOhmsOf(int branch) =>
         branch < Options.Length
             ? Options[branch].Min(option => option.Ohms)
-            : task.Evaluator.Wiring.FixedOhms[branch - Options.Length];
+            : task.Model.Circuit.FixedOhms[branch - Options.Length];
 
     private bool MayPair(int load, int one, int other)
     {
@@ -225,32 +225,33 @@ internal sealed class Relaxation
         [.. choices.Select(choice => new RunOption(choice, task.WeightOf(run, choice), 0))
             .OrderBy(option => Significant.Round(option.Weight)).ThenBy(option => option.Choice.Count)];
 
-    /// <summary>Floors of currents, resistances and drops in turn; leaves out what cannot bear its current.</summary>
+    /// <summary>Floors of currents, resistances and drops in turn; leaves out what cannot carry its current.</summary>
     private bool Begin()
     {
         for (int pass = 0; pass < FirstPasses; pass++)
         {
-            if (!TakeOptions(isCold: pass < FirstPasses - 1) || !RaiseFloors(null)) return false;
+            if (!TakeOptions(isCold: pass < FirstPasses - 1) || !RaiseLowerBounds(null)) return false;
         }
 
         return true;
     }
 
     /// <summary>Sets the floors, which the branches of a search share, to what is known here.</summary>
-    public void TakeFloors()
+    public void TakeLowerBounds()
     {
         foreach (RunOption[] options in Options) task.Count(OptionCost * options.Length);
         for (int run = 0; run < Options.Length; run++)
-            Floors.WeakestAmps[run] = Options[run].Min(option => BearingOf(run, option));
-        Floors.Take(Amps);
+            LowerBounds.WeakestAmps[run] = Options[run].Min(option => AmpacityOf(run, option));
+        LowerBounds.Take(Amps);
     }
 
     private bool TakeOptions(bool isCold)
     {
-        TakeFloors();
+        TakeLowerBounds();
         for (int run = 0; run < Options.Length; run++)
         {
-            Options[run] = [.. Options[run].Where(option => IsGiven(run) || Floors.CanBear(run, option.Choice, Floors.Amps[run]))
+            Options[run] =
+                [.. Options[run].Where(option => IsGiven(run) || LowerBounds.CanBear(run, option.Choice, LowerBounds.Amps[run]))
                 .Select(option => option with { Ohms = OhmsOf(run, option.Choice, isCold) })];
             if (Options[run].Length == 0) return false;
         }
@@ -258,17 +259,17 @@ internal sealed class Relaxation
         return true;
     }
 
-    /// <summary>What one conductor of a candidate bears.</summary>
-    public double BearingOf(int run, RunOption option) => task.Evaluator.Ampacities.Of(run, option.Choice.Conductor).LimitAmps;
+    /// <summary>The ampacity of one conductor of a candidate.</summary>
+    public double AmpacityOf(int run, RunOption option) => task.Model.Ampacities.Of(run, option.Choice.Conductor).LimitAmps;
 
     private double OhmsOf(int run, ConductorChoice choice, bool isCold) => task.Paths.LoadsOn[run].Count == 0 ? 0
-        : isCold ? Floors.ColdOhms(run, choice)
-        : Floors.LeastOhms(run, choice, Floors.Amps[run]);
+        : isCold ? LowerBounds.ColdOhms(run, choice)
+        : LowerBounds.LeastOhms(run, choice, LowerBounds.Amps[run]);
 
     /// <summary>Raises the least currents to those at the least drops.</summary>
     /// <param name="least">What each amplifier is proven to lose; <c>null</c>: nothing besides the least of each run on its
     /// way.</param>
-    private bool RaiseFloors(double[]? least)
+    private bool RaiseLowerBounds(double[]? least)
     {
         double[] leastOhms = [.. Enumerable.Range(0, task.Paths.LoadsOn.Count).Select(LeastOhmsOf)];
         double[] drop = new double[Amps.Length], atLowest = new double[Amps.Length];
@@ -276,7 +277,7 @@ internal sealed class Relaxation
         {
             foreach (int branch in task.Paths.Of[load])
             {
-                drop[load] += leastOhms[branch] * Floors.RunningAmps[branch];
+                drop[load] += leastOhms[branch] * LowerBounds.RunningAmps[branch];
                 atLowest[load] += leastOhms[branch] * LowestAmpsOn(branch, Amps);
             }
 

@@ -8,15 +8,15 @@ namespace Cablewright.Engine.Sizing;
 /// </summary>
 internal static class ShortestWays
 {
-    public static int[][] Of(CircuitModel wiring, int amplifiers)
+    public static int[][] Of(CircuitModel circuit, int amplifiers)
     {
-        ElectricalNetwork network = wiring.Network;
-        int closed = network.Branches.Count - wiring.ChargerRuns.Count;
+        ElectricalNetwork network = circuit.Network;
+        int closed = network.Branches.Count - circuit.ChargerRuns.Count;
         var cameBy = new (int Branch, int Node)[network.NodeCount];
         Array.Fill(cameBy, (-1, -1));
         int[] sources =
-            [.. network.HeldNodes, .. Enumerable.Range(
-                0, wiring.Batteries.Count).Where(wiring.IsParted).Select(battery => wiring.Batteries[battery].Positive)];
+            [.. network.FixedPotentialNodes, .. Enumerable.Range(
+                0, circuit.Batteries.Count).Where(circuit.IsParted).Select(battery => circuit.Batteries[battery].Positive)];
         var reached = new HashSet<int>(sources);
         var waiting = new Queue<int>(sources);
         while (waiting.TryDequeue(out int node))

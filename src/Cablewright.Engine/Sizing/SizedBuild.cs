@@ -5,16 +5,16 @@ using Cablewright.Engine.ShortCircuits;
 namespace Cablewright.Engine.Sizing;
 
 /// <summary>What was decided, and what is known of it.</summary>
-/// <param name="Evaluation">The decision and what it leads to.</param>
+/// <param name="Evaluation">The design and what it leads to.</param>
 /// <param name="Faults">What short circuits and overloads would do to it.</param>
 /// <param name="IsComplete">Whether the search came to its end.</param>
 internal sealed record SizedBuild(DesignEvaluation Evaluation, FaultReport Faults, bool IsComplete)
 {
-    /// <summary>A decision that nothing was searched for.</summary>
+    /// <summary>A design that nothing was searched for.</summary>
     /// <param name="evaluator">What worked it out.</param>
-    /// <param name="evaluation">The decision and what it leads to.</param>
+    /// <param name="evaluation">The design and what it leads to.</param>
     public static SizedBuild Given(Evaluator evaluator, DesignEvaluation evaluation) =>
-        new(evaluation, FaultJudgement.Of(evaluator, evaluation), true);
+        new(evaluation, FaultJudgement.Of(evaluator.Model, evaluation), true);
 
     /// <summary>Whether it is proven that nothing better reaches the goal that was reached.</summary>
     public bool IsOptimal { get; init; }
@@ -28,5 +28,5 @@ internal sealed record SizedBuild(DesignEvaluation Evaluation, FaultReport Fault
     public double Cost { get; init; }
 
     /// <summary>Every rule that does not hold.</summary>
-    public IEnumerable<Breach> Breaches => Evaluation.Breaches.Concat(Faults.Breaches);
+    public IEnumerable<Violation> Violations => Evaluation.Violations.Concat(Faults.Violations);
 }

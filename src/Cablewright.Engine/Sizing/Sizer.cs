@@ -40,19 +40,20 @@ internal sealed class Sizer
     }
 
     /// <summary>Decides what is open; the search stops where it is once the build's meter is used up.</summary>
-    /// <param name="build">The build.</param>
-    /// <param name="evaluator">Works out each trial.</param>
+    /// <param name="evaluator">Works out each trial of the build.</param>
     /// <param name="proves">Whether the best is looked for and proven; a good choice will else do.</param>
-    public static SizedBuild Size(CompleteBuild build, Evaluator evaluator, bool proves = true)
+    public static SizedBuild Size(Evaluator evaluator, bool proves = true)
     {
+        CompleteBuild build = evaluator.Model.Build;
         if (IsGiven(build)) return SizedBuild.Given(evaluator, evaluator.Evaluate(Given(build)));
-        return new Sizer(new SizingTask(build, evaluator), proves).Choose();
+        return new Sizer(new SizingTask(evaluator), proves).Choose();
     }
 
     /// <summary>The same; <c>null</c> where everything is given and the voltage collapses.</summary>
-    public static SizedBuild? TrySize(CompleteBuild build, Evaluator evaluator)
+    public static SizedBuild? TrySize(Evaluator evaluator)
     {
-        if (!IsGiven(build)) return Size(build, evaluator);
+        CompleteBuild build = evaluator.Model.Build;
+        if (!IsGiven(build)) return Size(evaluator);
         return evaluator.TryEvaluate(Given(build)) is { } evaluation
             ? SizedBuild.Given(evaluator, evaluation)
             : null;
@@ -60,7 +61,7 @@ internal sealed class Sizer
 
     private static bool IsGiven(CompleteBuild build) => build.Runs.All(run => run.Given is not null);
 
-    private static Decision Given(CompleteBuild build) => SizingTask.WithoutFuses(
+    private static Design Given(CompleteBuild build) => SizingTask.WithoutFuses(
         [.. build.Runs.Select(run => new ConductorChoice(run.Given!, run.GivenCount ?? 1))]);
 
     private SizedBuild Choose()
@@ -81,7 +82,7 @@ internal sealed class Sizer
         if (task.Open.Any(run => build.Runs[run].Wish.Count is null)) yield return GoalOf(hard, CandidateList.MostInParallel);
     }
 
-    private Goal GoalOf(double volts, int mostParallel) => Goal.Of(volts, mostParallel, build, task.Evaluator.Wiring);
+    private Goal GoalOf(double volts, int mostParallel) => Goal.Of(volts, mostParallel, task.Model);
 
     private SizedBuild? Reached(Goal goal)
     {
@@ -108,7 +109,7 @@ internal sealed class Sizer
 
     /// <summary>
     /// Where given parts or the candidates leave too much drop whatever is chosen: the choice that adds only a little to the
-    /// least possible drop; where the voltage collapses in any case, one that bears the heat.
+    /// least possible drop; where the voltage collapses in any case, one that stays within its ampacity.
     /// </summary>
     private SizedBuild ComeNear()
     {
@@ -117,15 +118,15 @@ internal sealed class Sizer
         if (task.Evaluate([.. candidates.Select(choices => choices[^1])]) is not { } strongest)
         {
             var rules = new ChoiceRules(task);
-            var draft = new Draft(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
-            return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Bearing())));
+            var draft = new ConstructiveHeuristic(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
+            return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Ampacity())));
         }
 
         double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
         return Reached(hard with
         {
             Volts = [.. hard.Volts.Select((volts, amplifier) =>
-                Math.Max(volts, task.Evaluator.Wiring.LostVolts(amplifier, strongest.Currents) + margin))],
+                Math.Max(volts, task.Model.Circuit.LostVolts(amplifier, strongest.Envelope) + margin))],
         }) ?? Unproven(strongest);
     }
 
@@ -135,10 +136,10 @@ internal sealed class Sizer
     private SizedBuild Unproven(DesignEvaluation evaluation)
     {
         task.Allow(1);
-        var faults = FaultJudgement.Of(task.Evaluator, evaluation);
+        var faults = FaultJudgement.Of(task.Model, evaluation);
         return new SizedBuild(evaluation, faults, !task.IsOutOfWork) { Cost = CostOf(evaluation) };
     }
 
     private double CostOf(DesignEvaluation evaluation) =>
-        task.Open.Sum(run => task.Costs.Of(build.Runs[run], evaluation.Decision.Conductors[run]));
+        task.Open.Sum(run => task.Costs.Of(build.Runs[run], evaluation.Design.Conductors[run]));
 }

@@ -18,32 +18,34 @@ internal sealed class SizingTask
     private const double PieceWeight = 2e-6;
 
     private readonly Prefer prefer;
-    private readonly Dictionary<int, IReadOnlyList<Breach>?> broken = [];
+    private readonly Dictionary<int, IReadOnlyList<Violation>?> broken = [];
     private double workLimit = double.PositiveInfinity;
 
-    public SizingTask(CompleteBuild build, Evaluator evaluator)
+    public SizingTask(Evaluator evaluator)
     {
-        Build = build;
         Evaluator = evaluator;
+        CompleteBuild build = Build;
         Costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         prefer = build.Stated.Sizing.Prefer;
         Open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
-        Paths = new CertainPaths(evaluator.Wiring, build.Draws.Count);
-        Ways = ShortestWays.Of(evaluator.Wiring, build.Draws.Count);
+        Paths = new Bridges(Model.Circuit, build.Draws.Count);
+        Ways = ShortestWays.Of(Model.Circuit, build.Draws.Count);
         int[] ordered = [.. Open.OrderBy(run => build.Stated.Amplifiers.Any(IsAt(run)) ? 0 : 1)];
         Tree = new RunTree(Paths.Of, ordered);
-        DraftTree = Enumerable.Range(0, Ways.Length).All(load => Ways[load].Order().SequenceEqual(Paths.Of[load].Order()))
+        HeuristicTree = Enumerable.Range(0, Ways.Length).All(load => Ways[load].Order().SequenceEqual(Paths.Of[load].Order()))
             ? Tree
             : new RunTree(Ways, ordered);
     }
 
-    public CompleteBuild Build { get; }
-
     public Evaluator Evaluator { get; }
+
+    public BuildModel Model => Evaluator.Model;
+
+    public CompleteBuild Build => Model.Build;
 
     public ConductorCosts Costs { get; }
 
-    public CertainPaths Paths { get; }
+    public Bridges Paths { get; }
 
     /// <summary>The open runs of which is certain whose currents they carry.</summary>
     public RunTree Tree { get; }
@@ -52,7 +54,7 @@ internal sealed class SizingTask
     public int[][] Ways { get; }
 
     /// <summary>The open runs on those.</summary>
-    public RunTree DraftTree { get; }
+    public RunTree HeuristicTree { get; }
 
     /// <summary>The runs whose conductor is to be chosen.</summary>
     public int[] Open { get; }
@@ -96,12 +98,12 @@ internal sealed class SizingTask
     /// <summary>
     /// The rules broken where every open run is as strong as it can be; <c>null</c> where the voltage collapses even so.
     /// </summary>
-    public IReadOnlyList<Breach>? BrokenByStrongest(int mostParallel)
+    public IReadOnlyList<Violation>? BrokenByStrongest(int mostParallel)
     {
-        if (!broken.TryGetValue(mostParallel, out IReadOnlyList<Breach>? known))
+        if (!broken.TryGetValue(mostParallel, out IReadOnlyList<Violation>? known))
         {
             known = Evaluate([.. Candidates(mostParallel).Select(choices => choices[^1])]) is { } evaluation
-                ? [.. evaluation.Breaches, .. FaultJudgement.Of(Evaluator, evaluation).Breaches]
+                ? [.. evaluation.Violations, .. FaultJudgement.Of(Model, evaluation).Violations]
                 : null;
             broken.Add(mostParallel, known);
         }
@@ -113,6 +115,6 @@ internal sealed class SizingTask
         amplifier => Build.Runs[run].From == amplifier.Id || Build.Runs[run].To == amplifier.Id;
 
     /// <summary>A choice before its fuses are placed.</summary>
-    public static Decision WithoutFuses(ConductorChoice[] conductors) =>
+    public static Design WithoutFuses(ConductorChoice[] conductors) =>
         new(conductors, new FittedFuse?[conductors.Length], new FittedFuse?[conductors.Length]);
 }

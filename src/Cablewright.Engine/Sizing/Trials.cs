@@ -9,7 +9,7 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="Evaluation">What it leads to; <c>null</c> where the voltage collapses.</param>
 /// <param name="Broken">The rules it has to keep and does not, besides the goal.</param>
 /// <param name="IsKept">Whether it keeps the goal and the rules.</param>
-internal readonly record struct Tried(DesignEvaluation? Evaluation, IReadOnlyList<Breach> Broken, bool IsKept);
+internal readonly record struct Tried(DesignEvaluation? Evaluation, IReadOnlyList<Violation> Broken, bool IsKept);
 
 /// <summary>The choices that were worked out in full for one goal, and the best of them.</summary>
 /// <param name="task">The task.</param>
@@ -28,11 +28,11 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
     public Tried Try(ConductorChoice[] conductors)
     {
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
-        List<Breach> broken = [.. evaluation.Breaches.Where(rules.IsBroken)];
-        if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Currents, task.Evaluator.Wiring))
+        List<Violation> broken = [.. evaluation.Violations.Where(rules.IsBroken)];
+        if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Envelope, task.Model.Circuit))
             return new Tried(evaluation, broken, false);
-        FaultReport faults = FaultJudgement.Of(task.Evaluator, evaluation);
-        broken.AddRange(faults.Breaches.Where(rules.IsBroken));
+        FaultReport faults = FaultJudgement.Of(task.Model, evaluation);
+        broken.AddRange(faults.Violations.Where(rules.IsBroken));
         if (broken.Count > 0) return new Tried(evaluation, broken, false);
         double weight = task.WeightOf(conductors);
         if (weight < Below)

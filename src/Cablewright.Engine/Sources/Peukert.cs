@@ -1,6 +1,6 @@
 namespace Cablewright.Engine.Sources;
 
-/// <summary>How long a battery gives a lasting current.</summary>
+/// <summary>How long a battery gives a continuous current.</summary>
 /// <remarks>
 /// <para>t = u H (C / (I H))^k: a capacity C that was rated over H hours gives the current I for t hours, of which the share u
 /// may be used. (The form C / I^k holds only for a capacity that is drawn by one ampere.)</para>
@@ -21,11 +21,11 @@ internal static class Peukert
         Cell[] usable = [.. cells.Where(cell => cell.Share > 0)];
         if (amps <= 0) return double.PositiveInfinity;
         if (usable.Length == 0) return 0;
-        if (usable.Length == 1) return Lasting(usable[0].Hours(amps));
+        if (usable.Length == 1) return Continuous(usable[0].Hours(amps));
         double low = 0, high = 1;
         while (AmpsFor(usable, high) > amps)
         {
-            if (double.IsInfinity(Lasting(high))) return double.PositiveInfinity;
+            if (double.IsInfinity(Continuous(high))) return double.PositiveInfinity;
             (low, high) = (high, high * 2);
         }
 
@@ -39,7 +39,7 @@ internal static class Peukert
         return high;
     }
 
-    private static double Lasting(double hours) => hours > LongestHours ? double.PositiveInfinity : hours;
+    private static double Continuous(double hours) => hours > LongestHours ? double.PositiveInfinity : hours;
 
     /// <summary>The capacity that a further battery like one of them needs for a time; 0 where they last that long.</summary>
     public static double MissingAmpHours(IReadOnlyList<Cell> cells, Cell like, double amps, double hours)

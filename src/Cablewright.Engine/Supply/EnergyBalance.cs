@@ -14,22 +14,22 @@ namespace Cablewright.Engine.Supply;
 internal sealed class EnergyBalance
 {
     private readonly CompleteBuild build;
-    private readonly WorstCurrents currents;
+    private readonly OperatingEnvelope envelope;
 
     /// <summary>What was worked out already: chargers in parallel would else ask for the same many times over.</summary>
     private readonly Dictionary<SupplyGroup, double> averages = new(ReferenceEqualityComparer.Instance);
 
-    public EnergyBalance(CompleteBuild build, CircuitModel wiring, WorstCurrents currents)
+    public EnergyBalance(BuildModel model, OperatingEnvelope envelope)
     {
-        this.build = build;
-        this.currents = currents;
-        SupplyParts running = wiring.PartsRunning, off = wiring.PartsWithEngineOff;
-        Running = SupplyGroup.Of(build, wiring, running);
+        build = model.Build;
+        this.envelope = envelope;
+        CircuitModel circuit = model.Circuit;
+        SupplyParts running = circuit.PartsRunning, off = circuit.PartsWithEngineOff;
+        Running = SupplyGroup.Of(model, running);
         Main = Running.First(group => group.IsCharged(build));
         BehindChargers = [.. Running.Where(group => group.ChargersTo.Length > 0)];
-        Playing = [.. (off == running ? Running : SupplyGroup.Of(build, wiring, off))
-            .Where(group => group.Amplifiers.Length > 0)];
-        PeakAmps = Main.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier])
+        Playing = [.. (off == running ? Running : SupplyGroup.Of(model, off)).Where(group => group.Amplifiers.Length > 0)];
+        PeakAmps = Main.Amplifiers.Sum(amplifier => envelope.LoadAmps[amplifier])
             + Main.ChargersFrom.Sum(run => InputAmps(run, RatingOf(run), build.ChargingVolts));
         AverageAmps = AverageOf(Main);
     }
@@ -60,7 +60,7 @@ internal sealed class EnergyBalance
     private double WorkOutAverage(SupplyGroup group)
     {
         double volts = group == Main ? build.ChargingVolts : build.LowestSupplyVolts;
-        return group.Amplifiers.Sum(amplifier => currents.LoadAmps[amplifier] * build.Draws[amplifier].AverageShare)
+        return group.Amplifiers.Sum(amplifier => envelope.LoadAmps[amplifier] * build.Draws[amplifier].AverageShare)
             + group.ChargersFrom.Sum(run => InputAmps(run, AverageOutput(run), volts));
     }
 

@@ -12,17 +12,21 @@ namespace Cablewright.Engine.Supply;
 internal sealed record SupplyGroup(int[] Batteries, int[] Amplifiers, int[] ChargersFrom, int[] ChargersTo)
 {
     /// <summary>The groups in the order of their first batteries.</summary>
-    /// <param name="build">The build.</param>
-    /// <param name="wiring">Its circuit.</param>
+    /// <param name="model">The build.</param>
     /// <param name="parts">What of its supply side hangs together.</param>
-    public static IReadOnlyList<SupplyGroup> Of(CompleteBuild build, CircuitModel wiring, SupplyParts parts) =>
-        [.. Enumerable.Range(0, build.Batteries.Count)
-            .GroupBy(battery => parts.Of(wiring.Batteries[battery].Positive))
+    public static IReadOnlyList<SupplyGroup> Of(BuildModel model, SupplyParts parts)
+    {
+        CompleteBuild build = model.Build;
+        CircuitModel circuit = model.Circuit;
+        return [
+            .. Enumerable.Range(0, build.Batteries.Count)
+            .GroupBy(battery => parts.Of(circuit.Batteries[battery].Positive))
             .Select(part => new SupplyGroup(
                 [.. part],
-                [.. Enumerable.Range(0, build.Draws.Count).Where(i => parts.Of(wiring.Network.Loads[i].Positive) == part.Key)],
-                [.. wiring.ChargerRuns.Where(run => parts.Of(wiring.EndsOf(run).From) == part.Key)],
-                [.. wiring.ChargerRuns.Where(run => parts.Of(wiring.EndsOf(run).To) == part.Key)]))];
+                [.. Enumerable.Range(0, build.Draws.Count).Where(i => parts.Of(circuit.Network.Loads[i].Positive) == part.Key)],
+                [.. circuit.ChargerRuns.Where(run => parts.Of(circuit.EndsOf(run).From) == part.Key)],
+                [.. circuit.ChargerRuns.Where(run => parts.Of(circuit.EndsOf(run).To) == part.Key)]))];
+    }
 
     /// <summary>The batteries' contents, for Peukert's law.</summary>
     public Peukert.Cell[] CellsOf(CompleteBuild build) => [.. Batteries.Select(battery => build.Batteries[battery].Energy)];

@@ -7,12 +7,12 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>Holds the rules about what is drawn and what can be given against a decision.</summary>
+/// <summary>Holds the rules about what is drawn and what can be given against a design.</summary>
 internal sealed class SupplyJudgement
 {
     private readonly CompleteBuild build;
     private readonly EnergyBalance balance;
-    private readonly List<Breach> breaches = [];
+    private readonly List<Violation> violations = [];
 
     private SupplyJudgement(CompleteBuild build, EnergyBalance balance)
     {
@@ -20,10 +20,11 @@ internal sealed class SupplyJudgement
         this.balance = balance;
     }
 
-    public static SupplyReport Of(CompleteBuild build, CircuitModel wiring, DesignEvaluation evaluation)
+    public static SupplyReport Of(BuildModel model, DesignEvaluation evaluation)
     {
-        var balance = new EnergyBalance(build, wiring, evaluation.Currents);
-        SupplyCircuit? circuit = evaluation.SolvableShare < 1 ? null : new SupplyCircuit(build, wiring, evaluation.Currents);
+        CompleteBuild build = model.Build;
+        var balance = new EnergyBalance(model, evaluation.Envelope);
+        SupplyCircuit? circuit = evaluation.SolvableShare < 1 ? null : new SupplyCircuit(model, evaluation.Envelope);
         IReadOnlyList<SupplyCaseResult> cases = circuit is null ? [] : new SupplyCases(build, circuit, balance).All();
         var judgement = new SupplyJudgement(build, balance);
         judgement.JudgeCurrents();
@@ -33,11 +34,11 @@ internal sealed class SupplyJudgement
         foreach (SupplyCaseResult each in cases) judgement.JudgeCase(each);
         return new SupplyReport(
             balance, circuit, cases, cases.FirstOrDefault(each => each.Name is SupplyCaseName.EngineOff)?.MinutesToLimit,
-            judgement.breaches);
+            judgement.violations);
     }
 
-    private void Add(BreachKind kind, Severity severity, int index, double measured, double limit) =>
-        breaches.Add(new Breach(kind, severity, index, false, measured, limit));
+    private void Add(ViolationKind kind, Severity severity, int index, double measured, double limit) =>
+        violations.Add(new Violation(kind, severity, index, false, measured, limit));
 
     private void JudgeCurrents()
     {
@@ -45,13 +46,13 @@ internal sealed class SupplyJudgement
         double left = Math.Max(0, balance.Available(hot)), atIdle = Math.Max(0, balance.Available(build.Supply.IdleAmps!.Value));
         bool isConverter = build.Supply.IsConverter;
         if (Significant.Exceeds(balance.AverageAmps, left))
-            Add(BreachKind.AverageAboveAlternator, Severity.Caution, 0, balance.AverageAmps, left);
+            Add(ViolationKind.AverageAboveAlternator, Severity.Caution, 0, balance.AverageAmps, left);
         else if (Significant.Exceeds(balance.PeakAmps, left))
             Add(
-                isConverter ? BreachKind.PeakAboveConverter : BreachKind.PeakAboveAlternator,
+                isConverter ? ViolationKind.PeakAboveConverter : ViolationKind.PeakAboveAlternator,
                 isConverter ? Severity.Caution : Severity.Info, 0, balance.PeakAmps, left);
         if (!isConverter && Significant.Exceeds(balance.AverageAmps, atIdle))
-            Add(BreachKind.AverageAboveIdle, Severity.Info, 0, balance.AverageAmps, atIdle);
+            Add(ViolationKind.AverageAboveIdle, Severity.Info, 0, balance.AverageAmps, atIdle);
     }
 
     /// <summary>A group behind a charger is named by the charger's run.</summary>
@@ -61,7 +62,7 @@ internal sealed class SupplyJudgement
         {
             double asked = balance.AverageOf(group), given = balance.ChargedAmps(group);
             if (Significant.Exceeds(asked, given))
-                Add(BreachKind.AverageAboveCharger, Severity.Caution, group.ChargersTo[0], asked, given);
+                Add(ViolationKind.AverageAboveCharger, Severity.Caution, group.ChargersTo[0], asked, given);
         }
     }
 
@@ -72,7 +73,7 @@ internal sealed class SupplyJudgement
             int lithium = group.Batteries.FirstOrDefault(battery => IsLithium(battery), -1);
             int lead = group.Batteries.FirstOrDefault(battery => !IsLithium(battery), -1);
             if (lithium >= 0 && lead >= 0)
-                breaches.Add(new Breach(BreachKind.MixedChemistries, Severity.Caution, lithium) { Other = lead });
+                violations.Add(new Violation(ViolationKind.MixedChemistries, Severity.Caution, lithium) { Other = lead });
         }
     }
 
@@ -84,7 +85,8 @@ internal sealed class SupplyJudgement
         for (int capacitor = 0; capacitor < build.Capacitors.Count; capacitor++)
         {
             double holds = Stiffening.Of(build, balance, capacitor).HoldsMilliseconds;
-            if (Significant.Exceeds(burst, holds)) Add(BreachKind.CapacitorHoldsBriefly, Severity.Info, capacitor, holds, burst);
+            if (Significant.Exceeds(burst, holds))
+                Add(ViolationKind.CapacitorHoldsBriefly, Severity.Info, capacitor, holds, burst);
         }
     }
 
@@ -92,11 +94,11 @@ internal sealed class SupplyJudgement
     {
         double lowest = build.Ruleset["supply.full-output-voltage"].Value * build.NominalFactor;
         if (each.Name is SupplyCaseName.AtSpeed && each.LowestVolts is null)
-            Add(BreachKind.FullOutputNotHeld, Severity.Caution, 0, 0, 0);
+            Add(ViolationKind.FullOutputNotHeld, Severity.Caution, 0, 0, 0);
         else if (each is { Name: SupplyCaseName.AtSpeed, LowestVolts: { } volts } && Significant.Exceeds(lowest, volts))
-            Add(BreachKind.VoltageLowAtFullOutput, Severity.Caution, 0, volts, lowest);
+            Add(ViolationKind.VoltageLowAtFullOutput, Severity.Caution, 0, volts, lowest);
         if (each is { Name: SupplyCaseName.EngineOff, MinutesToLimit: { } minutes }
             && build.Stated.Limits.EngineOffMinutes is { } wished && Significant.Exceeds(wished, minutes))
-            Add(BreachKind.EngineOffTooShort, Severity.Fail, 0, minutes, wished);
+            Add(ViolationKind.EngineOffTooShort, Severity.Fail, 0, minutes, wished);
     }
 }

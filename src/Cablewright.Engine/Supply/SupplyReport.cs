@@ -9,10 +9,10 @@ namespace Cablewright.Engine.Supply;
 /// <param name="Circuit">The batteries at their own voltage; <c>null</c> where full output has no solution.</param>
 /// <param name="Cases">Each case.</param>
 /// <param name="EngineOffMinutes">Minutes with the engine off; <c>null</c> where the batteries' energy is not counted.</param>
-/// <param name="Breaches">The rules that do not hold.</param>
+/// <param name="Violations">The rules that do not hold.</param>
 internal sealed record SupplyReport(
     EnergyBalance Balance, SupplyCircuit? Circuit, IReadOnlyList<SupplyCaseResult> Cases, double? EngineOffMinutes,
-    IReadOnlyList<Breach> Breaches)
+    IReadOnlyList<Violation> Violations)
 {
     /// <summary>The case of a name, or <c>null</c> where it was not worked out.</summary>
     public SupplyCaseResult? this[SupplyCaseName name] => Cases.FirstOrDefault(each => each.Name == name);

@@ -20,7 +20,7 @@ internal sealed class Alternatives
     private const int MostInParallel = 8;
 
     private readonly Variant present;
-    private readonly Build settled;
+    private readonly Build frozen;
     private readonly ConductorCosts costs;
     private readonly WorkMeter meter;
 
@@ -28,7 +28,7 @@ internal sealed class Alternatives
     {
         this.meter = meter;
         this.present = present;
-        settled = SettledBuild.WithFusesOpen(present.Build, present.Sized.Evaluation.Decision);
+        frozen = FrozenBuild.WithFusesOpen(present.Build, present.Sized.Evaluation.Design);
         costs = new ConductorCosts(present.Build.Stated.Sizing, present.Build.Ruleset);
     }
 
@@ -44,7 +44,7 @@ internal sealed class Alternatives
 
     private IEnumerable<ConductorChoice> Neighbours(int run)
     {
-        ConductorChoice now = present.Sized.Evaluation.Decision.Conductors[run];
+        ConductorChoice now = present.Sized.Evaluation.Design.Conductors[run];
         (ConductorSize size, Material metal) = (now.Conductor.Size, now.Conductor.Material);
         SizingWishes wishes = present.Build.Stated.Sizing;
         ConductorSize[] sizes =
@@ -63,7 +63,7 @@ internal sealed class Alternatives
 
     private AlternativeResult Of(int run, ConductorChoice choice, WorkMeter part)
     {
-        Run[] runs = [.. settled.Runs];
+        Run[] runs = [.. frozen.Runs];
         runs[run] = runs[run] with
         {
             Conductor = runs[run].Conductor with
@@ -73,14 +73,14 @@ internal sealed class Alternatives
                 Count = choice.Count,
             },
         };
-        var variant = Variant.Of(settled with { Runs = runs }, present.Build.Ruleset, part);
+        var variant = Variant.Of(frozen with { Runs = runs }, present.Build.Ruleset, part);
         DesignEvaluation evaluation = variant.Sized.Evaluation;
         CompleteRun described = variant.Build.Runs[run];
-        double amps = evaluation.Currents.PeakAmps[run], ohms = evaluation.Currents.Ohms[run];
-        double ampacity = variant.Evaluator.Ampacities.OfAll(run, choice);
+        double amps = evaluation.Envelope.PeakAmps[run], ohms = evaluation.Envelope.Ohms[run];
+        double ampacity = variant.Evaluator.Model.Ampacities.OfAll(run, choice);
         return new AlternativeResult(
             choice.Conductor.Size, choice.Conductor.Material, choice.Count, ohms * amps, ohms * amps * amps,
-            evaluation.Currents.Celsius[run], ampacity > 0 ? evaluation.Currents.ThermalAmps[run] / ampacity : null,
+            evaluation.Envelope.Celsius[run], ampacity > 0 ? evaluation.Envelope.ThermalAmps[run] / ampacity : null,
             variant.Verdict,
             !costs.ArePriced || costs.IsPriced(choice.Conductor) ? costs.Of(described, choice) : null,
             choice.KilogramsPerMetre * described.LengthMetres * 1000);

@@ -17,11 +17,11 @@ internal static class Headroom
     private const double Precision = 1e-3;
 
     /// <summary>The headroom of a build.</summary>
-    /// <param name="settled">The build with every choice stated.</param>
+    /// <param name="frozen">The build with every choice stated.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <param name="meter">Counts the work.</param>
     /// <returns>The largest factor at which no rule fails, and the build at the first at which one does.</returns>
-    public static (double Factor, Variant? Failing) Of(Build settled, Ruleset ruleset, WorkMeter meter)
+    public static (double Factor, Variant? Failing) Of(Build frozen, Ruleset ruleset, WorkMeter meter)
     {
         Variant? failing = null;
         double passes = Stands(1) ? 1 : 0, fails = passes == 1 ? 2 : 1;
@@ -55,7 +55,7 @@ internal static class Headroom
 
         bool Stands(double factor)
         {
-            var variant = Variant.Of(Scaled(settled, factor), ruleset, meter);
+            var variant = Variant.Of(Scaled(frozen, factor), ruleset, meter);
             if (!variant.Stands) failing = variant;
             return variant.Stands;
         }

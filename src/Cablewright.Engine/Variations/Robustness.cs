@@ -21,26 +21,26 @@ internal sealed class Robustness
     private static readonly int[] Directions = [-1, 1];
 
     private readonly Variant present;
-    private readonly Build settled;
+    private readonly Build frozen;
     private readonly Ruleset ruleset;
     private readonly WorkMeter meter;
     private readonly CompleteTolerances tolerances;
 
-    private Robustness(Variant present, Build settled, WorkMeter meter)
+    private Robustness(Variant present, Build frozen, WorkMeter meter)
     {
         this.meter = meter;
         this.present = present;
-        this.settled = settled;
+        this.frozen = frozen;
         ruleset = present.Build.Ruleset;
         tolerances = present.Build.Tolerances!;
     }
 
     /// <summary>The robustness of a build.</summary>
     /// <param name="present">The build as it is.</param>
-    /// <param name="settled">The same with every choice stated.</param>
+    /// <param name="frozen">The same with every choice stated.</param>
     /// <param name="meter">Counts the work.</param>
-    public static RobustnessResult Of(Variant present, Build settled, WorkMeter meter) =>
-        new Robustness(present, settled, meter).Find();
+    public static RobustnessResult Of(Variant present, Build frozen, WorkMeter meter) =>
+        new Robustness(present, frozen, meter).Find();
 
     private RobustnessResult Find()
     {
@@ -76,7 +76,7 @@ internal sealed class Robustness
 
     private Variant Assess((Tolerance What, int Way)[] corner)
     {
-        Build moved = settled;
+        Build moved = frozen;
         foreach ((Tolerance what, int way) in corner) moved = Move(moved, what, way);
         return Variant.Of(moved, ruleset, meter);
     }

@@ -49,14 +49,14 @@ internal static class TradeOff
         var variant = Variant.Of(limited, build.Ruleset, meter.Part(build.Ruleset["ask.work-budget"].Value));
         if (!variant.Sized.IsComplete || !variant.Stands) return null;
         DesignEvaluation evaluation = variant.Sized.Evaluation;
-        CircuitModel wiring = variant.Evaluator.Wiring;
+        CircuitModel circuit = variant.Evaluator.Model.Circuit;
         double worst = Enumerable.Range(0, build.Draws.Count).Max(amplifier =>
-            wiring.LostVolts(amplifier, evaluation.Currents) / wiring.SourceVoltsOf(amplifier) * 100);
+            circuit.LostVolts(amplifier, evaluation.Envelope) / circuit.SourceVoltsOf(amplifier) * 100);
         IEnumerable<int> open = Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null);
         return new TradeOffPoint(
             variant.Sized.Cost,
             worst,
-            [.. open.Select(run => ChoiceOf(variant.Build.Runs[run].Id, evaluation.Decision.Conductors[run]))]);
+            [.. open.Select(run => ChoiceOf(variant.Build.Runs[run].Id, evaluation.Design.Conductors[run]))]);
     }
 
     private static TradeOffChoice ChoiceOf(string run, ConductorChoice choice) =>

@@ -93,7 +93,7 @@ internal sealed class CircuitModel
             [.. batteries.Select(battery => battery.Positive)]));
         supplyInFault = new Lazy<FaultNetwork>(
             () => InFault([.. nodeOf.Where(pair => pair.Key.Side is Side.Return).Select(pair => pair.Value)]));
-        wholeInFault = new Lazy<FaultNetwork>(() => InFault(HeldReturnNodes));
+        wholeInFault = new Lazy<FaultNetwork>(() => InFault(FixedReturnNodes));
     }
 
     public ElectricalNetwork Network { get; }
@@ -164,7 +164,7 @@ internal sealed class CircuitModel
         new(nodeOf[(place, Side.Supply)], nodeOf.GetValueOrDefault((place, Side.Return), NegativeBeside));
 
     /// <summary>The nodes held at 0 V: one for each part of the return side.</summary>
-    public IReadOnlyList<int> HeldReturnNodes => [.. Network.HeldNodes.Skip(1)];
+    public IReadOnlyList<int> FixedReturnNodes => [.. Network.FixedPotentialNodes.Skip(1)];
 
     /// <summary>The node of the vehicle's body, or -1 where nothing returns over it.</summary>
     public int BodyNode => nodeOf.GetValueOrDefault((PlaceNames.Body, Side.Return), -1);
@@ -178,10 +178,10 @@ internal sealed class CircuitModel
             Math.Min(build.Batteries[battery].HalfChargedVolts, build.ChargingVolts - LargestFall),
             operatingCase is OperatingCase.Recharging ? build.Batteries[battery].RechargingOhms : double.PositiveInfinity))];
 
-    /// <summary>The potentials of the held nodes in a case.</summary>
-    public double[] HeldVoltsIn(OperatingCase operatingCase)
+    /// <summary>The potentials of the fixed-potential nodes in a case.</summary>
+    public double[] FixedVoltsIn(OperatingCase operatingCase)
     {
-        var volts = new double[Network.HeldNodes.Count];
+        var volts = new double[Network.FixedPotentialNodes.Count];
         volts[0] = operatingCase is OperatingCase.LowVoltage ? build.LowestSupplyVolts : build.ChargingVolts;
         return volts;
     }
@@ -207,8 +207,8 @@ internal sealed class CircuitModel
     /// Where the returns of others lift the negative terminal of its own battery above the one that its return leads to, it may
     /// get more than its source's voltage: then it loses nothing.
     /// </remarks>
-    public double LostVolts(int amplifier, WorstCurrents currents) =>
-        Math.Max(0, SourceVoltsOf(amplifier) - currents.TerminalVolts[amplifier]);
+    public double LostVolts(int amplifier, OperatingEnvelope envelope) =>
+        Math.Max(0, SourceVoltsOf(amplifier) - envelope.TerminalVolts[amplifier]);
 
     /// <summary>A battery behind a diode cannot give back what passes it, so it counts as no higher than what arrives.</summary>
     private double LargestFall => branches.Sum(branch => branch.FallVolts);

@@ -20,36 +20,36 @@ internal sealed class SupplyCircuit
     private const double NoVolts = 1e-6;
 
     private readonly CompleteBuild build;
-    private readonly CircuitModel wiring;
+    private readonly CircuitModel circuit;
     private readonly double[] warmOhms;
     private readonly CircuitSolver solver;
     private readonly LoadDraw[] draws;
     private readonly double[] held;
     private readonly int[] diodes;
 
-    public SupplyCircuit(CompleteBuild build, CircuitModel wiring, WorstCurrents currents)
+    public SupplyCircuit(BuildModel model, OperatingEnvelope envelope)
     {
-        this.build = build;
-        this.wiring = wiring;
-        warmOhms = [.. currents.Ohms, .. wiring.FixedOhms];
-        LoadPort[] amplifiers = [.. wiring.Network.Loads.Take(build.Draws.Count)];
-        LoadPort[] inputs = [.. wiring.Network.Loads.Skip(build.Draws.Count).Take(wiring.ChargerRuns.Count)];
-        SourcePort charging = wiring.Batteries[build.ChargingBattery];
+        build = model.Build;
+        circuit = model.Circuit;
+        warmOhms = [.. envelope.Ohms, .. circuit.FixedOhms];
+        LoadPort[] amplifiers = [.. circuit.Network.Loads.Take(build.Draws.Count)];
+        LoadPort[] inputs = [.. circuit.Network.Loads.Skip(build.Draws.Count).Take(circuit.ChargerRuns.Count)];
+        SourcePort charging = circuit.Batteries[build.ChargingBattery];
         SourcePort[] capacitors =
-            [.. build.Capacitors.Select(capacitor => wiring.PortAt(capacitor.At))
+            [.. build.Capacitors.Select(capacitor => circuit.PortAt(capacitor.At))
                 .Select(port => new SourcePort(port.Positive, port.Negative))];
         var network = new ElectricalNetwork(
-            wiring.Network.NodeCount,
-            wiring.Network.Branches,
-            [.. wiring.Batteries, .. capacitors],
+            circuit.Network.NodeCount,
+            circuit.Network.Branches,
+            [.. circuit.Batteries, .. capacitors],
             [
-                .. amplifiers, .. inputs, .. wiring.ChargerRuns.Select(wiring.OutputOf),
-                wiring.ChargingPort, new LoadPort(charging.Positive, charging.Negative),
+                .. amplifiers, .. inputs, .. circuit.ChargerRuns.Select(circuit.OutputOf),
+                circuit.ChargingPort, new LoadPort(charging.Positive, charging.Negative),
             ],
-            wiring.HeldReturnNodes);
+            circuit.FixedReturnNodes);
         solver = new CircuitSolver(network, build.Meter);
         draws = new LoadDraw[network.Loads.Count];
-        held = new double[network.HeldNodes.Count];
+        held = new double[network.FixedPotentialNodes.Count];
         diodes = [.. Enumerable.Range(0, build.Runs.Count)
             .Where(run => build.Runs[run].Isolator is { Kind: IsolatorKind.Diode })];
     }
@@ -83,10 +83,10 @@ internal sealed class SupplyCircuit
     }
 
     private double VoltsAt(int battery) =>
-        solver.NodeVolts[wiring.Batteries[battery].Positive] - solver.NodeVolts[wiring.Batteries[battery].Negative];
+        solver.NodeVolts[circuit.Batteries[battery].Positive] - solver.NodeVolts[circuit.Batteries[battery].Negative];
 
     /// <summary>Whether a source is a battery on the supply that the alternator holds.</summary>
-    public bool IsHeld(int source) => source < build.Batteries.Count && !wiring.IsParted(source);
+    public bool IsHeld(int source) => source < build.Batteries.Count && !circuit.IsParted(source);
 
     /// <summary>Solves with every amplifier at full output.</summary>
     /// <param name="sources">Each battery and each capacitor.</param>
@@ -98,9 +98,9 @@ internal sealed class SupplyCircuit
         bool off = chargedAmps is null;
         int next = 0;
         foreach (Loads.AmplifierDraw draw in build.Draws) draws[next++] = draw.Full;
-        foreach (int run in wiring.ChargerRuns)
+        foreach (int run in circuit.ChargerRuns)
             draws[next++] = new LoadDraw(LoadKind.ConstantPower, off ? 0 : build.Runs[run].Isolator!.InputWatts);
-        foreach (int run in wiring.ChargerRuns)
+        foreach (int run in circuit.ChargerRuns)
             draws[next++] = new LoadDraw(LoadKind.ConstantCurrent, off ? 0 : -build.Runs[run].Isolator!.RatedAmps!.Value);
         draws[next++] = new LoadDraw(LoadKind.ConstantCurrent, -(chargedAmps ?? 0));
         draws[next] = new LoadDraw(LoadKind.ConstantCurrent, vehicleAmps);

@@ -26,7 +26,7 @@ internal static class RunAnswerMapping
         AmpacityTableAmps = Shown(run.AmpacityTableAmps),
         AmpacityHeatBalanceAmps = Shown(run.AmpacityHeatBalanceAmps),
         Utilisation = Shown(run.Utilisation),
-        GuardedBy = run.GuardedBy,
+        GuardedBy = run.ProtectedBy,
         Fuse = FuseOf(run.Fuse),
         FarFuse = FuseOf(run.FarFuse),
         Isolator = IsolatorOf(run.Isolator),
@@ -55,7 +55,7 @@ internal static class RunAnswerMapping
         LossWatts = Shown(fuse.LossWatts),
         LargestFaultAmps = Shown(fuse.LargestFaultAmps),
         SmallestFaultAmps = Shown(fuse.SmallestFaultAmps),
-        OpensSeconds = Shown(fuse.OpensSeconds),
+        OpensSeconds = Shown(fuse.ClearingSeconds),
         ConductorWithstandSeconds = Shown(fuse.ConductorWithstandSeconds),
     };
 

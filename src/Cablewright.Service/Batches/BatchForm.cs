@@ -30,6 +30,8 @@ internal sealed record BatchForm(string MediaType, string Start, string Between,
     public static BatchForm Wanted(StringValues accept, BatchForm sent)
     {
         BatchForm other = sent == Lines ? Array : Lines;
-        return AcceptGate.Quality(accept, other.MediaType) > AcceptGate.Quality(accept, sent.MediaType) ? other : sent;
+        return ContentNegotiation.Quality(accept, other.MediaType) > ContentNegotiation.Quality(accept, sent.MediaType)
+            ? other
+            : sent;
     }
 }

@@ -56,11 +56,11 @@ internal static class ServiceHost
         app.UseStatusCodePages(UnansweredRequests.OnEmptyAnswer);
         app.UseContractPages();
         BrowserCallers.Use(app);
-        app.Use(KeyGate.Identify);
+        app.Use(ApiKeyAuthentication.Identify);
         app.Use(WorkCharges.Admit);
-        app.Use(KeyGate.Admit);
-        app.Use(AcceptGate.Apply);
-        app.Use(QueryGate.Apply);
+        app.Use(ApiKeyAuthentication.Admit);
+        app.Use(ContentNegotiation.Apply);
+        app.Use(QueryValidation.Apply);
         Addresses.AnnounceWhenStarted(app);
         app.Lifetime.ApplicationStarted.Register(() => _ = ReferenceBuild.GivesItsKnownAnswer.Value);
         return app;

@@ -29,7 +29,7 @@ internal static class JsonSyntax
 
     private static Fault Explain(ReadOnlySpan<byte> text, int offset, int mostDepth, long firstLine)
     {
-        JsonTrouble trouble = JsonTrouble.Find(text, offset, mostDepth);
+        JsonErrorLocator trouble = JsonErrorLocator.Find(text, offset, mostDepth);
         return trouble.IsDepth
             ? At(text, trouble.At, ShapeCodes.TooDeep, $"more than {mostDepth} arrays and objects within one another", firstLine)
             : At(

@@ -27,7 +27,7 @@ internal static class PostKitCheck
 
     private static IResult Answer(KitCheck asked, HttpContext context, ShopKits kits, Computation computation)
     {
-        if (asked.Shop is not null && KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal)
+        if (asked.Shop is not null && ApiKeyAuthentication.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal)
             return new ProblemAnswer(refusal);
         Catalogue? catalogue = asked.Shop is null ? null : KitAnswers.NameState(context);
         StoredKit? kept = asked.Sku is null ? null : catalogue?.KitsOf(asked.Shop!).GetValueOrDefault(asked.Sku);

@@ -35,7 +35,8 @@ internal static class PostKitMatch
 
     private static IResult Answer(KitMatchRequest asked, HttpContext context, ShopKits kits, Computation computation)
     {
-        if (KeyGate.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal) return new ProblemAnswer(refusal);
+        if (ApiKeyAuthentication.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal)
+            return new ProblemAnswer(refusal);
         Catalogue catalogue = KitAnswers.NameState(context);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         string? after = asked.After is null ? null : Cursor.Read(asked.After);

@@ -29,11 +29,11 @@ internal static class FuseTables
         ContinuousUseFactor = Figure(family.ContinuousUseFactor),
         DropAtRatingVolts = Figure(family.DropAtRatingVolts),
         InterruptingRatingAmps = Figure(family.InterruptingRatingAmps),
-        OpeningBand = [.. family.OpeningBand.Points.Select(Point)],
+        OpeningBand = [.. family.TimeCurrentBand.Points.Select(Point)],
         TemperatureDerating = [.. family.TemperatureDerating.Select(Derating)],
     };
 
-    private static OpeningEntry Point(OpeningPoint point) => new()
+    private static OpeningEntry Point(TimeCurrentPoint point) => new()
     {
         ShareOfRating = point.ShareOfRating,
         FastestSeconds = point.FastestSeconds,

@@ -40,12 +40,13 @@ public class WarmingTests
             .Sample((conductor, air, above, way, share, times) =>
             {
                 double amps = times * HeatBalance.Of(conductor).CurrentAt(air + above + way, air), start = air + above;
-                double lasting = HeatBalance.Of(conductor).TemperatureAt(amps, air), end = start + share * (lasting - start);
+                double continuous = HeatBalance.Of(conductor).TemperatureAt(amps, air);
+                double end = start + share * (continuous - start);
                 if (end <= start) return;
                 double seconds = SmallSteps(conductor, amps, air, start, end);
                 Near.Absolute(
                     end,
-                    new Warming(conductor, amps, air).CelsiusAfter(seconds, start, lasting),
+                    new Warming(conductor, amps, air).CelsiusAfter(seconds, start, continuous),
                     Math.Max(0.5, 0.003 * end),
                     $"{conductor} at {amps} A after {seconds} s from {start} C in {air} C, C");
             }, iter: 400);

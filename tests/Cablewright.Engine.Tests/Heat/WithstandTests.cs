@@ -88,9 +88,9 @@ public class WithstandTests
     {
         double seconds = Withstand(conductor, insulation, air, amps);
         if (seconds <= 5.001 || double.IsInfinity(seconds)) return true;
-        double lasting = HeatBalance.Of(conductor).TemperatureAt(amps, air);
+        double continuous = HeatBalance.Of(conductor).TemperatureAt(amps, air);
         return Math.Abs(
-            new Warming(conductor, amps, air).CelsiusAfter(seconds, insulation.Start, lasting) - insulation.Limit) < 0.1;
+            new Warming(conductor, amps, air).CelsiusAfter(seconds, insulation.Start, continuous) - insulation.Limit) < 0.1;
     });
 
     /// <summary>
@@ -103,12 +103,12 @@ public class WithstandTests
             Gen.Double[1, 7200]).Sample((conductor, air, warmer, more, hottest, seconds) =>
         {
             double amps = HeatBalance.Of(conductor).CurrentAt(hottest, air);
-            double lasting = HeatBalance.Of(conductor).TemperatureAt(amps, air);
+            double continuous = HeatBalance.Of(conductor).TemperatureAt(amps, air);
             double cool = After(air + warmer), warm = After(air + warmer + more);
-            Assert.True(cool <= lasting && warm <= lasting, $"{cool} and {warm} C against {lasting} C");
+            Assert.True(cool <= continuous && warm <= continuous, $"{cool} and {warm} C against {continuous} C");
             Assert.InRange(warm - cool, -0.01, 1.05 * more + 0.01);
 
-            double After(double start) => new Warming(conductor, amps, air).CelsiusAfter(seconds, start, lasting);
+            double After(double start) => new Warming(conductor, amps, air).CelsiusAfter(seconds, start, continuous);
         }, iter: 1000);
 
     /// <summary>

@@ -26,8 +26,8 @@ public class ProtectionPropertyTests
             .Sample((family, gauge, metres, rating, factor) =>
         {
             FuseResult smaller = Fuse(rating), bigger = Fuse(rating * factor);
-            double opens = smaller.OpensSeconds ?? double.PositiveInfinity;
-            double opensBigger = bigger.OpensSeconds ?? double.PositiveInfinity;
+            double opens = smaller.ClearingSeconds ?? double.PositiveInfinity;
+            double opensBigger = bigger.ClearingSeconds ?? double.PositiveInfinity;
             Assert.True(opensBigger >= opens * (1 - Rounding), $"{opensBigger} s against {opens} s");
             Assert.True(Strain(bigger) >= Strain(smaller) * (1 - Rounding), $"strain {Strain(bigger)} against {Strain(smaller)}");
 
@@ -62,8 +62,8 @@ public class ProtectionPropertyTests
     [Fact]
     public void The_smallest_fault_is_never_above_the_largest() => TwoBatteryBuilds.Any.Sample(build =>
     {
-        (FaultCurrents faults, CircuitModel wiring) = TwoBatteryBuilds.FaultsOf(build);
-        foreach (int node in Nodes(wiring)) Assert.All(
+        (FaultCurrents faults, CircuitModel circuit) = TwoBatteryBuilds.FaultsOf(build);
+        foreach (int node in Nodes(circuit)) Assert.All(
             Enumerable.Range(0, 2), battery => Assert.True(faults.SmallestAt(node, battery).Amps <= faults.LargestAt(node)));
     }, iter: Builds);
 
@@ -72,9 +72,9 @@ public class ProtectionPropertyTests
     /// </summary>
     private static void FaultsNoLarger(Build lesser, Build greater)
     {
-        (FaultCurrents less, CircuitModel wiring) = TwoBatteryBuilds.FaultsOf(lesser);
+        (FaultCurrents less, CircuitModel circuit) = TwoBatteryBuilds.FaultsOf(lesser);
         (FaultCurrents more, _) = TwoBatteryBuilds.FaultsOf(greater);
-        foreach (int node in Nodes(wiring))
+        foreach (int node in Nodes(circuit))
         {
             NoLarger(less.LargestAt(node), more.LargestAt(node), "largest");
             NoLarger(less.SmallestAt(node, 0).Amps, more.SmallestAt(node, 0).Amps, "smallest by the starter battery");
@@ -85,10 +85,10 @@ public class ProtectionPropertyTests
             Assert.True(less <= more * (1 + Rounding), $"{which}: {less} A against {more} A");
     }
 
-    private static IEnumerable<int> Nodes(CircuitModel wiring) =>
-        Enumerable.Range(0, 4).SelectMany(run => new[] { wiring.EndsOf(run).From, wiring.EndsOf(run).To }).Distinct();
+    private static IEnumerable<int> Nodes(CircuitModel circuit) =>
+        Enumerable.Range(0, 4).SelectMany(run => new[] { circuit.EndsOf(run).From, circuit.EndsOf(run).To }).Distinct();
 
-    private static double Strain(FuseResult fuse) => fuse.OpensSeconds is { } opens
+    private static double Strain(FuseResult fuse) => fuse.ClearingSeconds is { } opens
         ? opens / (fuse.ConductorWithstandSeconds ?? double.PositiveInfinity)
         : double.PositiveInfinity;
 

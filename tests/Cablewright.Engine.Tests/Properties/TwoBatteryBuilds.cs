@@ -52,11 +52,11 @@ internal static class TwoBatteryBuilds
     public static (FaultCurrents Faults, CircuitModel Wiring) FaultsOf(Build build)
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        var wiring = new CircuitModel(complete);
-        return (new FaultCurrents(complete, wiring, DecisionOf(complete)), wiring);
+        var model = BuildModel.Of(complete);
+        return (new FaultCurrents(model, DesignOf(complete)), model.Circuit);
     }
 
-    public static Decision DecisionOf(CompleteBuild complete) => new(
+    public static Design DesignOf(CompleteBuild complete) => new(
         [.. complete.Runs.Select(run => new ConductorChoice(run.Given!, run.GivenCount!.Value))],
         [.. complete.Runs.Select(run => Fitted(run.Near))],
         [.. complete.Runs.Select(run => Fitted(run.Far))]);

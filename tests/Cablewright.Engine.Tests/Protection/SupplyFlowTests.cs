@@ -43,15 +43,15 @@ public class SupplyFlowTests
     [Fact]
     public void It_is_the_smallest_cut() => Gen.Select(AnyNetwork, Gen.Int[0, 5]).Sample((build, place) =>
     {
-        (SupplyShape shape, Decision decision, int[] nodes) = ShapeOf(build);
+        (SupplyTopology topology, Design design, int[] nodes) = ShapeOf(build);
         int node = nodes[place];
         if (node < 0) return;
-        double[] flows = new SupplyFlow(shape, decision).IntoWithoutEach(node);
+        double[] flows = new SupplyFlow(topology, design).IntoWithoutEach(node);
         for (int i = 0; i < flows.Length; i++)
         {
-            int without = shape.RunsAt(node)[i];
+            int without = topology.RunsAt(node)[i];
             if (without >= build.Runs.Count - 2) continue;
-            double cut = SmallestCut(build, shape, decision, without, node, nodes);
+            double cut = SmallestCut(build, topology, design, without, node, nodes);
             if (double.IsInfinity(cut)) Assert.Equal(cut, flows[i]);
             else Near.Absolute(cut, flows[i], 1e-4, "flow, A");
         }
@@ -63,44 +63,44 @@ public class SupplyFlowTests
     {
         string[] places = ["starter", "p0", "p1", "p2", "p3", "p4"];
         int[] parent = [.. parents.Select((pick, i) => pick % (i + 1))];
-        Run[] runs = [.. parent.Select((from, i) => Run("", places[from], places[i + 1], 1, "4 AWG")
-            with { Side = Side.Supply, Fuse = fuses[2 * i], FarFuse = fuses[2 * i + 1] })];
-        (SupplyShape shape, Decision decision, _) = ShapeOf(Of(runs));
-        Assert.True(shape.IsRadial);
-        var guards = new GuardMap(shape, decision);
+        Run[] runs = [.. parent.Select((from, i) => Run("", places[from], places[i + 1], 1, "4 AWG") with { Side = Side.Supply,
+            Fuse = fuses[2 * i], FarFuse = fuses[2 * i + 1] })];
+        (SupplyTopology topology, Design design, _) = ShapeOf(Of(runs));
+        Assert.True(topology.IsRadial);
+        var protection = new ProtectionMap(topology, design);
         for (int run = 0; run < runs.Length; run++)
         {
             double before = double.PositiveInfinity;
             for (int place = parent[run]; place > 0; place = parent[place - 1])
                 before = Math.Min(before, Math.Min(Rating(fuses[2 * place - 2]), Rating(fuses[2 * place - 1])));
-            (int start, int end) = shape.EndsOf(run);
-            Assert.Equal(before, new SupplyFlow(shape, decision).IntoWithoutEach(start)[shape.RunsAt(start).IndexOf(run)]);
-            Assert.Equal(0, new SupplyFlow(shape, decision).IntoWithoutEach(end)[shape.RunsAt(end).IndexOf(run)]);
-            Assert.Equal(Math.Min(before, Rating(fuses[2 * run])), guards.EnteringAmps(run, far: false));
-            Assert.Equal(0, guards.EnteringAmps(run, far: true));
+            (int start, int end) = topology.EndsOf(run);
+            Assert.Equal(before, new SupplyFlow(topology, design).IntoWithoutEach(start)[topology.RunsAt(start).IndexOf(run)]);
+            Assert.Equal(0, new SupplyFlow(topology, design).IntoWithoutEach(end)[topology.RunsAt(end).IndexOf(run)]);
+            Assert.Equal(Math.Min(before, Rating(fuses[2 * run])), protection.EnteringAmps(RunEnd.Near(run)));
+            Assert.Equal(0, protection.EnteringAmps(RunEnd.Far(run)));
         }
     }, iter: 2000);
 
     private static double Rating(FuseWish fuse) => fuse.RatingAmps ?? double.PositiveInfinity;
 
-    private static double SmallestCut(Build build, SupplyShape shape, Decision decision, int without, int node, int[] nodes)
+    private static double SmallestCut(Build build, SupplyTopology topology, Design design, int without, int node, int[] nodes)
     {
-        if (shape.BatteryNodes.Contains(node)) return double.PositiveInfinity;
-        bool fused = decision.Near[without] is not null || decision.Far[without] is not null;
+        if (topology.BatteryNodes.Contains(node)) return double.PositiveInfinity;
+        bool fused = design.Near[without] is not null || design.Far[without] is not null;
         double smallest = double.PositiveInfinity;
         for (int set = 0; set < 1 << nodes.Length; set++)
         {
             HashSet<int> inside = [.. nodes.Where((at, i) => at >= 0 && (set >> i & 1) == 1)];
-            if (!inside.Contains(node) || inside.Overlaps(shape.BatteryNodes)) continue;
+            if (!inside.Contains(node) || inside.Overlaps(topology.BatteryNodes)) continue;
             double sum = 0;
             for (int run = 0; run < build.Runs.Count - 2; run++)
             {
-                (int from, int to) = shape.EndsOf(run);
+                (int from, int to) = topology.EndsOf(run);
                 bool away = run == without || (fused && Set(run).SetEquals(Set(without)));
                 if (!away && inside.Contains(from) != inside.Contains(to))
-                    sum += Math.Min(Passing(decision.Near[run]), Passing(decision.Far[run]));
+                    sum += Math.Min(TotalRating(design.Near[run]), TotalRating(design.Far[run]));
 
-                double Passing(FittedFuse? fuse) =>
+                double TotalRating(FittedFuse? fuse) =>
                     fuse is null ? double.PositiveInfinity : fuse.RatingAmps * (
                         fuse.PerConductor ? build.Runs[run].Conductor.Count!.Value : 1);
             }
@@ -134,18 +134,18 @@ public class SupplyFlowTests
         };
     }
 
-    private static (SupplyShape Shape, Decision Decision, int[] Nodes) ShapeOf(Build build)
+    private static (SupplyTopology Topology, Design Design, int[] Nodes) ShapeOf(Build build)
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        var wiring = new CircuitModel(complete);
-        var shape = new SupplyShape(complete, wiring);
+        var circuit = new CircuitModel(complete);
+        var topology = new SupplyTopology(complete, circuit);
         var nodeOf = new Dictionary<string, int>();
         for (int run = 0; run < build.Runs.Count - 1; run++)
         {
-            nodeOf[build.Runs[run].From] = shape.EndsOf(run).From;
-            nodeOf[build.Runs[run].To] = shape.EndsOf(run).To;
+            nodeOf[build.Runs[run].From] = topology.EndsOf(run).From;
+            nodeOf[build.Runs[run].To] = topology.EndsOf(run).To;
         }
 
-        return (shape, TwoBatteryBuilds.DecisionOf(complete), [.. Places.Select(place => nodeOf.GetValueOrDefault(place, -1))]);
+        return (topology, TwoBatteryBuilds.DesignOf(complete), [.. Places.Select(place => nodeOf.GetValueOrDefault(place, -1))]);
     }
 }

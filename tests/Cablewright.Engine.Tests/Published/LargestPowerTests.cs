@@ -22,7 +22,7 @@ public class LargestPowerTests
     {
         var rig = new SupplyRig(OneBattery(ohms, state));
         double volts = state switch { 1 => 12.6, 0.5 => 12.2, _ => 12.0 };
-        double largest = volts * volts / 4 / (ohms + rig.Currents.Ohms.Sum());
+        double largest = volts * volts / 4 / (ohms + rig.Envelope.Ohms.Sum());
         double across = Solve(rig, (1 - 1e-7) * largest)![0];
         Assert.InRange(across, volts / 2, volts / 2 * 1.001);
         Assert.Null(Solve(rig, (1 + 1e-7) * largest));
@@ -37,7 +37,7 @@ public class LargestPowerTests
         const double Ohms = 0.012;
         var rig = new SupplyRig(OneBattery(Ohms, 1));
         double volts = 12.6 + (amps - 15) * Ohms;
-        double largest = volts * volts / 4 / (Ohms + rig.Currents.Ohms.Sum());
+        double largest = volts * volts / 4 / (Ohms + rig.Envelope.Ohms.Sum());
         Assert.NotNull(Solve(rig, (1 - 1e-7) * largest, amps, 15));
         Assert.Null(Solve(rig, (1 + 1e-7) * largest, amps, 15));
     }

@@ -20,7 +20,7 @@ public class OpeningGateTests
     [MemberData(nameof(Gates))]
     public void At_a_gate_the_times_are_the_printed_ones(string family, double percent, string shortest, string longest)
     {
-        OpeningBand band = Band(family);
+        TimeCurrentBand band = Band(family);
         if (longest.Length > 0) Assert.Equal(Number(longest), band.SlowestSeconds(percent / 100));
         else Assert.Null(band.SlowestSeconds(percent / 100));
         if (shortest.Length > 0) Assert.True(band.FastestSeconds(percent / 100) >= Number(shortest), $"{family} {percent} %");
@@ -56,7 +56,8 @@ public class OpeningGateTests
         Near.Relative(0.10954, Band("blade-c").FastestSeconds(share), 1e-4, "fast edge, s");
     }
 
-    private static OpeningBand Band(string family) => FuseFamily.All.Single(other => other.Name.Word() == family).OpeningBand;
+    private static TimeCurrentBand Band(string family) =>
+        FuseFamily.All.Single(other => other.Name.Word() == family).TimeCurrentBand;
 
     private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -23,7 +23,7 @@ internal sealed class ChoiceProblem
     {
         Build = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(budget));
         evaluator = new Evaluator(Build);
-        Task = new SizingTask(Build, evaluator);
+        Task = new SizingTask(evaluator);
     }
 
     public CompleteBuild Build { get; }
@@ -39,7 +39,7 @@ internal sealed class ChoiceProblem
                 : Array.Empty<Goal>(),
         ];
 
-    public Goal GoalOf(double volts, int mostParallel = 1) => Goal.Of(volts, mostParallel, Build, evaluator.Wiring);
+    public Goal GoalOf(double volts, int mostParallel = 1) => Goal.Of(volts, mostParallel, evaluator.Model);
 
     /// <summary>Every choice of every open run.</summary>
     public IEnumerable<ConductorChoice[]> All(int mostParallel = 1)
@@ -91,14 +91,15 @@ internal sealed class ChoiceProblem
     {
         for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
         {
-            double drop = evaluator.Wiring.SourceVoltsOf(amplifier) - evaluation.Currents.TerminalVolts[amplifier];
+            double drop = evaluator.Model.Circuit.SourceVoltsOf(amplifier) - evaluation.Envelope.TerminalVolts[amplifier];
             if (Significant.Exceeds(drop, goal.Volts[amplifier])) return false;
         }
 
-        return !evaluation.Breaches.Any(breach => breach.Severity is Severity.Fail || IsReturnToChoose(breach))
-            && !FaultJudgement.Of(evaluator, evaluation).Breaches.Any(breach => breach.Severity is Severity.Fail);
+        return !evaluation.Violations.Any(violation => violation.Severity is Severity.Fail || IsReturnToChoose(violation))
+            && !FaultJudgement.Of(evaluator.Model, evaluation).Violations.Any(violation => violation.Severity is Severity.Fail);
     }
 
-    private bool IsReturnToChoose(Breach breach) => breach.Kind is BreachKind.ReturnBelowSupply && Build.Runs.Any(run =>
-        run.Given is null && run.Side is Side.Return && run.From == Build.Stated.Amplifiers[breach.Index].Id);
+    private bool IsReturnToChoose(Violation violation) =>
+        violation.Kind is ViolationKind.ReturnBelowSupply && Build.Runs.Any(run =>
+        run.Given is null && run.Side is Side.Return && run.From == Build.Stated.Amplifiers[violation.Index].Id);
 }

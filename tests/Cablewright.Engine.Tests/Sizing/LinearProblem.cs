@@ -66,7 +66,7 @@ internal sealed class LinearProblem
         model.Add(LinearExpr.WeightedSum(
             runs.SelectMany(run => takes[run]),
             runs.SelectMany(run => relaxation.Options[run]
-                .Select(option => (long)Math.Round(option.Ohms * relaxation.Floors.RunningAmps[run] * VoltScale))))
+                .Select(option => (long)Math.Round(option.Ohms * relaxation.LowerBounds.RunningAmps[run] * VoltScale))))
             <= (long)Math.Round(relaxation.LimitsAt(share)[way.Load] * VoltScale));
     }
 

@@ -18,28 +18,28 @@ internal sealed class SupplyRig
         Assert.Empty(Assessor.FindFaults(build));
         Build = build;
         Complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        Wiring = new CircuitModel(Complete);
-        Currents = new Operation(Complete, Wiring).Estimate(TwoBatteryBuilds.DecisionOf(Complete), []);
-        Circuit = new SupplyCircuit(Complete, Wiring, Currents);
+        Model = BuildModel.Of(Complete);
+        Envelope = new OperatingPointSolver(Model).Estimate(TwoBatteryBuilds.DesignOf(Complete), []);
+        Circuit = new SupplyCircuit(Model, Envelope);
     }
 
     public Build Build { get; }
 
     public CompleteBuild Complete { get; }
 
-    public CircuitModel Wiring { get; }
+    public BuildModel Model { get; }
 
     /// <summary>The currents that say how warm the runs are: not those of the case at hand.</summary>
-    public WorstCurrents Currents { get; }
+    public OperatingEnvelope Envelope { get; }
 
     public SupplyCircuit Circuit { get; }
 
-    public EnergyBalance Balance => new(Complete, Wiring, Currents);
+    public EnergyBalance Balance => new(Model, Envelope);
 
     /// <summary>The same circuit at the same resistances, with other loads.</summary>
     public SupplyCircuit With(Func<LoadDraw, LoadDraw> change)
     {
         AmplifierDraw[] draws = [.. Complete.Draws.Select(draw => draw with { Full = change(draw.Full) })];
-        return new SupplyCircuit(Complete with { Draws = draws }, Wiring, Currents);
+        return new SupplyCircuit(Model with { Build = Complete with { Draws = draws } }, Envelope);
     }
 }

@@ -39,11 +39,11 @@ public class HeadroomTests
     {
         Build open = OneAmplifier().WithRun("main", run => run with { Conductor = new ConductorWish(), Fuse = null });
         Assessment answer = Assess(open, Extra.Headroom);
-        Build settled = Sizing.OpenBuilds.Restated(open, answer);
+        Build frozen = Sizing.OpenBuilds.Restated(open, answer);
         double factor = answer.Headroom!.RatedOutputFactor;
         Assert.True(factor >= 1);
-        Assert.NotEqual(Verdict.Fail, Assess(Scaled(settled, factor)).Verdict);
-        Assessment more = Assess(Scaled(settled, factor * 1.003));
+        Assert.NotEqual(Verdict.Fail, Assess(Scaled(frozen, factor)).Verdict);
+        Assessment more = Assess(Scaled(frozen, factor * 1.003));
         Assert.Equal(Verdict.Fail, more.Verdict);
         Assert.Contains(more.Findings, finding => finding.Code == answer.Headroom.LimitedBy);
     }

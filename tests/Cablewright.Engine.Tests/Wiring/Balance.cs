@@ -52,11 +52,11 @@ internal static class Balance
             else taken += amps * across;
         }
 
-        for (int i = 0; i < network.HeldNodes.Count; i++)
+        for (int i = 0; i < network.FixedPotentialNodes.Count; i++)
         {
-            Assert.Equal(circuit.HeldVolts[i], volts[network.HeldNodes[i]]);
-            given += circuit.HeldVolts[i] * leaving[network.HeldNodes[i]];
-            leaving[network.HeldNodes[i]] = 0;
+            Assert.Equal(circuit.HeldVolts[i], volts[network.FixedPotentialNodes[i]]);
+            given += circuit.HeldVolts[i] * leaving[network.FixedPotentialNodes[i]];
+            leaving[network.FixedPotentialNodes[i]] = 0;
         }
 
         Assert.All(

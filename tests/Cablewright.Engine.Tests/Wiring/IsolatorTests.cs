@@ -101,9 +101,9 @@ public class IsolatorTests
     {
         CompleteBuild build = BuildCompletion.Complete(
             PartedBuilds.Behind(Of(kind), 20), RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
-        var wiring = new CircuitModel(build);
-        IReadOnlyList<SupplyGroup> groups = SupplyGroup.Of(build, wiring, wiring.PartsRunning);
-        IReadOnlyList<SupplyGroup> off = SupplyGroup.Of(build, wiring, wiring.PartsWithEngineOff);
+        var model = BuildModel.Of(build);
+        IReadOnlyList<SupplyGroup> groups = SupplyGroup.Of(model, model.Circuit.PartsRunning);
+        IReadOnlyList<SupplyGroup> off = SupplyGroup.Of(model, model.Circuit.PartsWithEngineOff);
         Assert.Equal((running, engineOff), (groups.Count, off.Count));
         Assert.All(new[] { groups, off }, each => Assert.Equal([0, 1], each.SelectMany(group => group.Batteries).Order()));
         Assert.Equal([0], groups.Single(group => group.Batteries.Contains(1)).Amplifiers);

@@ -25,10 +25,10 @@ public class SharedReturnsTests
     public void They_share_what_none_of_them_gets_back_without() => AnyReturns.Sample(build =>
     {
         Assert.Empty(Assessor.FindFaults(build));
-        var wiring =
+        var circuit =
             new CircuitModel(BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity)));
         for (int run = 0; run < build.Runs.Count; run++)
-            Assert.Equal(CutOffWithout(build, run), wiring.SharedReturns.AmplifiersOver(run));
+            Assert.Equal(CutOffWithout(build, run), circuit.SharedReturns.AmplifiersOver(run));
     }, iter: 2000);
 
     private static int[] CutOffWithout(Build build, int without)

@@ -14,9 +14,9 @@ public partial class LayerTests
     private static readonly string[][] Layers =
     [
         ["Numerics", "Data"],
-        ["Network", "Conductors", "Fuses", "Rulesets", "Rules", "Text"],
+        ["Network", "Conductors", "Fuses", "Rulesets", "Text"],
         ["Builds", "Heat", "Loads"],
-        ["Sources", "Reference"],
+        ["Sources", "Reference", "Rules"],
         ["Completion"],
         ["Wiring"],
         ["Protection"],

@@ -14,9 +14,10 @@ internal static class CircuitNetlist
     {
         ElectricalNetwork network = circuit.Network;
         var text = new StringBuilder("* node 0 is the negative terminal of the battery at the alternator\n");
-        for (int i = 0; i < network.HeldNodes.Count; i++)
+        for (int i = 0; i < network.FixedPotentialNodes.Count; i++)
         {
-            if (network.HeldNodes[i] != 0) Line(text, $"V{i} {Node(network.HeldNodes[i])} 0 {circuit.HeldVolts[i]:R}");
+            if (network.FixedPotentialNodes[i] != 0)
+                Line(text, $"V{i} {Node(network.FixedPotentialNodes[i])} 0 {circuit.HeldVolts[i]:R}");
         }
 
         for (int i = 0; i < network.Branches.Count; i++)

@@ -20,11 +20,11 @@ public class FaultCurrentTests
     [Fact]
     public void Fault_currents_of_builds_are_those_of_the_simulator() => TwoBatteryBuilds.Any.Sample(build =>
     {
-        (FaultCurrents faults, CircuitModel wiring) = TwoBatteryBuilds.FaultsOf(build);
+        (FaultCurrents faults, CircuitModel circuit) = TwoBatteryBuilds.FaultsOf(build);
         Dictionary<string, double> simulator = Simulator.Printed(Netlist(build));
         foreach (string place in Supply)
         {
-            int node = NodeOf(build, wiring, place);
+            int node = NodeOf(build, circuit, place);
             Near.Relative(simulator[$"i(vl{place})"], faults.LargestAt(node), 1e-6, $"largest at {place}, A");
             for (int battery = 0; battery < 2; battery++)
                 Near.Relative(simulator[$"i(v{battery}{place})"], faults.SmallestAt(node, battery).Amps, 1e-6,
@@ -32,10 +32,10 @@ public class FaultCurrentTests
         }
     }, iter: 60, threads: 1);
 
-    private static int NodeOf(Build build, CircuitModel wiring, string place)
+    private static int NodeOf(Build build, CircuitModel circuit, string place)
     {
         int run = Enumerable.Range(0, 4).First(i => build.Runs[i].From == place || build.Runs[i].To == place);
-        return build.Runs[run].From == place ? wiring.EndsOf(run).From : wiring.EndsOf(run).To;
+        return build.Runs[run].From == place ? circuit.EndsOf(run).From : circuit.EndsOf(run).To;
     }
 
     /// <summary>Every fault is a circuit of its own, with a prefix to its nodes; all stand in one netlist.</summary>

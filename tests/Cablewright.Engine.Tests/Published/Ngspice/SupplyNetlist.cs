@@ -81,7 +81,7 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
     {
         Side side = rig.Complete.Runs[index].Side;
         string name = run.Id.Replace('-', '_'), from = End(run, run.From, side), to = End(run, run.To, side);
-        double ohms = IsOff && run.Isolator is not null ? 1e9 : rig.Currents.Ohms[index];
+        double ohms = IsOff && run.Isolator is not null ? 1e9 : rig.Envelope.Ohms[index];
         if (run.Isolator is { Kind: IsolatorKind.Diode, ForwardVolts: { } volts })
         {
             yield return $"D{name} {from} anode_{name} nearly";

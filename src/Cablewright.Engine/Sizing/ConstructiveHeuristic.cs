@@ -9,14 +9,14 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>A good choice, found at once whatever the size of the build.</summary>
 /// <remarks>
-/// <para>Method: with the currents of a circuit at hand the lightest choice is a <see cref="DropProblem"/> over each amplifier's
+/// <para>Method: with the currents of a circuit at hand the lightest choice is a <see cref="TreeKnapsack"/> over each amplifier's
 /// way, whose solution is worked out in full; that gives new currents, and so on. Where they stay, the solution is the lightest
 /// for its own currents: as a rule the optimum itself, or nearly. A rule that it breaks takes what is no stronger from the run
 /// that can cure it; a goal that is missed again with the same conductors is aimed at a little lower.</para>
 /// <para>In a loop the way of fewest runs counts as the only one, and the others become as light as heat allows. Nothing is
 /// proven here, so that does no harm.</para>
 /// </remarks>
-internal sealed class Draft
+internal sealed class ConstructiveHeuristic
 {
     private const int MostRounds = 24;
 
@@ -40,8 +40,9 @@ internal sealed class Draft
     private readonly double[] siemens;
     private readonly double[] shares;
 
-    /// <summary>Prepares a draft.</summary>
-    public Draft(SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates, ReturnRule[] returns)
+    /// <summary>Prepares the heuristic.</summary>
+    public ConstructiveHeuristic(
+        SizingTask task, Goal goal, ChoiceRules rules, IReadOnlyList<ConductorChoice>[] candidates, ReturnRule[] returns)
     {
         this.task = task;
         this.goal = goal;
@@ -77,7 +78,7 @@ internal sealed class Draft
             if (tried.Evaluation is { } evaluation)
             {
                 last = evaluation;
-                numbers = new DraftNumbers(task, goal, rules, evaluation.Decision, evaluation.Currents, hasFuses: true);
+                numbers = new HeuristicNumbers(task, goal, rules, evaluation.Design, evaluation.Envelope, hasFuses: true);
             }
 
             bool repeats = isKnown || tried.Evaluation is null || round >= MostHopeful;
@@ -89,33 +90,34 @@ internal sealed class Draft
     }
 
     /// <summary>
-    /// A choice that bears the currents that always exist, for a build whose voltage collapses whatever is chosen.
+    /// A choice that carries the currents that always exist, for a build whose voltage collapses whatever is chosen.
     /// </summary>
-    public ConductorChoice[] Bearing()
+    public ConductorChoice[] Ampacity()
     {
-        DraftNumbers numbers = Estimated();
+        HeuristicNumbers numbers = Estimated();
         return [.. candidates.Select((choices, run) => IsGiven(run)
             ? choices[0]
             : Allowed(numbers, run).MinBy(choice => Significant.Round(task.WeightOf(run, choice))))];
     }
 
-    private DraftNumbers Estimated()
+    private HeuristicNumbers Estimated()
     {
-        Decision strongest = SizingTask.WithoutFuses([.. candidates.Select(choices => choices[^1])]);
-        return new DraftNumbers(task, goal, rules, strongest, task.Evaluator.Estimate(strongest, goal.Volts), hasFuses: false);
+        Design strongest = SizingTask.WithoutFuses([.. candidates.Select(choices => choices[^1])]);
+        return new HeuristicNumbers(
+            task, goal, rules, strongest, task.Evaluator.Estimate(strongest, goal.Volts), hasFuses: false);
     }
 
-    private ConductorChoice[] Allowed(DraftNumbers numbers, int run)
+    private ConductorChoice[] Allowed(HeuristicNumbers numbers, int run)
     {
-        ConductorChoice[] bearing = [.. candidates[run].Where(choice => numbers.CanBear(run, choice))];
-        return bearing.Length > 0 ? bearing : [candidates[run][^1]];
+        ConductorChoice[] ampacity = [.. candidates[run].Where(choice => numbers.CanBear(run, choice))];
+        return ampacity.Length > 0 ? ampacity : [candidates[run][^1]];
     }
 
-    private ConductorChoice[]? Solve(DraftNumbers numbers)
+    private ConductorChoice[]? Solve(HeuristicNumbers numbers)
     {
         ConductorChoice[][] allowed = [.. candidates.Select((choices, run) => IsGiven(run) ? choices : Allowed(numbers, run))];
-        RunTree tree = task.DraftTree;
-        var problem = new DropProblem(
+        RunTree tree = task.HeuristicTree;
+        var problem = new TreeKnapsack(
             task, tree,
             [.. allowed.Select((choices, run) => choices
                 .Select(choice => new DropOption(numbers.Volts(run, choice), task.WeightOf(run, choice))).ToArray())],
@@ -143,19 +145,20 @@ internal sealed class Draft
     private bool Aside(Tried tried, ConductorChoice[] conductors)
     {
         bool isAny = false;
-        foreach (Breach breach in tried.Broken)
+        foreach (Violation violation in tried.Broken)
         {
-            foreach (int run in CuringRuns(breach))
+            foreach (int run in CuringRuns(violation))
             {
                 ConductorChoice now = conductors[run];
-                double bearing = task.Evaluator.Ampacities.OfAll(run, now);
+                double ampacity = task.Model.Ampacities.OfAll(run, now);
                 ConductorChoice[] stronger = [.. candidates[run].Where(choice => choice.OhmsPerMetreAt20 < now.OhmsPerMetreAt20
-                    || task.Evaluator.Ampacities.OfAll(run, choice) > bearing)];
-                if (breach.Kind is not (BreachKind.ReturnBelowSupply or BreachKind.FuseOpensTooLate or BreachKind.FuseMayNotOpen))
+                    || task.Model.Ampacities.OfAll(run, choice) > ampacity)];
+                if (violation.Kind is not (
+                    ViolationKind.ReturnBelowSupply or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen))
                 {
                     ConductorChoice[] bears =
                         [.. stronger.Where(
-                            choice => !Significant.Exceeds(breach.Measured, task.Evaluator.Ampacities.OfAll(run, choice)))];
+                            choice => !Significant.Exceeds(violation.Measured, task.Model.Ampacities.OfAll(run, choice)))];
                     if (bears.Length > 0) stronger = bears;
                 }
 
@@ -175,7 +178,7 @@ internal sealed class Draft
     private bool SettleShared(ConductorChoice[] conductors)
     {
         bool isAny = false;
-        foreach (int run in task.DraftTree.Shared)
+        foreach (int run in task.HeuristicTree.Shared)
         {
             isAny |= candidates[run].Length > 1;
             candidates[run] = [conductors[run]];
@@ -184,13 +187,14 @@ internal sealed class Draft
         return isAny;
     }
 
-    private IEnumerable<int> CuringRuns(Breach breach) => breach.Kind switch
+    private IEnumerable<int> CuringRuns(Violation violation) => violation.Kind switch
     {
-        BreachKind.OverAmpacity or BreachKind.NoFuseFits or BreachKind.FuseAboveConductor or BreachKind.FuseMissingAtReduction
-            or BreachKind.ParallelUnguarded or BreachKind.FuseOpensTooLate or BreachKind.FuseMayNotOpen =>
-            IsGiven(breach.Index) ? [] : [breach.Index],
-        BreachKind.ReturnBelowSupply =>
-            task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, breach.Index)),
+        ViolationKind.OverAmpacity or ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor
+            or ViolationKind.FuseMissingAtReduction or ViolationKind.ParallelUnprotected
+            or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen =>
+            IsGiven(violation.Index) ? [] : [violation.Index],
+        ViolationKind.ReturnBelowSupply =>
+            task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
         _ => [],
     };
 
@@ -209,9 +213,9 @@ internal sealed class Draft
         }
 
         bool isAny = false;
-        foreach (int load in goal.Over(evaluation.Currents, task.Evaluator.Wiring))
+        foreach (int load in goal.Over(evaluation.Envelope, task.Model.Circuit))
         {
-            shares[load] *= goal.Volts[load] / task.Evaluator.Wiring.LostVolts(load, evaluation.Currents) - Margin;
+            shares[load] *= goal.Volts[load] / task.Model.Circuit.LostVolts(load, evaluation.Envelope) - Margin;
             isAny = true;
         }
 

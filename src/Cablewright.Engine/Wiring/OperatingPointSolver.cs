@@ -15,7 +15,7 @@ namespace Cablewright.Engine.Wiring;
 /// full output: peak currents; (3) the circuit with each load drawing its root-mean-square current: thermal currents; (4)
 /// temperatures by the heat balance; (5) again until no temperature moves by more than 0.001 K.</para>
 /// </remarks>
-internal sealed class Operation
+internal sealed class OperatingPointSolver
 {
     private const double TemperatureTolerance = 0.001;
     private const int MostRounds = 40;
@@ -24,7 +24,7 @@ internal sealed class Operation
     private const double CostOfHeat = 0.7;
 
     private readonly CompleteBuild build;
-    private readonly CircuitModel wiring;
+    private readonly CircuitModel circuit;
     private readonly double[] branchOhms;
     private readonly LoadDraw[] full;
     private readonly LoadDraw[] thermal;
@@ -35,18 +35,18 @@ internal sealed class Operation
     private readonly double[] thermalVolts;
     private double[] lastCelsius;
 
-    public Operation(CompleteBuild build, CircuitModel wiring)
+    public OperatingPointSolver(BuildModel model)
     {
-        this.build = build;
-        this.wiring = wiring;
-        branchOhms = new double[wiring.Network.Branches.Count];
-        for (int i = 0; i < wiring.FixedOhms.Count; i++) branchOhms[build.Runs.Count + i] = wiring.FixedOhms[i];
-        full = new LoadDraw[wiring.Network.Loads.Count];
+        build = model.Build;
+        circuit = model.Circuit;
+        branchOhms = new double[circuit.Network.Branches.Count];
+        for (int i = 0; i < circuit.FixedOhms.Count; i++) branchOhms[build.Runs.Count + i] = circuit.FixedOhms[i];
+        full = new LoadDraw[circuit.Network.Loads.Count];
         thermal = new LoadDraw[full.Length];
         lastChange = new double[build.Runs.Count];
         surroundings = [.. build.Runs.Select(run => run.AirCelsius)];
         lastCelsius = surroundings;
-        fullVolts = new double[wiring.Network.NodeCount];
+        fullVolts = new double[circuit.Network.NodeCount];
         thermalVolts = new double[fullVolts.Length];
         thermalIsPeak = build.Draws.All(draw => draw.ThermalShare >= 1);
     }
@@ -55,14 +55,14 @@ internal sealed class Operation
     public void StartCold() => lastCelsius = surroundings;
 
     /// <summary>The operating point in one case.</summary>
-    /// <param name="decision">What the runs are made of.</param>
+    /// <param name="design">What the runs are made of.</param>
     /// <param name="operatingCase">The case.</param>
     /// <param name="outputShare">Every draw over its full draw; at 0 there is always a solution.</param>
     /// <returns>The operating point, or <c>null</c> where the voltage collapses.</returns>
-    public OperatingPoint? Find(Decision decision, OperatingCase operatingCase, double outputShare)
+    public OperatingPoint? Find(Design design, OperatingCase operatingCase, double outputShare)
     {
         for (int load = 0; load < full.Length; load++) full[load] = Scaled(FullDraw(load, operatingCase), outputShare);
-        return Find(decision, operatingCase) is { } point && (outputShare == 0 || point.LoadVolts.All(volts => volts > 0))
+        return Find(design, operatingCase) is { } point && (outputShare == 0 || point.LoadVolts.All(volts => volts > 0))
             ? point
             : null;
     }
@@ -71,14 +71,14 @@ internal sealed class Operation
     /// The currents with every load drawing, at any voltage, what it draws where so much is lost of its source's voltage. They
     /// always exist, and they say where to begin.
     /// </summary>
-    /// <param name="decision">What the runs are made of.</param>
+    /// <param name="design">What the runs are made of.</param>
     /// <param name="lostVolts">What is lost on the way to each amplifier and back.</param>
-    public WorstCurrents Estimate(Decision decision, double[] lostVolts)
+    public OperatingEnvelope Estimate(Design design, double[] lostVolts)
     {
         for (int load = 0; load < full.Length; load++)
             full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(
                 FullDraw(load, OperatingCase.Running), SourceVoltsOf(load) - (load < lostVolts.Length ? lostVolts[load] : 0)));
-        return new WorstCurrents([Find(decision, OperatingCase.Running)!]);
+        return new OperatingEnvelope([Find(design, OperatingCase.Running)!]);
     }
 
     /// <summary>
@@ -89,10 +89,10 @@ internal sealed class Operation
     public double[] Division(int amplifier, OperatingPoint point)
     {
         point.Ohms.CopyTo(branchOhms, 0);
-        SourceState[] silent = [.. wiring.SourcesIn(point.Case).Select(source => source with { Volts = 0 })];
+        SourceState[] silent = [.. circuit.SourcesIn(point.Case).Select(source => source with { Volts = 0 })];
         var amps = new double[build.Runs.Count];
         SolveUnit(amplifier, silent, amps);
-        if (!wiring.Network.Branches.Any(branch => branch.FallVolts != 0)) return amps;
+        if (!circuit.Network.Branches.Any(branch => branch.FallVolts != 0)) return amps;
         var falls = new double[amps.Length];
         SolveUnit(-1, silent, falls);
         for (int run = 0; run < amps.Length; run++) amps[run] -= falls[run];
@@ -103,19 +103,19 @@ internal sealed class Operation
     {
         for (int load = 0; load < thermal.Length; load++)
             thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, load == amplifier ? 1 : 0);
-        wiring.Solver.Solve(branchOhms, silent, thermal, new double[wiring.Network.HeldNodes.Count]);
+        circuit.Solver.Solve(branchOhms, silent, thermal, new double[circuit.Network.FixedPotentialNodes.Count]);
         ReadRuns(amps);
     }
 
     /// <summary>What a load draws at full output; those after the amplifiers always draw that.</summary>
     private LoadDraw FullDraw(int load, OperatingCase operatingCase) =>
-        load < build.Draws.Count ? build.Draws[load].Full : wiring.OthersIn(operatingCase)[load - build.Draws.Count];
+        load < build.Draws.Count ? build.Draws[load].Full : circuit.OthersIn(operatingCase)[load - build.Draws.Count];
 
-    private double SourceVoltsOf(int load) => load < build.Draws.Count ? wiring.SourceVoltsOf(load) : build.ChargingVolts;
+    private double SourceVoltsOf(int load) => load < build.Draws.Count ? circuit.SourceVoltsOf(load) : build.ChargingVolts;
 
     private double ThermalShare(int load) => load < build.Draws.Count ? build.Draws[load].ThermalShare : 1;
 
-    private OperatingPoint? Find(Decision decision, OperatingCase operatingCase)
+    private OperatingPoint? Find(Design design, OperatingCase operatingCase)
     {
         int runs = build.Runs.Count;
         double[] celsius = [.. lastCelsius];
@@ -123,24 +123,24 @@ internal sealed class Operation
         var rms = new double[runs];
         var loadVolts = new double[full.Length];
         var loadAmps = new double[full.Length];
-        SourceState[] sources = wiring.SourcesIn(operatingCase);
-        double[] held = wiring.HeldVoltsIn(operatingCase);
+        SourceState[] sources = circuit.SourcesIn(operatingCase);
+        double[] held = circuit.FixedVoltsIn(operatingCase);
 
         double bodyVolts = 0;
         Array.Clear(lastChange);
         for (int round = 0; round < MostRounds; round++)
         {
             build.Meter.Count(CostOfHeat * runs);
-            for (int run = 0; run < runs; run++) branchOhms[run] = Ohms(decision, run, celsius[run]);
-            if (!wiring.Solver.Solve(branchOhms, sources, full, held, NearVolts(fullVolts, round))) return null;
-            wiring.Solver.NodeVolts.CopyTo(fullVolts);
+            for (int run = 0; run < runs; run++) branchOhms[run] = Ohms(design, run, celsius[run]);
+            if (!circuit.Solver.Solve(branchOhms, sources, full, held, NearVolts(fullVolts, round))) return null;
+            circuit.Solver.NodeVolts.CopyTo(fullVolts);
             ReadRuns(peak);
             ReadLoads(loadVolts, loadAmps);
-            bodyVolts = wiring.BodyNode < 0 ? 0 : Math.Abs(wiring.Solver.NodeVolts[wiring.BodyNode]);
+            bodyVolts = circuit.BodyNode < 0 ? 0 : Math.Abs(circuit.Solver.NodeVolts[circuit.BodyNode]);
             if (thermalIsPeak) peak.CopyTo(rms, 0);
             else if (SolveThermal(loadAmps, sources, held, round)) ReadRuns(rms);
             else return null;
-            if (Warm(decision, rms, celsius) <= TemperatureTolerance) break;
+            if (Warm(design, rms, celsius) <= TemperatureTolerance) break;
         }
 
         lastCelsius = celsius;
@@ -156,19 +156,19 @@ internal sealed class Operation
         Magnitude = draw.Kind is LoadKind.ConstantResistance ? draw.Magnitude / share : draw.Magnitude * share,
     };
 
-    private double Ohms(Decision decision, int run, double celsius)
+    private double Ohms(Design design, int run, double celsius)
     {
-        ConductorChoice choice = decision.Conductors[run];
+        ConductorChoice choice = design.Conductors[run];
         double conductor = choice.Conductor.OhmsPerMetre(celsius) * build.Runs[run].LengthMetres / choice.Count;
-        return conductor + build.Runs[run].SeriesOhms + decision.FuseOhms(run);
+        return conductor + build.Runs[run].SeriesOhms + design.FuseOhms(run);
     }
 
     private bool SolveThermal(double[] loadAmps, SourceState[] sources, double[] held, int round)
     {
         for (int load = 0; load < thermal.Length; load++)
             thermal[load] = new LoadDraw(LoadKind.ConstantCurrent, loadAmps[load] * ThermalShare(load));
-        if (!wiring.Solver.Solve(branchOhms, sources, thermal, held, NearVolts(thermalVolts, round))) return false;
-        wiring.Solver.NodeVolts.CopyTo(thermalVolts);
+        if (!circuit.Solver.Solve(branchOhms, sources, thermal, held, NearVolts(thermalVolts, round))) return false;
+        circuit.Solver.NodeVolts.CopyTo(thermalVolts);
         return true;
     }
 
@@ -177,14 +177,14 @@ internal sealed class Operation
 
     private void ReadRuns(double[] amps)
     {
-        for (int run = 0; run < amps.Length; run++) amps[run] = wiring.Solver.BranchAmps(run, branchOhms[run]);
+        for (int run = 0; run < amps.Length; run++) amps[run] = circuit.Solver.BranchAmps(run, branchOhms[run]);
     }
 
     private void ReadLoads(double[] volts, double[] amps)
     {
         for (int load = 0; load < volts.Length; load++)
         {
-            volts[load] = wiring.Solver.LoadVolts(load);
+            volts[load] = circuit.Solver.LoadVolts(load);
             amps[load] = CircuitSolver.Amps(full[load], volts[load]);
         }
     }
@@ -194,12 +194,12 @@ internal sealed class Operation
     /// may swing: half a step where it turns round makes it settle.
     /// </summary>
     /// <returns>The largest difference, in kelvin.</returns>
-    private double Warm(Decision decision, double[] rms, double[] celsius)
+    private double Warm(Design design, double[] rms, double[] celsius)
     {
         double largest = 0;
         for (int run = 0; run < rms.Length; run++)
         {
-            ConductorChoice choice = decision.Conductors[run];
+            ConductorChoice choice = design.Conductors[run];
             CompleteRun described = build.Runs[run];
             double amps = Math.Abs(rms[run]) / choice.Count / described.Bundling;
             double change =

@@ -6,7 +6,7 @@ using Cablewright.Storage.Kits;
 namespace Cablewright.Service.Keys;
 
 /// <summary>Finds out who sends a request, and lets pass what the key allows.</summary>
-internal static class KeyGate
+internal static class ApiKeyAuthentication
 {
     private const string Scheme = "Bearer ";
 

@@ -5,7 +5,7 @@ using Cablewright.Engine.Numerics;
 namespace Cablewright.Engine.Sizing;
 
 /// <summary>Makes a choice lighter run by run, the largest saving first, until no run can become one step lighter.</summary>
-internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<ConductorChoice>[] candidates)
+internal sealed class LocalSearch(SizingTask task, Goal goal, IReadOnlyList<ConductorChoice>[] candidates)
 {
     /// <summary>
     /// How much of a predicted loss is believed before a trial is left out; hot conductors lose more, never half as much.
@@ -20,15 +20,15 @@ internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<Conduc
         for (Trial? before = null; trials.Best != before;)
         {
             before = trials.Best;
-            var steps = task.Open.Select(run => (Run: run, Step: Lighter(run, before!.Evaluation.Decision.Conductors[run])))
+            var steps = task.Open.Select(run => (Run: run, Step: Lighter(run, before!.Evaluation.Design.Conductors[run])))
                 .Where(each => each.Step is not null)
-                .OrderByDescending(each => Saving(each.Run, before!.Evaluation.Decision.Conductors[each.Run], each.Step!.Value))
+                .OrderByDescending(each => Saving(each.Run, before!.Evaluation.Design.Conductors[each.Run], each.Step!.Value))
                 .ThenBy(each => each.Run);
             foreach ((int run, ConductorChoice? step) in steps)
             {
                 if (task.IsOutOfWork) return;
                 if (!IsPromising(run, trials.Best!.Evaluation, step!.Value)) continue;
-                ConductorChoice[] conductors = [.. trials.Best.Evaluation.Decision.Conductors];
+                ConductorChoice[] conductors = [.. trials.Best.Evaluation.Design.Conductors];
                 conductors[run] = step.Value;
                 trials.TryLighter(conductors);
             }
@@ -51,16 +51,18 @@ internal sealed class Weakening(SizingTask task, Goal goal, IReadOnlyList<Conduc
         return best;
     }
 
-    /// <summary>Whether one step lighter may do: it bears the heat, and by prediction no drop ends far above its goal.</summary>
+    /// <summary>
+    /// Whether one step lighter may do: it stays within its ampacity, and by prediction no drop ends far above its goal.
+    /// </summary>
     private bool IsPromising(int run, DesignEvaluation present, ConductorChoice then)
     {
-        if (Significant.Exceeds(present.Currents.ThermalAmps[run], evaluator.Ampacities.OfAll(run, then))) return false;
-        if (model is null || !model.IsOf(present.Currents)) model = new DropModel(task, present.Currents);
+        if (Significant.Exceeds(present.Envelope.ThermalAmps[run], evaluator.Model.Ampacities.OfAll(run, then))) return false;
+        if (model is null || !model.IsOf(present.Envelope)) model = new DropModel(task, present.Envelope);
         task.Count(Relaxation.VisitCost * goal.Volts.Length);
-        ConductorChoice now = present.Decision.Conductors[run];
+        ConductorChoice now = present.Design.Conductors[run];
         for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
         {
-            double drop = evaluator.Wiring.LostVolts(amplifier, present.Currents);
+            double drop = evaluator.Model.Circuit.LostVolts(amplifier, present.Envelope);
             if (drop - Doubt * model.Gain(amplifier, run, now, then) > goal.Volts[amplifier]) return false;
         }
 

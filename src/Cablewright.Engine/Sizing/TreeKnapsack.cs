@@ -14,7 +14,7 @@ namespace Cablewright.Engine.Sizing;
 /// <para>The same once more outwards, for what lies outside a stem, gives the least weight of all choices with a certain
 /// candidate, and the least loss of all choices below a weight.</para>
 /// </remarks>
-internal sealed class DropProblem
+internal sealed class TreeKnapsack
 {
     /// <summary>What a point of a frontier costs, in runs solved.</summary>
     private const double PointCost = 0.25;
@@ -41,7 +41,7 @@ internal sealed class DropProblem
     /// them.</param>
     /// <param name="isBound">Whether the least weight may never be too large; a choice is else sought that is never too
     /// light.</param>
-    public DropProblem(
+    public TreeKnapsack(
         SizingTask task, RunTree tree, DropOption[][] options, double[] limits, Func<int, int, int, bool> mayPair, bool isBound)
     {
         var thinning = Thinning.For(options.Sum(of => of.Length), isBound);

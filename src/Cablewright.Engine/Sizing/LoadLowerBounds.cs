@@ -12,13 +12,16 @@ namespace Cablewright.Engine.Sizing;
 /// of the drops: beginning with d = 0, each round is proven by the one before, by induction and without assuming that the circuit
 /// as a whole responds monotonically.
 /// </remarks>
-internal sealed class LoadFloors(CompleteBuild build, CircuitModel wiring, Goal goal)
+internal sealed class LoadLowerBounds(BuildModel model, Goal goal)
 {
+    private readonly CompleteBuild build = model.Build;
+    private readonly CircuitModel circuit = model.Circuit;
+
     /// <summary>The least current with the engine running, of an amplifier whose drop is at least this.</summary>
     public double Running(int load, double dropVolts)
     {
         LoadDraw draw = build.Draws[load].Full;
-        double source = wiring.SourceVoltsOf(load);
+        double source = circuit.SourceVoltsOf(load);
         double volts = draw.Kind is LoadKind.ConstantPower ? Math.Max(dropVolts, 0) : goal.Volts[load];
         return CircuitSolver.Amps(draw, source - Math.Min(volts, goal.Volts[load]));
     }
@@ -41,7 +44,7 @@ internal sealed class LoadFloors(CompleteBuild build, CircuitModel wiring, Goal 
     {
         LoadDraw draw = build.Draws[load].Full;
         double volts = draw.Kind is LoadKind.ConstantPower ? 0 : 2 * goal.Volts[load];
-        return CircuitSolver.Amps(draw, wiring.SourceVoltsOf(load) - volts);
+        return CircuitSolver.Amps(draw, circuit.SourceVoltsOf(load) - volts);
     }
 
     /// <summary>Root-mean-square over full current.</summary>
@@ -62,7 +65,7 @@ internal sealed class LoadFloors(CompleteBuild build, CircuitModel wiring, Goal 
     public double MostRunning(int load)
     {
         LoadDraw draw = build.Draws[load].Full;
-        double source = wiring.SourceVoltsOf(load);
+        double source = circuit.SourceVoltsOf(load);
         return CircuitSolver.Amps(draw, draw.Kind is LoadKind.ConstantPower ? source - goal.Volts[load] : source);
     }
 }

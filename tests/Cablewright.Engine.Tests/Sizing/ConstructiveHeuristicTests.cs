@@ -14,7 +14,7 @@ namespace Cablewright.Engine.Tests.Sizing;
 /// <summary>
 /// The choice that is found before any proof: on builds of 20 to 41 open runs, half of them with two levels of blocks.
 /// </summary>
-public class DraftTests
+public class ConstructiveHeuristicTests
 {
     private const int Builds = 30;
 
@@ -30,7 +30,7 @@ public class DraftTests
             Build build = new RandomBuilds(90_000 + i).Tree(10 + i % 11);
             foreach (Goal goal in new ChoiceProblem(build).Goals)
             {
-                if (Draft(new ChoiceProblem(build), goal) is not { } draft) continue;
+                if (ConstructiveHeuristic(new ChoiceProblem(build), goal) is not { } draft) continue;
                 var problem = new ChoiceProblem(build, Budget);
                 var search = new GoalSearch(problem.Task, goal);
                 search.Run();
@@ -51,7 +51,7 @@ public class DraftTests
     public void Takes_a_small_part_of_the_work_of_a_search() => Parallel.For(0, Builds, i =>
     {
         var problem = new ChoiceProblem(new RandomBuilds(91_000 + i).Tree(20 + i));
-        foreach (Goal goal in problem.Goals) Draft(problem, goal);
+        foreach (Goal goal in problem.Goals) ConstructiveHeuristic(problem, goal);
         Assert.True(problem.Build.Meter.Used <= Share * Budget, $"build {i}: {problem.Build.Meter.Used} runs solved");
     });
 
@@ -64,7 +64,7 @@ public class DraftTests
         var problem = new ChoiceProblem(new RandomBuilds(92_000 + i).Tree(8 + i % 8));
         foreach (Goal goal in problem.Goals)
         {
-            if (Draft(problem, goal) is not { } draft) continue;
+            if (ConstructiveHeuristic(problem, goal) is not { } draft) continue;
             IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
             var trials = new Trials(problem.Task, goal, new ChoiceRules(problem.Task), double.PositiveInfinity);
             if (!trials.Try([.. candidates.Select(choices => choices[^1])]).IsKept) return;
@@ -89,7 +89,7 @@ public class DraftTests
     public void The_work_on_any_number_of_runs_is_bounded()
     {
         CompleteBuild build = BuildCompletion.Complete(Chain(150), RulesetLibrary.Newest, new WorkMeter(Budget));
-        Sizer.Size(build, new Evaluator(build));
+        Sizer.Size(new Evaluator(build));
         Assert.InRange(build.Meter.Used, 0, 1.1 * Budget);
     }
 
@@ -116,12 +116,13 @@ public class DraftTests
 
     private static double Budget => RulesetLibrary.Newest["sizing.work-budget"].Value;
 
-    private static Trial? Draft(ChoiceProblem problem, Goal goal)
+    private static Trial? ConstructiveHeuristic(ChoiceProblem problem, Goal goal)
     {
         IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
         var rules = new ChoiceRules(problem.Task);
         var trials = new Trials(problem.Task, goal, rules, double.PositiveInfinity);
-        new Draft(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates)).Find(trials);
+        new ConstructiveHeuristic(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates))
+            .Find(trials);
         return trials.Best;
     }
 }

@@ -18,13 +18,13 @@ internal sealed record WirePiece(RunResult Run, double CutMetres, int RingTermin
 internal sealed record BlockNeed(string Place, int Ways);
 
 /// <summary>What a job needs beyond the conductors themselves.</summary>
-internal sealed class JobNeeds
+internal sealed class BillOfMaterials
 {
     private readonly CompleteBuild build;
     private readonly string chargingBattery;
     private readonly Dictionary<string, (int Ends, int BesideEngine)> meetings = new(StringComparer.Ordinal);
 
-    public JobNeeds(CompleteBuild build, IReadOnlyList<RunResult> runs)
+    public BillOfMaterials(CompleteBuild build, IReadOnlyList<RunResult> runs)
     {
         this.build = build;
         chargingBattery = build.Batteries[build.ChargingBattery].Id;

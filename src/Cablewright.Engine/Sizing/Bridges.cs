@@ -9,7 +9,7 @@ namespace Cablewright.Engine.Sizing;
 /// low-link numbers, once for each side). On a tree that is the whole way there and back; of a loop nothing is certain. Where a
 /// battery feeds a supply alone, currents of several sources may meet in a return, and nothing is taken for certain at all.
 /// </remarks>
-internal sealed class CertainPaths
+internal sealed class Bridges
 {
     private readonly ElectricalNetwork network;
     private readonly List<(int Branch, int Node)>[] near;
@@ -18,30 +18,30 @@ internal sealed class CertainPaths
     private readonly (int Branch, int Node)[] parent;
     private int entered;
 
-    public CertainPaths(CircuitModel wiring, int amplifiers)
+    public Bridges(CircuitModel circuit, int amplifiers)
     {
-        network = wiring.Network;
+        network = circuit.Network;
         Of = [.. Enumerable.Range(0, amplifiers).Select(_ => Array.Empty<int>())];
         near = [.. Enumerable.Range(0, network.NodeCount).Select(_ => new List<(int, int)>())];
         entry = new int[network.NodeCount];
         low = new int[network.NodeCount];
         parent = new (int, int)[network.NodeCount];
         LoadsOn = [.. network.Branches.Select(_ => new List<int>())];
-        if (Enumerable.Range(0, amplifiers).Any(wiring.FeedsAlone)) return;
+        if (Enumerable.Range(0, amplifiers).Any(circuit.FeedsAlone)) return;
         for (int branch = 0; branch < network.Branches.Count; branch++)
         {
             near[network.Branches[branch].From].Add((branch, network.Branches[branch].To));
             near[network.Branches[branch].To].Add((branch, network.Branches[branch].From));
         }
 
-        foreach (int root in network.HeldNodes)
+        foreach (int root in network.FixedPotentialNodes)
         {
             if (entry[root] == 0) Visit(root, (-1, -1));
         }
 
         for (int load = 0; load < amplifiers; load++)
         {
-            Of[load] = [.. Bridges(network.Loads[load].Positive), .. Bridges(network.Loads[load].Negative)];
+            Of[load] = [.. ToRoot(network.Loads[load].Positive), .. ToRoot(network.Loads[load].Negative)];
             foreach (int branch in Of[load]) LoadsOn[branch].Add(load);
         }
     }
@@ -64,7 +64,7 @@ internal sealed class CertainPaths
         }
     }
 
-    private IEnumerable<int> Bridges(int node)
+    private IEnumerable<int> ToRoot(int node)
     {
         for (int at = node; entry[at] > 0 && parent[at].Branch >= 0; at = parent[at].Node)
         {

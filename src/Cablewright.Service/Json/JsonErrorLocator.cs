@@ -6,13 +6,13 @@ namespace Cablewright.Service.Json;
 /// <param name="IsDepth">The nesting is the trouble, not the grammar.</param>
 /// <param name="At">The offending byte.</param>
 /// <param name="Expected">What was due.</param>
-internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expected)
+internal readonly record struct JsonErrorLocator(bool IsDepth, int At, string Expected)
 {
     private const string Value = "a value: an object, an array, text in double quotes, a number, true or false";
     private const string Name = "a member name in double quotes";
 
     /// <summary>Reads again, to the last good token, and judges by what stands between it and the parser's complaint.</summary>
-    public static JsonTrouble Find(ReadOnlySpan<byte> text, int complaint, int mostDepth)
+    public static JsonErrorLocator Find(ReadOnlySpan<byte> text, int complaint, int mostDepth)
     {
         Utf8JsonReader reader = new(text, new JsonReaderOptions { MaxDepth = mostDepth + 1 });
         Stack<JsonTokenType> open = new();
@@ -26,7 +26,7 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
                 end = (int)reader.BytesConsumed;
                 if (last is JsonTokenType.StartObject or JsonTokenType.StartArray) open.Push(last);
                 if (last is JsonTokenType.EndObject or JsonTokenType.EndArray) open.Pop();
-                if (open.Count > mostDepth) return new JsonTrouble(true, (int)reader.TokenStartIndex, "");
+                if (open.Count > mostDepth) return new JsonErrorLocator(true, (int)reader.TokenStartIndex, "");
             }
         }
         catch (JsonException)
@@ -38,20 +38,21 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
         return After(text, Blanks(text, end), complaint, last, inside);
     }
 
-    private static JsonTrouble After(ReadOnlySpan<byte> text, int at, int complaint, JsonTokenType last, JsonTokenType inside)
+    private static JsonErrorLocator After(
+        ReadOnlySpan<byte> text, int at, int complaint, JsonTokenType last, JsonTokenType inside)
     {
         bool comma = !IsOpening(last) && inside != JsonTokenType.None && First(text, at) == ',';
-        if (!comma && !IsOpening(last)) return new JsonTrouble(false, at, Due(last, inside, comma));
+        if (!comma && !IsOpening(last)) return new JsonErrorLocator(false, at, Due(last, inside, comma));
         if (comma) at = Blanks(text, at + 1);
         if (First(text, at) == '"') return InText(text, at);
         bool isNumber = First(text, at) == '-' || char.IsAsciiDigit(First(text, at));
         if (isNumber && (inside != JsonTokenType.StartObject || last == JsonTokenType.PropertyName))
             return InNumber(text, Math.Max(at, complaint), inside);
-        return new JsonTrouble(false, complaint >= text.Length ? text.Length : at, Due(last, inside, comma));
+        return new JsonErrorLocator(false, complaint >= text.Length ? text.Length : at, Due(last, inside, comma));
     }
 
     /// <summary>The parser complains of a number that ends with the text, but it is the text that ends too early.</summary>
-    private static JsonTrouble InNumber(ReadOnlySpan<byte> text, int at, JsonTokenType inside)
+    private static JsonErrorLocator InNumber(ReadOnlySpan<byte> text, int at, JsonTokenType inside)
     {
         bool isComplete = at >= text.Length && char.IsAsciiDigit((char)text[^1]);
         return new(false, at, isComplete ? Due(JsonTokenType.Number, inside, false) : "a plain number like 12 or 0.5");
@@ -73,7 +74,7 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
     };
 
     /// <summary>Text that starts here was refused: a control character, an escape, no end, or a name without its colon.</summary>
-    private static JsonTrouble InText(ReadOnlySpan<byte> text, int start)
+    private static JsonErrorLocator InText(ReadOnlySpan<byte> text, int start)
     {
         int at = start + 1;
         while (at < text.Length && text[at] is not (byte)'"' and >= (byte)' ')
@@ -82,14 +83,14 @@ internal readonly record struct JsonTrouble(bool IsDepth, int At, string Expecte
             int length = First(text, at) == 'u' ? 5 : 1;
             if (at + length > text.Length) at = text.Length;
             else if (IsEscape(text.Slice(at, length))) at += length;
-            else return new JsonTrouble(false, at, "an escape such as \\n, \\\" or \\u00b0");
+            else return new JsonErrorLocator(false, at, "an escape such as \\n, \\\" or \\u00b0");
         }
 
         return First(text, at) switch
         {
-            '"' => new JsonTrouble(false, Blanks(text, at + 1), "':'"),
-            _ when at >= text.Length => new JsonTrouble(false, text.Length, "the closing double quote of a text"),
-            _ => new JsonTrouble(false, at, "text without line breaks and tabs: write \\n and \\t"),
+            '"' => new JsonErrorLocator(false, Blanks(text, at + 1), "':'"),
+            _ when at >= text.Length => new JsonErrorLocator(false, text.Length, "the closing double quote of a text"),
+            _ => new JsonErrorLocator(false, at, "text without line breaks and tabs: write \\n and \\t"),
         };
     }
 

@@ -6,12 +6,12 @@ namespace Cablewright.Engine.Fuses;
 /// <param name="SlowestSeconds">It has opened after this long; <c>null</c> where it need not open.</param>
 /// <param name="Source">Where the point comes from.</param>
 /// <param name="Provenance">How it was come by.</param>
-public sealed record OpeningPoint(
+public sealed record TimeCurrentPoint(
     double ShareOfRating, double FastestSeconds, double? SlowestSeconds, string Source, string Provenance);
 
-/// <summary>What is left of a fuse's lasting current in hot air.</summary>
+/// <summary>What is left of a fuse's continuous current in hot air.</summary>
 /// <param name="Celsius">Air around the fuse.</param>
-/// <param name="Share">Lasting current over lasting current at room temperature.</param>
+/// <param name="Share">Continuous current over continuous current at room temperature.</param>
 /// <param name="Source">Where the point comes from.</param>
 /// <param name="Provenance">How it was come by.</param>
 public sealed record DeratingPoint(double Celsius, double Share, string Source, string Provenance);
@@ -21,19 +21,19 @@ public sealed record DeratingPoint(double Celsius, double Share, string Source, 
 /// scales. Beyond its last point the slow edge stays where it is, which is the safe side; the fast edge goes on as a constant
 /// I²t, as short circuits do.
 /// </summary>
-public sealed class OpeningBand
+public sealed class TimeCurrentBand
 {
-    private readonly OpeningPoint[] points;
-    private readonly OpeningPoint[] certain;
+    private readonly TimeCurrentPoint[] points;
+    private readonly TimeCurrentPoint[] certain;
 
-    internal OpeningBand(IReadOnlyList<OpeningPoint> points)
+    internal TimeCurrentBand(IReadOnlyList<TimeCurrentPoint> points)
     {
         this.points = [.. points];
         certain = [.. points.Where(point => point.SlowestSeconds is not null)];
     }
 
     /// <summary>The points, the smallest current first.</summary>
-    public IReadOnlyList<OpeningPoint> Points => points;
+    public IReadOnlyList<TimeCurrentPoint> Points => points;
 
     /// <summary>The smallest current, over rated current, at which opening is certain.</summary>
     public double CertainFrom => certain[0].ShareOfRating;
@@ -49,7 +49,7 @@ public sealed class OpeningBand
         ? null
         : Between(certain, shareOfRating, point => point.SlowestSeconds!.Value, certain[^1].SlowestSeconds!.Value);
 
-    /// <summary>The shortest time that the fuse holds, in seconds; infinite where it carries the current without end.</summary>
+    /// <summary>The shortest time that the fuse holds, in seconds; infinite where it carries the current continuously.</summary>
     public double FastestSeconds(double shareOfRating)
     {
         if (shareOfRating < points[0].ShareOfRating) return double.PositiveInfinity;
@@ -57,12 +57,12 @@ public sealed class OpeningBand
         return Between(points, shareOfRating, point => point.FastestSeconds, points[^1].FastestSeconds * beyond * beyond);
     }
 
-    private static double Between(OpeningPoint[] edge, double share, Func<OpeningPoint, double> seconds, double beyond)
+    private static double Between(TimeCurrentPoint[] edge, double share, Func<TimeCurrentPoint, double> seconds, double beyond)
     {
         int above = Array.FindIndex(edge, point => point.ShareOfRating >= share);
         if (above < 0) return beyond;
         if (above == 0 || edge[above].ShareOfRating == share) return seconds(edge[above]);
-        OpeningPoint from = edge[above - 1], to = edge[above];
+        TimeCurrentPoint from = edge[above - 1], to = edge[above];
         double along = Math.Log(share / from.ShareOfRating) / Math.Log(to.ShareOfRating / from.ShareOfRating);
         return seconds(from) * Math.Pow(seconds(to) / seconds(from), along);
     }

@@ -6,7 +6,9 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>The most that a fuse may have been chosen for, in any choice that keeps a goal and bears its heat.</summary>
+/// <summary>
+/// The most that a fuse may have been chosen for, in any choice that keeps a goal and stays within its ampacity.
+/// </summary>
 /// <remarks>
 /// <para>Fuses are chosen for currents, and currents change with the fuses: until both stay, a choice is worked out with smaller
 /// fuses than its last ones. Let I be the last currents, engine running, and λ a factor such that with λ I the same conductors
@@ -21,7 +23,7 @@ namespace Cablewright.Engine.Sizing;
 /// <para>Φ: a fuse is at least of the rating for the current with nothing lost, and at most of that for the ceiling; the first
 /// ceilings are taken with the whole of what a fuse loses when it carries what it was chosen for.</para>
 /// </remarks>
-internal sealed class CurrentCeilings
+internal sealed class CurrentUpperBounds
 {
     private const double MarginKelvin = 30;
     private const double Step = 0.001;
@@ -32,8 +34,8 @@ internal sealed class CurrentCeilings
     private const double FuseMargin = 1.25;
 
     private readonly CompleteBuild build;
-    private readonly CertainPaths paths;
-    private readonly LoadFloors loads;
+    private readonly Bridges paths;
+    private readonly LoadLowerBounds loads;
     private readonly Goal goal;
     private readonly double hot;
     private readonly double[] least;
@@ -41,17 +43,17 @@ internal sealed class CurrentCeilings
     private double running = double.PositiveInfinity;
     private double lowest = double.PositiveInfinity;
 
-    public CurrentCeilings(
-        CompleteBuild build, CircuitModel wiring, CertainPaths paths, LoadFloors loads, Goal goal, ChoiceRules rules)
+    public CurrentUpperBounds(BuildModel model, Bridges paths, LoadLowerBounds loads, Goal goal, ChoiceRules rules)
     {
-        this.build = build;
+        build = model.Build;
         this.paths = paths;
         this.loads = loads;
         this.goal = goal;
         hot = build.Runs.Max(Warming);
         least = OnRuns(loads.Least, load => loads.AtLowest(load, 0));
         most = [.. build.Runs.Select(_ => double.PositiveInfinity)];
-        if (rules.AcceptsHeat || wiring.Cases.Count > 2 || Enumerable.Range(0, goal.Volts.Length).Any(wiring.FeedsAlone)) return;
+        if (rules.AcceptsHeat || model.Circuit.Cases.Count > 2
+            || Enumerable.Range(0, goal.Volts.Length).Any(model.Circuit.FeedsAlone)) return;
         for (int round = 0; round < Rounds; round++) Tighten();
     }
 
@@ -87,11 +89,11 @@ internal sealed class CurrentCeilings
     {
         if (build.Runs[run].Side is Side.Return || slot.RatingAmps is not null || slot.Refused) return 0;
         if (ReferenceEquals(slot, build.Runs[run].Far) && !slot.MustBeFitted) return 0;
-        double whole = FuseFloors.FamiliesOf(slot)
+        double whole = FuseBounds.FamiliesOf(slot)
             .Max(family => family.DropAtRatingVolts.Value * family.ContinuousUseFactor.Value);
         if (double.IsInfinity(most[run]) || (build.Runs[run].GivenCount ?? goal.MostParallel) > 1) return FuseMargin * whole;
-        double before = FuseFloors.FamiliesOf(slot).Max(family => Ohms(run, family, least[run]) ?? 0);
-        double after = FuseFloors.FamiliesOf(slot).Min(family => Ohms(run, family, most[run]) ?? double.PositiveInfinity);
+        double before = FuseBounds.FamiliesOf(slot).Max(family => Ohms(run, family, least[run]) ?? 0);
+        double after = FuseBounds.FamiliesOf(slot).Min(family => Ohms(run, family, most[run]) ?? double.PositiveInfinity);
         return double.IsInfinity(after) ? FuseMargin * whole : most[run] * Math.Max(0, before - after);
     }
 

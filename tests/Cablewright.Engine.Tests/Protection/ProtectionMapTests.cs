@@ -6,28 +6,28 @@ using static Cablewright.Engine.Tests.SampleBuilds;
 namespace Cablewright.Engine.Tests.Protection;
 
 /// <summary>Which fuses guard a run: the nearest one on every way from a battery.</summary>
-public class GuardTests
+public class ProtectionMapTests
 {
     [Fact]
     public void A_fuse_guards_its_own_run_and_what_follows_without_one()
     {
         Assessment answer = Assessed.Of(Fed(feed => feed));
-        Assert.Equal(["main"], Guards(answer, "main"));
-        Assert.Equal(["main"], Guards(answer, "feed"));
-        Assert.Empty(Guards(answer, "return"));
+        Assert.Equal(["main"], Protection(answer, "main"));
+        Assert.Equal(["main"], Protection(answer, "feed"));
+        Assert.Empty(Protection(answer, "return"));
     }
 
     [Fact]
     public void A_nearer_fuse_takes_over() =>
-        Assert.Equal(["feed"], Guards(Assessed.Of(Fed(feed => feed with { Fuse = Anl(60) })), "feed"));
+        Assert.Equal(["feed"], Protection(Assessed.Of(Fed(feed => feed with { Fuse = Anl(60) })), "feed"));
 
     [Fact]
     public void What_is_fed_two_ways_has_a_guard_on_each()
     {
         Assessment answer = Assessed.Of(
             Fed(feed => feed).With(Run("second", "starter", "block", 1, "6 AWG") with { Fuse = Anl(100) }));
-        Assert.Equal(["main", "second"], Guards(answer, "feed"));
-        Assert.Equal(["main", "second"], Guards(answer, "main"));
+        Assert.Equal(["main", "second"], Protection(answer, "feed"));
+        Assert.Equal(["main", "second"], Protection(answer, "main"));
     }
 
     /// <summary>6 AWG bears 111.7 A; two ways of 60 A let 120 A into what follows, two of 50 A let 100 A.</summary>
@@ -49,7 +49,7 @@ public class GuardTests
     public void Two_fuses_at_the_ends_of_a_run_between_batteries_do_not_add_up()
     {
         Assessment answer = Assessed.Of(TwoBatteries(tie => tie with { FarFuse = Anl(100) }));
-        Assert.Equal(["tie"], Guards(answer, "tie"));
+        Assert.Equal(["tie"], Protection(answer, "tie"));
         Assert.DoesNotContain("fuse.above-conductor-rating", Codes(answer));
         Assert.DoesNotContain("fuse.missing-at-battery", Codes(answer));
     }
@@ -62,7 +62,7 @@ public class GuardTests
             answer.Findings,
             finding =>
                 finding.Code == "fuse.missing-at-battery" && finding.Pointer.StartsWith("/runs/2", StringComparison.Ordinal));
-        Assert.Empty(Guards(answer, "tie"));
+        Assert.Empty(Protection(answer, "tie"));
     }
 
     [Fact]
@@ -71,7 +71,7 @@ public class GuardTests
         Assessment answer = Assessed.Of(
             ConstantCurrent(40).WithRun("main", run => run with { Fuse = NoFuse, FarFuse = Anl(60) }));
         Assert.Contains("fuse.missing-at-battery", Codes(answer));
-        Assert.Empty(Guards(answer, "main"));
+        Assert.Empty(Protection(answer, "main"));
     }
 
     /// <summary>The direction in which a run is written changes where its fuse stands, not what guards it.</summary>
@@ -87,7 +87,7 @@ public class GuardTests
             FarFuse = Anl(60),
         });
         Assessment answer = Assessed.Of(build);
-        Assert.Equal(["main"], Guards(answer, "main"));
+        Assert.Equal(["main"], Protection(answer, "main"));
         Assert.DoesNotContain("fuse.missing-at-battery", Codes(answer));
         Assert.Equal(40, answer.Runs[0].PeakCurrentAmps, 9);
     }
@@ -124,8 +124,8 @@ public class GuardTests
         };
     }
 
-    private static IReadOnlyList<string> Guards(Assessment answer, string run) =>
-        answer.Runs.Single(result => result.Id == run).GuardedBy;
+    private static IReadOnlyList<string> Protection(Assessment answer, string run) =>
+        answer.Runs.Single(result => result.Id == run).ProtectedBy;
 
     private static string[] Codes(Assessment answer) => [.. answer.Findings.Select(finding => finding.Code)];
 }

@@ -7,29 +7,30 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>What is proven of the currents of a run.</summary>
 /// <param name="Warming">The least root-mean-square current, engine running.</param>
-/// <param name="Lasting">The least of the worst root-mean-square current.</param>
+/// <param name="Continuous">The least of the worst root-mean-square current.</param>
 /// <param name="Least">The least full current with nothing lost.</param>
 /// <param name="Most">The most full current while fuses are chosen.</param>
 /// <param name="Full">The least full current.</param>
 /// <param name="Hottest">The most root-mean-square current while fuses are chosen.</param>
-internal readonly record struct RunAmps(double Warming, double Lasting, double Least, double Most, double Full, double Hottest);
+internal readonly record struct RunAmps(
+    double Warming, double Continuous, double Least, double Most, double Full, double Hottest);
 
 /// <summary>
-/// The least and the most that each run carries and what follows: which conductors cannot bear it, and the least and the most
+/// The least and the most that each run carries and what follows: which conductors cannot carry it, and the least and the most
 /// resistance of the others.
 /// </summary>
 /// <remarks>
 /// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both
 /// are floors, and at a ceiling ceilings.
 /// </remarks>
-internal sealed class RunFloors(SizingTask task, FuseFloors fuses, ChoiceRules rules)
+internal sealed class RunLowerBounds(SizingTask task, FuseBounds fuses, ChoiceRules rules)
 {
     private readonly CompleteBuild build = task.Build;
 
     /// <summary>What is proven of each branch.</summary>
     public RunAmps[] Amps { get; private set; } = [];
 
-    /// <summary>The least that one conductor of each run bears; whoever leaves candidates out raises it.</summary>
+    /// <summary>The least ampacity of one conductor of each run; whoever leaves candidates out raises it.</summary>
     public double[] WeakestAmps { get; } = new double[task.Build.Runs.Count];
 
     /// <summary>The least current of each branch with every amplifier at full output, engine running.</summary>
@@ -51,22 +52,22 @@ internal sealed class RunFloors(SizingTask task, FuseFloors fuses, ChoiceRules r
         fuses.Take(Amps, WeakestAmps);
     }
 
-    /// <summary>Whether a conductor can bear what a run carries at least, and be guarded.</summary>
+    /// <summary>Whether a conductor can carry what a run carries at least, and be protected.</summary>
     public bool CanBear(int run, ConductorChoice choice, RunAmps amps)
     {
-        double bearing = task.Evaluator.Ampacities.OfAll(run, choice);
-        return bearing <= 0
-            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(amps.Lasting, bearing))
-                && (rules.AcceptsFuseOf(run) || fuses.CanGuard(run, choice, amps.Lasting)));
+        double ampacity = task.Model.Ampacities.OfAll(run, choice);
+        return ampacity <= 0
+            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(amps.Continuous, ampacity))
+                && (rules.AcceptsFuseOf(run) || fuses.CanProtect(run, choice, amps.Continuous)));
     }
 
     /// <summary>The least resistance of a run as warm as the air around it.</summary>
     public double ColdOhms(int run, ConductorChoice choice) =>
-        Ohms(run, choice, build.Runs[run].AirCelsius) + fuses.LeastOhms(run, choice, (Amps[run].Lasting, Amps[run].Most));
+        Ohms(run, choice, build.Runs[run].AirCelsius) + fuses.LeastOhms(run, choice, (Amps[run].Continuous, Amps[run].Most));
 
     /// <summary>The least resistance of a run as warm as its least current makes it.</summary>
     public double LeastOhms(int run, ConductorChoice choice, RunAmps amps) =>
-        Ohms(run, choice, Celsius(run, choice, amps.Warming)) + fuses.LeastOhms(run, choice, (amps.Lasting, amps.Most));
+        Ohms(run, choice, Celsius(run, choice, amps.Warming)) + fuses.LeastOhms(run, choice, (amps.Continuous, amps.Most));
 
     /// <summary>The most resistance of a run while fuses are chosen; infinite where that is not known.</summary>
     public double MostOhms(int run, ConductorChoice choice, RunAmps amps) => double.IsInfinity(amps.Hottest)

@@ -2,16 +2,16 @@ using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Wiring;
 
-/// <summary>What a build must bear: the worst of its operating points, run by run and amplifier by amplifier.</summary>
+/// <summary>The worst of its operating points, run by run and amplifier by amplifier.</summary>
 /// <remarks>
 /// Peak currents, drop and terminal voltage are those with the engine running, since the drop is judged against the charging
 /// voltage. Heat and lasting currents are the worst of all cases, the lowest supply voltage included.
 /// </remarks>
-internal sealed class WorstCurrents
+internal sealed class OperatingEnvelope
 {
     private readonly OperatingPoint[] worstPoint;
 
-    public WorstCurrents(IReadOnlyList<OperatingPoint> points)
+    public OperatingEnvelope(IReadOnlyList<OperatingPoint> points)
     {
         OperatingPoint[] running = [.. points.Where(point => point.Case is not OperatingCase.LowVoltage)];
         int runs = points[0].PeakAmps.Length, amplifiers = points[0].LoadVolts.Length;

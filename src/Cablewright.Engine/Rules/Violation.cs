@@ -1,18 +1,19 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Rules;
 
 /// <summary>What can be wrong with a build, the most dangerous first; each kind is one finding code.</summary>
-internal enum BreachKind
+internal enum ViolationKind
 {
     FuseMissingAtBattery,
     FuseMissingAtReduction,
     FuseAboveConductor,
     NoFuseFits,
-    ParallelUnguarded,
+    ParallelUnprotected,
     InterruptingTooLow,
     FuseMayNotOpen,
-    FuseOpensTooLate,
+    FuseClearsTooLate,
     VoltageCollapse,
     OverAmpacity,
     IsolatorOverRated,
@@ -24,7 +25,7 @@ internal enum BreachKind
     TerminalTooSmall,
     EngineOffTooShort,
     FuseChosen,
-    AlternatorCableUnguarded,
+    AlternatorCableUnprotected,
     InterruptingUnknown,
     BandRecalled,
     OverloadHurts,
@@ -60,9 +61,12 @@ internal enum BreachKind
 /// <param name="IsFar">Whether it is about the far end of a run.</param>
 /// <param name="Measured">The figure that was judged.</param>
 /// <param name="Limit">The figure it was judged against.</param>
-internal readonly record struct Breach(
-    BreachKind Kind, Severity Severity, int Index, bool IsFar = false, double Measured = 0, double Limit = 0)
+internal readonly record struct Violation(
+    ViolationKind Kind, Severity Severity, int Index, bool IsFar = false, double Measured = 0, double Limit = 0)
 {
+    /// <summary>The end of a run that it is about.</summary>
+    public RunEnd End => new(Index, IsFar);
+
     /// <summary>The other run that it is about, where there is one.</summary>
     public int Other { get; init; } = -1;
 }

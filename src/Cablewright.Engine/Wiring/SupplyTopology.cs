@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Numerics;
 using Cablewright.Vocabulary;
@@ -7,7 +8,7 @@ namespace Cablewright.Engine.Wiring;
 /// <summary>
 /// The supply side as protection sees it: which runs there are, from the batteries outwards, and which ends they are fed at.
 /// </summary>
-internal sealed class SupplyShape
+internal sealed class SupplyTopology
 {
     /// <summary>Joining two nodes, in runs solved.</summary>
     private const double CostOfJoin = 0.05;
@@ -19,12 +20,12 @@ internal sealed class SupplyShape
     private readonly bool[] isBattery;
     private readonly Dictionary<int, bool> fedFromBothEnds = [];
 
-    public SupplyShape(CompleteBuild build, CircuitModel wiring)
+    public SupplyTopology(CompleteBuild build, CircuitModel circuit)
     {
-        NodeCount = wiring.Network.NodeCount;
+        NodeCount = circuit.Network.NodeCount;
         Meter = build.Meter;
-        ends = [.. Enumerable.Range(0, build.Runs.Count).Select(wiring.EndsOf)];
-        int[] batteries = [.. Enumerable.Range(0, build.Batteries.Count).Select(wiring.PositiveOf)];
+        ends = [.. Enumerable.Range(0, build.Runs.Count).Select(circuit.EndsOf)];
+        int[] batteries = [.. Enumerable.Range(0, build.Batteries.Count).Select(circuit.PositiveOf)];
         batteryNodes = [.. batteries.Distinct()];
         isBattery = new bool[NodeCount];
         foreach (int node in batteryNodes) isBattery[node] = true;
@@ -66,13 +67,13 @@ internal sealed class SupplyShape
     public int OtherEnd(int run, int node) => ends[run].From == node ? ends[run].To : ends[run].From;
 
     /// <summary>The node at one end of a run.</summary>
-    public int NodeAt(int run, bool far) => far ? ends[run].To : ends[run].From;
+    public int NodeAt(RunEnd end) => end.IsFar ? ends[end.Run].To : ends[end.Run].From;
 
     /// <summary>Whether an end of a run stands at a battery.</summary>
-    public bool IsAtBattery(int run, bool far) => isBattery[NodeAt(run, far)];
+    public bool IsAtBattery(RunEnd end) => isBattery[NodeAt(end)];
 
-    /// <summary>Whether a run is fed at its end rather than at its start.</summary>
-    public bool IsFedAtFarEnd(int run) => distance[ends[run].To] < distance[ends[run].From];
+    /// <summary>The end of a run that is nearer to a battery.</summary>
+    public RunEnd FedEndOf(int run) => new(run, distance[ends[run].To] < distance[ends[run].From]);
 
     /// <summary>Whether two runs join the same two nodes.</summary>
     public bool AreParallel(int one, int other) => ends[one] == ends[other] || ends[one] == (ends[other].To, ends[other].From);

@@ -8,27 +8,26 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Designs;
 
 /// <summary>A build with every choice stated, so that it stays as it is when something else about it changes.</summary>
-internal static class SettledBuild
+internal static class FrozenBuild
 {
     /// <summary>The build with the chosen conductors and fuses and the added returns stated.</summary>
-    public static Build Of(CompleteBuild build, Decision decision) => build.Stated with
+    public static Build Of(CompleteBuild build, Design design) => build.Stated with
     {
         Include = [],
-        Runs = [.. build.Runs.Select(
-            (run, index) => WithFuses(WithConductor(build, run, index, decision), run, index, decision))],
+        Runs = [.. build.Runs.Select((run, index) => WithFuses(WithConductor(build, run, index, design), run, index, design))],
     };
 
     /// <summary>The build with the chosen conductors and the added returns stated, and its fuses as they were left.</summary>
-    public static Build WithFusesOpen(CompleteBuild build, Decision decision) => build.Stated with
+    public static Build WithFusesOpen(CompleteBuild build, Design design) => build.Stated with
     {
         Include = [],
-        Runs = [.. build.Runs.Select((run, index) => WithConductor(build, run, index, decision))],
+        Runs = [.. build.Runs.Select((run, index) => WithConductor(build, run, index, design))],
     };
 
-    private static Run WithConductor(CompleteBuild build, CompleteRun run, int index, Decision decision)
+    private static Run WithConductor(CompleteBuild build, CompleteRun run, int index, Design design)
     {
         Run stated = index < build.Stated.Runs.Count ? build.Stated.Runs[index] : Added(run);
-        ConductorChoice choice = decision.Conductors[index];
+        ConductorChoice choice = design.Conductors[index];
         return stated with
         {
             Conductor = stated.Conductor with
@@ -40,10 +39,10 @@ internal static class SettledBuild
         };
     }
 
-    private static Run WithFuses(Run stated, CompleteRun run, int index, Decision decision) => stated with
+    private static Run WithFuses(Run stated, CompleteRun run, int index, Design design) => stated with
     {
-        Fuse = FuseOf(decision.Near[index], stated.Fuse, run.Side),
-        FarFuse = FuseOf(decision.Far[index], stated.FarFuse, run.Side),
+        Fuse = FuseOf(design.Near[index], stated.Fuse, run.Side),
+        FarFuse = FuseOf(design.Far[index], stated.FarFuse, run.Side),
     };
 
     private static Run Added(CompleteRun run) => new()

@@ -7,7 +7,7 @@ namespace Cablewright.Service.Queries;
 /// Refuses parameters of calls that have none: one that belongs to another call must not be dropped in silence. Calls with
 /// parameters read their own; health checks are asked by programs that add what they like.
 /// </summary>
-internal static class QueryGate
+internal static class QueryValidation
 {
     /// <summary>Lets the request through or answers 400.</summary>
     public static Task Apply(HttpContext context, RequestDelegate next)

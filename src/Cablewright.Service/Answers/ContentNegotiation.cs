@@ -6,7 +6,7 @@ using Microsoft.Net.Http.Headers;
 namespace Cablewright.Service.Answers;
 
 /// <summary>Refuses a request whose <c>Accept</c> allows none of the forms that its endpoint answers in.</summary>
-internal static class AcceptGate
+internal static class ContentNegotiation
 {
     /// <summary>Lets the request through or answers 406.</summary>
     public static Task Apply(HttpContext context, RequestDelegate next)
