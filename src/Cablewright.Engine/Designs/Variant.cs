@@ -28,7 +28,7 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
     {
         var evaluator = new Evaluator(BuildCompletion.Complete(build, ruleset, meter));
         SizedBuild sized = Sizer.Size(evaluator, proves);
-        return new Variant(evaluator, sized, SupplyJudgement.Of(evaluator.Model, sized.Evaluation));
+        return new Variant(evaluator, sized, SupplyRuleBook.Report(evaluator.Model, sized.Evaluation));
     }
 
     /// <summary>
@@ -39,7 +39,7 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
     {
         var evaluator = new Evaluator(BuildCompletion.Complete(build, ruleset, meter));
         return Sizer.TrySize(evaluator) is { } sized
-            ? new Variant(evaluator, sized, SupplyJudgement.Of(evaluator.Model, sized.Evaluation))
+            ? new Variant(evaluator, sized, SupplyRuleBook.Report(evaluator.Model, sized.Evaluation))
             : null;
     }
 
@@ -51,7 +51,7 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
         var evaluator = new Evaluator(BuildCompletion.Complete(build, Build.Ruleset, meter));
         DesignEvaluation evaluation = evaluator.Evaluate(SizingTask.WithoutFuses(Sized.Evaluation.Design.Conductors));
         return new Variant(
-            evaluator, SizedBuild.Given(evaluator, evaluation), SupplyJudgement.Of(evaluator.Model, evaluation));
+            evaluator, SizedBuild.Given(evaluator, evaluation), SupplyRuleBook.Report(evaluator.Model, evaluation));
     }
 
     /// <summary>Every rule that does not hold.</summary>

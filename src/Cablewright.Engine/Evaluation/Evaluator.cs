@@ -1,8 +1,8 @@
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.DesignRules;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Wiring;
-using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Evaluation;
 
@@ -88,8 +88,8 @@ internal sealed class Evaluator
     private DesignEvaluation Judged(Design design, OperatingEnvelope envelope, double share)
     {
         var protection = new ProtectionMap(Model.Topology, design);
-        List<Violation> violations = [.. Judgement.Of(Model, design, envelope, protection)];
-        if (share < 1) violations.Insert(0, new Violation(ViolationKind.VoltageCollapse, Severity.Fail, 0, false, 1, share));
+        List<Violation> violations = share < 1 ? [VoltageCollapse.At(share)] : [];
+        violations.AddRange(DesignRuleBook.Violations(new DesignFacts(Model, design, envelope, protection)));
         return new DesignEvaluation(design, envelope, protection, violations, share);
     }
 

@@ -30,7 +30,7 @@ internal sealed class AssessmentWriter(Variant variant)
     public Assessment Write(IReadOnlyList<Question> questions)
     {
         List<Violation> violations = [.. variant.Violations];
-        if (!sized.IsComplete) violations.Add(new Violation(ViolationKind.BudgetReached, Severity.Info, 0));
+        if (BudgetReached.Rule.Check(sized) is { } unfinished) violations.Add(unfinished);
         IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(violations);
         Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));
         RunResult[] runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)];

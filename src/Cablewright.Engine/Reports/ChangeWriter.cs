@@ -2,7 +2,6 @@ using Cablewright.Engine.Changes;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Results;
-using Cablewright.Engine.Rules;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Reports;
@@ -60,5 +59,5 @@ internal sealed class ChangeWriter(Variant present)
 
     private static IEnumerable<string> CodesOf(Variant variant, Severity least) =>
         variant.Violations.Where(violation => violation.Severity >= least).OrderByDescending(violation => violation.Severity)
-            .ThenBy(violation => violation.Kind).Select(violation => FindingCodes.CodeOf(violation.Kind)).Distinct();
+            .ThenBy(violation => violation.Kind).Select(violation => RuleBook.Of(violation.Kind).Finding.Code).Distinct();
 }

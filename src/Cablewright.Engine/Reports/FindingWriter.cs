@@ -52,7 +52,7 @@ internal sealed class FindingWriter
         Wording wording = WordingOf(violation);
         string rule = violation.Kind is ViolationKind.DropOverLimit && build.Drop.Rule == OwnDrop ? OwnDrop : RuleOf(violation);
         return new Finding(
-            FindingCodes.CodeOf(violation.Kind),
+            RuleBook.Of(violation.Kind).Finding.Code,
             violation.Severity,
             wording.Pointer,
             wording.Message,
@@ -67,8 +67,8 @@ internal sealed class FindingWriter
 
     private string RuleOf(Violation violation) =>
         violation.Kind is ViolationKind.FuseChosen && !topology.IsAtBattery(violation.End)
-        ? FindingCodes.RuleOf(ViolationKind.FuseMissingAtReduction)
-        : FindingCodes.RuleOf(violation.Kind);
+        ? RuleBook.Of(ViolationKind.FuseMissingAtReduction).Figure
+        : RuleBook.Of(violation.Kind).Figure;
 
     private Wording WordingOf(Violation violation) => violation.Kind switch
     {

@@ -1,10 +1,9 @@
-using Cablewright.Engine.Rules;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Results;
 
 /// <summary>One thing that the assessment found.</summary>
-/// <param name="Code">Stable, dotted, <c>subject.problem</c>; all are listed in <see cref="FindingCodes"/>.</param>
+/// <param name="Code">Stable, dotted, <c>subject.problem</c>; all are listed in <c>FindingCodes</c>.</param>
 /// <param name="Severity">How much it weighs.</param>
 /// <param name="Pointer">JSON pointer into the build.</param>
 /// <param name="Message">What was found, in the caller's units.</param>

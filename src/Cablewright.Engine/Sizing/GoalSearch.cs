@@ -164,6 +164,6 @@ internal sealed class GoalSearch
         if (task.BrokenByStrongest(CandidateList.MostInParallel) is not { } parallel) return false;
         return atHand is null
             ? rules.Accept(here, parallel)
-            : rules.Accept(here, parallel, [.. atHand.Violations, .. FaultJudgement.Of(task.Model, atHand).Violations]);
+            : rules.Accept(here, parallel, [.. atHand.Violations, .. FaultRuleBook.Report(task.Model, atHand).Violations]);
     }
 }

@@ -14,7 +14,7 @@ internal sealed record SizedBuild(DesignEvaluation Evaluation, FaultReport Fault
     /// <param name="evaluator">What worked it out.</param>
     /// <param name="evaluation">The design and what it leads to.</param>
     public static SizedBuild Given(Evaluator evaluator, DesignEvaluation evaluation) =>
-        new(evaluation, FaultJudgement.Of(evaluator.Model, evaluation), true);
+        new(evaluation, FaultRuleBook.Report(evaluator.Model, evaluation), true);
 
     /// <summary>Whether it is proven that nothing better reaches the goal that was reached.</summary>
     public bool IsOptimal { get; init; }

@@ -136,7 +136,7 @@ internal sealed class Sizer
     private SizedBuild Unproven(DesignEvaluation evaluation)
     {
         task.Allow(1);
-        var faults = FaultJudgement.Of(task.Model, evaluation);
+        FaultReport faults = FaultRuleBook.Report(task.Model, evaluation);
         return new SizedBuild(evaluation, faults, !task.IsOutOfWork) { Cost = CostOf(evaluation) };
     }
 

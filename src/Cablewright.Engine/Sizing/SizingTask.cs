@@ -103,7 +103,7 @@ internal sealed class SizingTask
         if (!broken.TryGetValue(mostParallel, out IReadOnlyList<Violation>? known))
         {
             known = Evaluate([.. Candidates(mostParallel).Select(choices => choices[^1])]) is { } evaluation
-                ? [.. evaluation.Violations, .. FaultJudgement.Of(Model, evaluation).Violations]
+                ? [.. evaluation.Violations, .. FaultRuleBook.Report(Model, evaluation).Violations]
                 : null;
             broken.Add(mostParallel, known);
         }

@@ -31,7 +31,7 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
         List<Violation> broken = [.. evaluation.Violations.Where(rules.IsBroken)];
         if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Envelope, task.Model.Circuit))
             return new Tried(evaluation, broken, false);
-        FaultReport faults = FaultJudgement.Of(task.Model, evaluation);
+        FaultReport faults = FaultRuleBook.Report(task.Model, evaluation);
         broken.AddRange(faults.Violations.Where(rules.IsBroken));
         if (broken.Count > 0) return new Tried(evaluation, broken, false);
         double weight = task.WeightOf(conductors);

@@ -3,7 +3,6 @@ using Cablewright.Engine.Completion;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Results;
-using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
@@ -53,7 +52,7 @@ internal sealed class Robustness
             {
                 Variant variant = Assess(corner);
                 if (variant.Verdict == worst)
-                    return new RobustnessResult(worst, Words(corner), FindingCodes.CodeOf(variant.Worst!.Value.Kind));
+                    return new RobustnessResult(worst, Words(corner), RuleBook.Of(variant.Worst!.Value.Kind).Finding.Code);
             }
         }
 

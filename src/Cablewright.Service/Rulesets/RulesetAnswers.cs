@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 using Cablewright.Contract.Rulesets;
-using Cablewright.Engine.Rules;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Problems;

@@ -1,6 +1,6 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Results;
-using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Sizing;
 
@@ -23,7 +23,7 @@ public class FindingTests
 
     [Fact]
     public void Every_code_has_a_pair() => Assert.Equal(
-        FindingCodes.OfAssessments.Select(code => code.Code).Order(StringComparer.Ordinal),
+        RuleBook.All.Select(rule => rule.Finding.Code).Order(StringComparer.Ordinal),
         FindingPair.All.Select(pair => pair.Code).Append(Budget).Distinct().Order(StringComparer.Ordinal));
 
     [Theory]

@@ -96,7 +96,8 @@ internal sealed class ChoiceProblem
         }
 
         return !evaluation.Violations.Any(violation => violation.Severity is Severity.Fail || IsReturnToChoose(violation))
-            && !FaultJudgement.Of(evaluator.Model, evaluation).Violations.Any(violation => violation.Severity is Severity.Fail);
+            && !FaultRuleBook.Report(evaluator.Model, evaluation).Violations
+                .Any(violation => violation.Severity is Severity.Fail);
     }
 
     private bool IsReturnToChoose(Violation violation) =>

@@ -20,6 +20,7 @@ public partial class LayerTests
         ["Completion"],
         ["Wiring"],
         ["Protection"],
+        ["DesignRules"],
         ["Evaluation"],
         ["ShortCircuits", "Supply"],
         ["Sizing", "Results"],

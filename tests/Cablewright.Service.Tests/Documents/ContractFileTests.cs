@@ -101,9 +101,9 @@ public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFi
         [
             .. ProblemKinds.All.Select(kind => kind.Code),
             .. FaultKinds.All.Select(kind => kind.Code),
-            .. Engine.Rules.FindingCodes.All.Select(code => code.Code),
+            .. Engine.Designs.FindingCodes.All.Select(code => code.Code),
         ];
-        Assert.NotEmpty(Engine.Rules.FindingCodes.All);
+        Assert.NotEmpty(Engine.Designs.FindingCodes.All);
         Assert.All(codes, code => Assert.Contains($"`{code}`", overview));
     }
 

@@ -1,7 +1,7 @@
 using System.Text;
 using Cablewright.Contract;
 using Cablewright.Engine;
-using Cablewright.Engine.Rules;
+using Cablewright.Engine.Designs;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Storage;

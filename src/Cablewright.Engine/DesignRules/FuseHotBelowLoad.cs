@@ -1,0 +1,21 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.DesignRules;
+
+/// <summary>The fuse carries the load at room temperature, but not for long where it stands.</summary>
+internal sealed class FuseHotBelowLoad() : FuseRule(
+    ViolationKind.FuseHotBelowLoad, Severity.Caution, "fuse.below-load-when-hot", "fuse.hot-min-of-load",
+    "The fuse carries the load at room temperature, but not for long where it stands.")
+{
+    /// <inheritdoc/>
+    protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)
+    {
+        double amps = facts.Envelope.ThermalAmps[end.Run];
+        double continuous = fuse.ContinuousAmps(facts.Design.Conductors[end.Run].Count), hot = continuous * fuse.HotShare;
+        return !Significant.Exceeds(amps, continuous) && Significant.Exceeds(amps, hot) ? At(end, amps, hot) : null;
+    }
+}

@@ -1,0 +1,23 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.DesignRules;
+
+/// <summary>The fuse is within the limit, but stricter rules ask for it nearer.</summary>
+internal sealed class FuseNotNear() : FuseRule(
+    ViolationKind.FuseNotNear, Severity.Info, "fuse.not-near-source", "fuse.near-distance",
+    "The fuse is within the limit, but stricter rules ask for it nearer.")
+{
+    /// <inheritdoc/>
+    protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)
+    {
+        double most = facts.Build.Ruleset["fuse.max-distance"].Value, close = facts.Build.Ruleset[Figure].Value;
+        if (fuse.Decided is Decided.Chosen || !facts.Topology.IsAtBattery(end)) return null;
+        return Significant.Exceeds(fuse.DistanceMetres, close) && !Significant.Exceeds(fuse.DistanceMetres, most)
+            ? At(end, fuse.DistanceMetres, close)
+            : null;
+    }
+}

@@ -1,0 +1,18 @@
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.DesignRules;
+
+/// <summary>The conductor carries more than it may without end in its surroundings.</summary>
+internal sealed class OverAmpacity() : RunRule(
+    ViolationKind.OverAmpacity, Severity.Fail, "run.over-ampacity", "heat.max-of-ampacity",
+    "The conductor carries more than it may without end in its surroundings.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(DesignFacts facts, int run)
+    {
+        double amps = facts.Envelope.ThermalAmps[run], ampacity = facts.AmpacityOfAll(run);
+        return ampacity > 0 && Significant.Exceeds(amps, ampacity) ? By(run, amps, ampacity) : null;
+    }
+}

@@ -1,0 +1,18 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.DesignRules;
+
+/// <summary>Parallel conductors share a fuse that is too large for one of them alone.</summary>
+internal sealed class ParallelUnprotected() : EndRule(
+    ViolationKind.ParallelUnprotected, Severity.Fail, "run.parallel-unguarded", "fuse.one-per-conductor",
+    "Parallel conductors share a fuse that is too large for one of them alone.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(DesignFacts facts, RunEnd end) =>
+        facts.TooMuchEntering(end) is { } entering && !Significant.Exceeds(entering, facts.AmpacityOfAll(end.Run))
+            ? At(end, entering, facts.AmpacityOfEach(end.Run))
+            : null;
+}

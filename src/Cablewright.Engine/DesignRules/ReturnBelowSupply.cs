@@ -1,0 +1,18 @@
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.DesignRules;
+
+/// <summary>The amplifier's return conducts worse than its supply.</summary>
+internal sealed class ReturnBelowSupply() : AmplifierRule(
+    ViolationKind.ReturnBelowSupply, Severity.Caution, "amplifier.return-below-supply", "return.not-below-supply",
+    "The amplifier's return conducts worse than its supply.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(DesignFacts facts, int amplifier)
+    {
+        (double supply, double back) = facts.MetresPerOhmAt(amplifier);
+        return Significant.Exceeds(supply, back) ? By(amplifier, back, supply) : null;
+    }
+}

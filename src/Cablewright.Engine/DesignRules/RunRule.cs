@@ -1,0 +1,12 @@
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.DesignRules;
+
+/// <summary>A rule about every run of a design.</summary>
+internal abstract class RunRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
+    : Rule(kind, severity, code, figure, meaning)
+{
+    /// <summary>How a run violates it; <c>null</c> where it holds.</summary>
+    public abstract Violation? Check(DesignFacts facts, int run);
+}

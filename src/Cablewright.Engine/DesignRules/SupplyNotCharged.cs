@@ -1,0 +1,14 @@
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.DesignRules;
+
+/// <summary>The amplifier hangs on a battery that nothing charges.</summary>
+internal sealed class SupplyNotCharged() : AmplifierRule(
+    ViolationKind.SupplyNotCharged, Severity.Caution, "amplifier.supply-not-charged", "supply.charging-reach",
+    "The amplifier hangs on a battery that nothing charges.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(DesignFacts facts, int amplifier) =>
+        facts.Circuit.FeedsAlone(amplifier) && !facts.Circuit.IsFedByCharger(amplifier) ? By(amplifier) : null;
+}

@@ -1,0 +1,24 @@
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.DesignRules;
+
+/// <summary>The conductor does not fit a terminal that it ends in.</summary>
+internal sealed class TerminalTooSmall() : RunRule(
+    ViolationKind.TerminalTooSmall, Severity.Fail, "run.larger-than-terminal", "terminal.largest-conductor",
+    "The conductor does not fit a terminal that it ends in.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(DesignFacts facts, int run)
+    {
+        ConductorSize size = facts.Design.Conductors[run].Conductor.Size;
+        foreach (TerminalLimit terminal in facts.Build.Runs[run].Terminals)
+        {
+            if (!size.FitsWhere(terminal.Largest)) return By(run, size.NominalAreaMm2, terminal.Largest.NominalAreaMm2);
+        }
+
+        return null;
+    }
+}

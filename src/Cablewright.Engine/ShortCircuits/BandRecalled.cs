@@ -1,0 +1,17 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.ShortCircuits;
+
+/// <summary>The fuse opens in time by a time-current band that is only recalled: check the part's own.</summary>
+internal sealed class BandRecalled() : FaultRule(
+    ViolationKind.BandRecalled, Severity.Caution, "fuse.band-from-memory", "fuse.opens-in-time",
+    "The fuse opens in time by a time-current band that is only recalled: check the part's own.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(FaultFacts facts, RunEnd end, FittedFuse fuse) =>
+        !fuse.Family.TimeCurrentBand.IsRead
+            && facts.Clearings.Any(clearing => clearing.IsInTime && clearing.ProtectiveDevice.End == end) ? At(end) : null;
+}

@@ -1,0 +1,16 @@
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.ShortCircuits;
+
+/// <summary>The conductor is hurt before the fuse opens on the smallest short-circuit current.</summary>
+internal sealed class FuseClearsTooLate() : ClearingRule(
+    ViolationKind.FuseClearsTooLate, Severity.Fail, "fuse.opens-too-late", "fuse.opens-in-time",
+    "The conductor is hurt before the fuse opens on the smallest short-circuit current.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(FaultFacts facts, Clearing clearing) =>
+        clearing is { ClearingSeconds: { } seconds, IsInTime: false }
+            ? AsFarAsKnown(By(clearing.Run, seconds, clearing.WithstandSeconds), clearing)
+            : null;
+}

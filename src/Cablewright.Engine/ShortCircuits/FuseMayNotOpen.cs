@@ -1,0 +1,19 @@
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.ShortCircuits;
+
+/// <summary>The smallest short-circuit current is too small for the fuse to open with certainty.</summary>
+internal sealed class FuseMayNotOpen() : ClearingRule(
+    ViolationKind.FuseMayNotOpen, Severity.Fail, "fuse.may-not-open", "fuse.opens-in-time",
+    "The smallest short-circuit current is too small for the fuse to open with certainty.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(FaultFacts facts, Clearing clearing)
+    {
+        if (clearing.ClearingSeconds is not null) return null;
+        double certain = clearing.ProtectiveDevice.Fuse.Family.TimeCurrentBand.CertainFrom
+            * clearing.ProtectiveDevice.TotalRatingAmps;
+        return AsFarAsKnown(By(clearing.Run, clearing.DeviceAmps, certain), clearing);
+    }
+}

@@ -1,0 +1,19 @@
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.ShortCircuits;
+
+/// <summary>On a moderate overload the conductor gets too hot before the fuse opens.</summary>
+internal sealed class OverloadHurts() : ClearingRule(
+    ViolationKind.OverloadHurts, Severity.Caution, "fuse.overload-hurts-conductor", "fuse.overload",
+    "On a moderate overload the conductor gets too hot before the fuse opens.")
+{
+    /// <inheritdoc/>
+    public override Violation? Check(FaultFacts facts, Clearing clearing)
+    {
+        double limit = facts.Build.Runs[clearing.Run].InsulationCelsius + facts.Build.Ruleset["heat.overload-margin"].Value;
+        return facts.Overload.Worst(clearing.Run, clearing.ProtectiveDevice, limit) is { } worst
+            ? At(clearing.ProtectiveDevice.End with { Run = clearing.Run }, worst.Celsius, limit)
+            : null;
+    }
+}

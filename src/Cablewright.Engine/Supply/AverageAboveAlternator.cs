@@ -1,0 +1,18 @@
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Supply;
+
+/// <summary>On its programme the system draws more than the alternator has left: the battery empties while driving.</summary>
+internal sealed class AverageAboveAlternator() : SupplyRule(
+    ViolationKind.AverageAboveAlternator, Severity.Caution, "supply.average-above-alternator", "supply.average-of-available",
+    "On its programme the system draws more than the alternator has left: the battery empties while driving.")
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Violation> Check(SupplyFacts facts)
+    {
+        if (facts.Available is { } left && Significant.Exceeds(facts.Balance.AverageAmps, left))
+            yield return By(0, facts.Balance.AverageAmps, left);
+    }
+}

@@ -1,0 +1,19 @@
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Supply;
+
+/// <summary>At full output the batteries have to help and an amplifier's voltage falls low.</summary>
+internal sealed class VoltageLowAtFullOutput() : SupplyRule(
+    ViolationKind.VoltageLowAtFullOutput, Severity.Caution, "supply.voltage-low-at-full-output", "supply.full-output-voltage",
+    "At full output the batteries have to help and an amplifier's voltage falls low.")
+{
+    /// <inheritdoc/>
+    public override IEnumerable<Violation> Check(SupplyFacts facts)
+    {
+        double lowest = facts.Build.Ruleset[Figure].Value * facts.Build.NominalFactor;
+        if (facts[SupplyCaseName.AtSpeed] is { LowestVolts: { } volts } && Significant.Exceeds(lowest, volts))
+            yield return By(0, volts, lowest);
+    }
+}
