@@ -15,6 +15,9 @@ public static class Assessor
     /// <summary>The version of the computation; part of every answer's identity.</summary>
     public static string EngineVersion { get; } = typeof(Assessor).Assembly.GetName().Version!.ToString(3);
 
+    /// <summary>The codes of what makes it impossible to say what a build means.</summary>
+    public static IReadOnlyList<CodeMeaning> FaultCodes { get; } = CodeMeaning.In(typeof(BuildFaultCodes));
+
     /// <summary>What makes it impossible to say what the build means; empty for a build that can be assessed.</summary>
     /// <remarks>Only ids, places, sides and which kinds of figures are stated matter here, never their values.</remarks>
     public static IReadOnlyList<BuildFault> FindFaults(Build build) => FaultFinder.Find(build);

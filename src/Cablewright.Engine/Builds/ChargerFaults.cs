@@ -21,7 +21,7 @@ internal static class ChargerFaults
             Run charger = build.Runs[run];
             if (islands.Of(charger.From) != islands.Of(charger.To)) continue;
             faults.Add(new BuildFault(
-                $"/runs/{run}/isolator", "isolator.bypassed",
+                $"/runs/{run}/isolator", BuildFaultCodes.IsolatorBypassed,
                 $"While the engine runs, another way leads past the charger of run \"{charger.Id}\": "
                 + $"{BypassOf(build, sides, charger)}.",
                 "a charger as the only way between its two batteries"));
@@ -32,7 +32,7 @@ internal static class ChargerFaults
         if (ring.Length == 0) return;
         string runs = string.Join(", ", ring.Select(run => $"\"{build.Runs[run].Id}\""));
         faults.Add(new BuildFault(
-            $"/runs/{ring[0]}/isolator", "isolator.ring",
+            $"/runs/{ring[0]}/isolator", BuildFaultCodes.IsolatorRing,
             $"The chargers of runs {runs} feed each other in a ring.",
             "chargers that all lead away from the battery that the alternator charges"));
     }

@@ -51,7 +51,8 @@ internal sealed class FaultFinder
     private void TakeName(Dictionary<string, Owner> taken, string id, Owner owner)
     {
         if (taken.TryAdd(id, owner)) return;
-        Fault(owner.ToString(), "id.taken", $"The id \"{id}\" is already taken by {taken[id]}.", "an id that nothing else has");
+        Fault(owner.ToString(), BuildFaultCodes.IdTaken, $"The id \"{id}\" is already taken by {taken[id]}.",
+            "an id that nothing else has");
     }
 
     private void FindRunFaults()
@@ -62,7 +63,7 @@ internal sealed class FaultFinder
             if (run.From == run.To)
                 Fault(
                     $"/runs/{i}/to",
-                    "run.ends-equal",
+                    BuildFaultCodes.RunEndsEqual,
                     $"Run \"{run.Id}\" starts and ends at \"{run.From}\".",
                     "two different places");
         }
@@ -71,14 +72,15 @@ internal sealed class FaultFinder
     private void FindDrawFaults()
     {
         if (build.Amplifiers.Count == 0)
-            Fault("/amplifiers", "amplifiers.none", "There is no amplifier.", "at least one amplifier");
+            Fault("/amplifiers", BuildFaultCodes.AmplifiersNone, "There is no amplifier.", "at least one amplifier");
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
             Amplifier amplifier = build.Amplifiers[i];
             if (amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null && amplifier.OnBoardFuseAmps is null)
             {
                 Fault(
-                    $"/amplifiers/{i}", "amplifier.draw-unknown", $"Nothing says what amplifier \"{amplifier.Id}\" draws.",
+                    $"/amplifiers/{i}", BuildFaultCodes.AmplifierDrawUnknown,
+                        $"Nothing says what amplifier \"{amplifier.Id}\" draws.",
                     "at least one of \"ratedOutput\", \"ratedInputCurrent\" and \"fuse\"");
             }
         }
@@ -90,19 +92,20 @@ internal sealed class FaultFinder
         string pointer = vehicle.Converter is null ? "/vehicle/alternator" : "/vehicle/converter";
         if (vehicle is { Converter: not null, Alternator: not null })
             Fault(
-                "/vehicle/converter", "vehicle.two-chargers", "The vehicle has an alternator and a converter in its place.",
+                "/vehicle/converter", BuildFaultCodes.VehicleTwoChargers,
+                    "The vehicle has an alternator and a converter in its place.",
                 "one of the two");
         if (ChargingPlace.Stated(build) is not { } at) return;
         (int battery, string? ownPlace) = ChargingPlace.Of(build, names);
         if (battery < 0 || names[at].Kind is PlaceKind.Amplifier or PlaceKind.Body)
             Fault(
                 pointer + "/at",
-                "alternator.place-unknown",
+                BuildFaultCodes.AlternatorPlaceUnknown,
                 $"It stands at \"{at}\", which is no battery and no place from which supply runs lead to one.",
                 "the id of a battery, or a place that a supply run joins to a battery");
         else if (ownPlace is not null && vehicle is { Alternator.RatedAmps: null, Converter: null })
             Fault(
-                pointer, "alternator.rating-unknown",
+                pointer, BuildFaultCodes.AlternatorRatingUnknown,
                 $"The alternator stands at its own place \"{at}\", and nothing says what its cable must carry.",
                 "\"ratedCurrent\"");
     }
@@ -116,7 +119,7 @@ internal sealed class FaultFinder
             if (end == Several) continue;
             string? near = NearestWord.Of(place, names.Named.Concat(ends.Keys.Where(other => other != place)));
             Fault(
-                $"/runs/{end / 2}/{(end % 2 == 0 ? "from" : "to")}", "place.joins-nothing",
+                $"/runs/{end / 2}/{(end % 2 == 0 ? "from" : "to")}", BuildFaultCodes.PlaceJoinsNothing,
                 $"Nothing else is connected to \"{place}\", which is no battery and no amplifier."
                     + (near is null ? "" : $" Did you mean \"{near}\"?"),
                 "the id of a battery or amplifier, \"body\", or a junction that another run names too");
@@ -127,7 +130,7 @@ internal sealed class FaultFinder
             if (ends.ContainsKey(build.Junctions[i].Id) || names[build.Junctions[i].Id].Kind is PlaceKind.Charger) continue;
             Fault(
                 $"/junctions/{i}/id",
-                "place.joins-nothing",
+                BuildFaultCodes.PlaceJoinsNothing,
                 $"No run names the junction \"{build.Junctions[i].Id}\".",
                 "a junction that runs name");
         }
@@ -166,7 +169,7 @@ internal sealed class FaultFinder
             if (!supply.Contains(id))
                 Fault(
                     $"/amplifiers/{i}",
-                    "amplifier.no-supply",
+                    BuildFaultCodes.AmplifierNoSupply,
                     $"No supply run leads from a battery to amplifier \"{id}\"; "
                     + "a run that starts at an amplifier counts as its return.",
                     $"runs from a battery ({string.Join(", ", PlaceNames.BatteriesOf(build))}) towards \"{id}\", "
@@ -174,7 +177,7 @@ internal sealed class FaultFinder
             else if (back.Touches(id) && !back.Contains(id))
                 Fault(
                     $"/amplifiers/{i}",
-                    "amplifier.no-return",
+                    BuildFaultCodes.AmplifierNoReturn,
                     $"The return runs of amplifier \"{id}\" lead neither to the body nor to a battery.",
                     "return runs to \"body\" or to a battery");
         }
@@ -185,7 +188,7 @@ internal sealed class FaultFinder
             if (!reach.Contains(build.Runs[i].From))
                 Fault(
                     $"/runs/{i}",
-                    "run.not-connected",
+                    BuildFaultCodes.RunNotConnected,
                     $"Run \"{build.Runs[i].Id}\" is connected to no battery.",
                     "runs that lead to a battery");
         }
@@ -196,7 +199,7 @@ internal sealed class FaultFinder
             if (!supply.Contains(at))
                 Fault(
                     $"/vehicle/capacitors/{i}/at",
-                    "capacitor.place-unknown",
+                    BuildFaultCodes.CapacitorPlaceUnknown,
                     $"No supply run leads to \"{at}\", where the capacitor is connected.",
                     "a battery, an amplifier or a junction of the supply side");
         }
@@ -207,7 +210,7 @@ internal sealed class FaultFinder
             if (!supply.Touches(id))
                 Fault(
                     $"/vehicle/batteries/{i}",
-                    "battery.not-connected",
+                    BuildFaultCodes.BatteryNotConnected,
                     $"No supply run touches battery \"{id}\".",
                     $"a run from or to \"{id}\", or no such battery");
         }

@@ -30,19 +30,20 @@ internal static class IsolatorFaults
         Run run, Side side, SupplyIslands islands, int[] steps, HashSet<int> withBattery)
     {
         if (side is Side.Return)
-            return ("isolator.in-return", $"Run \"{run.Id}\" is a return.", "an isolator on a supply run between two batteries");
+            return (BuildFaultCodes.IsolatorInReturn, $"Run \"{run.Id}\" is a return.",
+                "an isolator on a supply run between two batteries");
         int from = islands.Of(run.From), to = islands.Of(run.To);
         if (from == to)
-            return ("isolator.bypassed", $"Another way leads past the isolator of run \"{run.Id}\".",
+            return (BuildFaultCodes.IsolatorBypassed, $"Another way leads past the isolator of run \"{run.Id}\".",
                 "no other way between its ends");
         if (!withBattery.Contains(from) || !withBattery.Contains(to))
-            return ("isolator.no-battery", $"The isolator of run \"{run.Id}\" has no battery on one of its sides.",
+            return (BuildFaultCodes.IsolatorNoBattery, $"The isolator of run \"{run.Id}\" has no battery on one of its sides.",
                 "an isolator between two batteries");
         if (run.Isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: null })
             return ("isolator.rating-missing", $"Nothing says what the charger of run \"{run.Id}\" gives.", "\"ratedCurrent\"");
         bool pointsBack = run.Isolator!.Kind is not IsolatorKind.Relay && steps[from] > steps[to];
         return pointsBack
-            ? ("isolator.points-back",
+            ? (BuildFaultCodes.IsolatorPointsBack,
                 $"The isolator of run \"{run.Id}\" lets current pass towards the battery that the alternator charges.",
                 "\"from\" on the side of that battery")
             : null;

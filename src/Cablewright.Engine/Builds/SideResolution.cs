@@ -91,7 +91,7 @@ internal sealed class SideResolution
         while (build.Runs[run].Side is not Side.Supply || pieces.SetOf(run) != first) run++;
         faults.Add(new BuildFault(
             $"/runs/{run}/side",
-            "run.side-contradicts",
+            BuildFaultCodes.RunSideContradicts,
             $"Run \"{build.Runs[run].Id}\" is marked supply, but it meets a run that ends at the body or is marked return.",
             "one side for all runs that meet at a junction"));
         return Side.Supply;
@@ -101,7 +101,7 @@ internal sealed class SideResolution
     {
         faults.Add(new BuildFault(
             $"/runs/{run}",
-            "run.side-unclear",
+            BuildFaultCodes.RunSideUnclear,
             $"It does not follow from its places whether run \"{build.Runs[run].Id}\" is supply or return.",
             "\"side\": \"supply\" or \"side\": \"return\""));
         return Side.Supply;

@@ -11,8 +11,6 @@ namespace Cablewright.Engine.Changes;
 /// <summary>More to choose from where conductors are left open. Where prices are stated these say what there is.</summary>
 internal sealed class ChoiceChanges(CompleteBuild build)
 {
-    private const int MostInParallel = 8;
-
     private readonly SizingWishes wishes = build.Stated.Sizing;
 
     /// <summary>A size larger than those to choose from, ever larger.</summary>
@@ -59,8 +57,8 @@ internal sealed class ChoiceChanges(CompleteBuild build)
     /// <summary>More conductors in parallel in an open run that states their count.</summary>
     public Ladder InParallel(int run)
     {
-        int now = build.Runs[run].Wish.Count ?? MostInParallel;
-        return new Ladder(MostInParallel - now, place => new Change
+        int now = build.Runs[run].Wish.Count ?? ConductorChoice.MostInParallel;
+        return new Ladder(ConductorChoice.MostInParallel - now, place => new Change
         {
             Kind = ChangeKind.Parallel,
             Apply = changed => changed.WithConductor(run, wish => wish with { Count = now + place }),

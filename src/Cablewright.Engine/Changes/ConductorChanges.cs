@@ -12,8 +12,6 @@ namespace Cablewright.Engine.Changes;
 /// <summary>Another conductor in a run whose conductor is given.</summary>
 internal sealed class ConductorChanges(CompleteBuild build)
 {
-    private const int MostInParallel = 8;
-
     /// <summary>Ever larger conductors of the same metal, of the sizes to choose from, or else the usual ones.</summary>
     public Ladder Larger(int run) => Sizes(run, size => size.IsLargerThan(Now(run).Conductor.Size), descending: false);
 
@@ -26,7 +24,8 @@ internal sealed class ConductorChanges(CompleteBuild build)
     public Change Best(int run)
     {
         ConductorSize largest = Known.MaxBy(size => size.MetalAreaMm2)!, now = Now(run).Conductor.Size;
-        var best = new ConductorChoice(Conductor.Of(largest.IsLargerThan(now) ? largest : now, Material.Copper), MostInParallel);
+        var best = new ConductorChoice(Conductor.Of(largest.IsLargerThan(now) ? largest : now, Material.Copper),
+            ConductorChoice.MostInParallel);
         double metres = build.Runs[run].LengthMetres * Steps.LeastPercent / 100;
         return To(run, best).And(Change.Unsaid(changed => changed.WithRun(run, each => each with
         {
@@ -59,7 +58,7 @@ internal sealed class ConductorChanges(CompleteBuild build)
     public Ladder InParallel(int run)
     {
         int now = Now(run).Count;
-        return new Ladder(Math.Max(0, MostInParallel - now), place => Of(
+        return new Ladder(Math.Max(0, ConductorChoice.MostInParallel - now), place => Of(
             run, Now(run) with { Count = now + place }, ChangeKind.Parallel,
             $"lay {Text(now + place)} conductors in parallel in run \"{build.Runs[run].Id}\" in place of {Text(now)}"));
     }

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Rules;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Designs;
 
@@ -6,7 +7,7 @@ namespace Cablewright.Engine.Designs;
 public static class FindingCodes
 {
     /// <summary>All of them, by code: of assessments, of audits and of kits.</summary>
-    public static IReadOnlyList<FindingCode> All { get; } =
+    public static IReadOnlyList<CodeMeaning> All { get; } =
         [.. RuleBook.All.Select(rule => rule.Finding).Concat(AuditCodes.All).Concat(KitCodes.All)
             .OrderBy(code => code.Code, StringComparer.Ordinal)];
 }

@@ -18,7 +18,7 @@ internal abstract class Rule(ViolationKind kind, Severity severity, string code,
     public string Figure => figure;
 
     /// <summary>The code of its findings and what they say.</summary>
-    public FindingCode Finding { get; } = new(code, meaning);
+    public CodeMeaning Finding { get; } = new(code, meaning);
 
     /// <summary>It is violated by a run, an amplifier, a battery or another part of the build.</summary>
     protected Violation By(int part, double measured = 0, double limit = 0) => new(kind, severity, part, false, measured, limit);

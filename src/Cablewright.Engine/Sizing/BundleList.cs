@@ -50,9 +50,6 @@ internal sealed class BundleList
 
     public Bundle this[int index] => bundles[index];
 
-    /// <summary>The least resistance among them.</summary>
-    public double LeastOhms => bundles.Min(bundle => bundle.Ohms);
-
     /// <summary>The lightest within a resistance, or infinity.</summary>
     public double LightestWithin(double ohms)
     {

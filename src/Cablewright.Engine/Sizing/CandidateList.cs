@@ -9,7 +9,7 @@ namespace Cablewright.Engine.Sizing;
 internal static class CandidateList
 {
     /// <summary>The most that are laid in parallel where the build states no count.</summary>
-    public const int MostInParallel = 4;
+    public const int MostUnlessAsked = 4;
 
     private static readonly ConductorSize[] UsualAmerican =
         [.. new[] { "18", "16", "14", "12", "10", "8", "6", "4", "2", "1/0", "2/0", "3/0", "4/0" }

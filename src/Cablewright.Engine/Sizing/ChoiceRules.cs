@@ -20,7 +20,7 @@ internal sealed class ChoiceRules
 
     public ChoiceRules(SizingTask task)
     {
-        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(CandidateList.MostInParallel);
+        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(CandidateList.MostUnlessAsked);
         returnBinds = [.. task.Build.Stated.Amplifiers.Select(amplifier => CanReturn(task, candidates, amplifier.Id))];
     }
 

@@ -9,9 +9,9 @@ namespace Cablewright.Engine.Sizing;
 /// <remarks>
 /// <para>Method: branch and bound. A good choice is found first (<see cref="ConstructiveHeuristic"/>). What cannot be part of a
 /// lighter one is left out (<see cref="Relaxation.Tighten"/>). The candidates of the shared runs that are left are then decided
-/// one after another, always in the branch with the least bound, and below that those of each amplifier's own runs (<see
-/// cref="BranchSearch"/>). A branch whose bound does not lie below the best choice known cannot hold a better one. When none is
-/// left, the best is the optimum.</para>
+/// one after another, always in the branch with the least bound, and below that those of each amplifier's own runs
+/// (<see cref="BranchSearch"/>). A branch whose bound does not lie below the best choice known cannot hold a better one. When
+/// none is left, the best is the optimum.</para>
 /// <para>Why that is true: the bound of a branch is the optimum of an easier problem that admits every choice of the branch that
 /// keeps the goal and the rules, each at its own weight; and a choice counts only once the full assessment has passed it. No
 /// other property of the circuit is used, so it holds for loops and several batteries too: there less is certain, the bound is
@@ -161,7 +161,7 @@ internal sealed class GoalSearch
     private bool AcceptUnavoidable(DesignEvaluation? atHand)
     {
         if (task.BrokenByStrongest(goal.MostParallel) is not { } here) return false;
-        if (task.BrokenByStrongest(CandidateList.MostInParallel) is not { } parallel) return false;
+        if (task.BrokenByStrongest(CandidateList.MostUnlessAsked) is not { } parallel) return false;
         return atHand is null
             ? rules.Accept(here, parallel)
             : rules.Accept(here, parallel, [.. atHand.Violations, .. FaultRuleBook.Report(task.Model, atHand).Violations]);

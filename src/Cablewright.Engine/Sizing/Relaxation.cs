@@ -18,9 +18,9 @@ internal readonly record struct RunOption(ConductorChoice Choice, double Weight,
 /// <para>Every choice that keeps the goal g and the rules draws at least the floors of <see cref="LoadLowerBounds"/>, on runs
 /// that have at least the resistances of <see cref="RunLowerBounds"/>. So it also keeps, for each amplifier, Σ i r ≤ g over the
 /// runs of its certain way, i being the least current and r the least resistance: numbers, one for each candidate. What is left
-/// is to choose a candidate for each run so that these sums stay below their limits and the weight is least: a <see
-/// cref="TreeKnapsack"/>, solved exactly. A run that fits into no tree counts with its least loss and its least weight until it
-/// is decided.</para>
+/// is to choose a candidate for each run so that these sums stay below their limits and the weight is least: a
+/// <see cref="TreeKnapsack"/>, solved exactly. A run that fits into no tree counts with its least loss and its least weight
+/// until it is decided.</para>
 /// <para>Once a good choice is known, only what weighs less is of interest (<see cref="Tighten"/>): a candidate that no lighter
 /// solution of the easier problem has is left out, and each amplifier loses at least what it loses in some lighter solution; so
 /// the least currents are larger, so the least resistances and losses are, so more is left out. Each step is proven by the one

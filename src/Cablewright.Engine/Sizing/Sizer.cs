@@ -79,7 +79,7 @@ internal sealed class Sizer
         double target = build.Drop.TargetVolts, hard = build.Drop.HardVolts;
         yield return GoalOf(target, 1);
         if (hard > target) yield return GoalOf(hard, 1);
-        if (task.Open.Any(run => build.Runs[run].Wish.Count is null)) yield return GoalOf(hard, CandidateList.MostInParallel);
+        if (task.Open.Any(run => build.Runs[run].Wish.Count is null)) yield return GoalOf(hard, CandidateList.MostUnlessAsked);
     }
 
     private Goal GoalOf(double volts, int mostParallel) => Goal.Of(volts, mostParallel, task.Model);
@@ -113,7 +113,7 @@ internal sealed class Sizer
     /// </summary>
     private SizedBuild ComeNear()
     {
-        Goal hard = GoalOf(build.Drop.HardVolts, CandidateList.MostInParallel);
+        Goal hard = GoalOf(build.Drop.HardVolts, CandidateList.MostUnlessAsked);
         IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(hard.MostParallel);
         if (task.Evaluate([.. candidates.Select(choices => choices[^1])]) is not { } strongest)
         {

@@ -17,8 +17,6 @@ namespace Cablewright.Engine.Variations;
 /// </remarks>
 internal sealed class Alternatives
 {
-    private const int MostInParallel = 8;
-
     private readonly Variant present;
     private readonly Build frozen;
     private readonly ConductorCosts costs;
@@ -58,7 +56,7 @@ internal sealed class Alternatives
         foreach (Material other in metals.Where(other => other != metal))
             yield return now with { Conductor = Conductor.Of(size, other) };
         if (now.Count > 1) yield return now with { Count = now.Count - 1 };
-        if (now.Count < MostInParallel) yield return now with { Count = now.Count + 1 };
+        if (now.Count < ConductorChoice.MostInParallel) yield return now with { Count = now.Count + 1 };
     }
 
     private AlternativeResult Of(int run, ConductorChoice choice, WorkMeter part)

@@ -1,17 +1,19 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Service.Assessments;
 
 /// <summary>What can be wrong with a query string before its content is looked at.</summary>
-public static class QueryCodes
+internal static class QueryCodes
 {
-    /// <summary>A parameter that the call does not know.</summary>
+    [Meaning("A query parameter that the call does not know; the detail names the nearest known one.")]
     public const string Unknown = "parameter.unknown";
 
-    /// <summary>A parameter given more than once.</summary>
+    [Meaning("A query parameter given more than once.")]
     public const string Repeated = "parameter.repeated";
 
-    /// <summary>A parameter that must be there and is not.</summary>
+    [Meaning("A query parameter that must be there and is not.")]
     public const string Missing = "parameter.missing";
 
-    /// <summary>A parameter that is no number in its range, or no cursor.</summary>
+    [Meaning("A query parameter that is no number in its range, or no cursor.")]
     public const string Unreadable = "parameter.unreadable";
 }

@@ -1,50 +1,52 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Service.Json;
 
 /// <summary>What can be wrong with a body before its content is looked at.</summary>
-public static class ShapeCodes
+internal static class ShapeCodes
 {
-    /// <summary>More bytes than a body may have.</summary>
+    [Meaning("More bytes than a body may have.")]
     public const string TooLarge = "body.too-large";
 
-    /// <summary>No bytes, or only blanks.</summary>
+    [Meaning("No bytes, or only blanks.")]
     public const string Empty = "body.empty";
 
-    /// <summary>Bytes that are not UTF-8.</summary>
+    [Meaning("Bytes that are not UTF-8.")]
     public const string NotUtf8 = "json.not-utf8";
 
-    /// <summary>Not JSON (RFC 8259).</summary>
+    [Meaning("Not JSON (RFC 8259); the detail names line and column.")]
     public const string Malformed = "json.malformed";
 
-    /// <summary>Arrays and objects nested too deeply.</summary>
+    [Meaning("Arrays and objects nested too deeply.")]
     public const string TooDeep = "json.too-deep";
 
-    /// <summary>A member that the contract does not know.</summary>
+    [Meaning("A member that the contract does not know; the detail names the nearest known one.")]
     public const string UnknownMember = "member.unknown";
 
-    /// <summary>A member given twice.</summary>
+    [Meaning("A member given twice.")]
     public const string DuplicateMember = "member.duplicate";
 
-    /// <summary>A member that must be there and is not.</summary>
+    [Meaning("A member that must be there and is not.")]
     public const string MissingMember = "member.missing";
 
-    /// <summary>A null.</summary>
+    [Meaning("A null; what is open is left out.")]
     public const string Null = "value.null";
 
-    /// <summary>A value of another JSON type than the contract's.</summary>
+    [Meaning("A value of another JSON type than the contract's.")]
     public const string WrongType = "value.wrong-type";
 
-    /// <summary>A number with a fraction or an exponent, or beyond 32 bits, where a whole number is due.</summary>
+    [Meaning("A number with a fraction or an exponent, or beyond 32 bits, where a whole number is due.")]
     public const string NotWhole = "number.not-whole";
 
-    /// <summary>A number beyond what a double holds.</summary>
+    [Meaning("A number beyond what a 64-bit float holds.")]
     public const string NumberTooLarge = "number.too-large";
 
-    /// <summary>A word outside the member's list.</summary>
+    [Meaning("A word outside the member's list.")]
     public const string UnknownWord = "word.unknown";
 
-    /// <summary>Text with half of a surrogate pair, which is no character.</summary>
+    [Meaning("Text with half of a surrogate pair, which is no character.")]
     public const string NotText = "text.not-unicode";
 
-    /// <summary>Stands for the faults beyond the <see cref="ShapeReader.MostFaults"/> that are listed.</summary>
+    [Meaning("Stands for the faults beyond those that are listed.")]
     public const string More = "errors.more";
 }

@@ -1,26 +1,28 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Service.Kits;
 
 /// <summary>What can be wrong with the content of a kit, besides what the contract's attributes state.</summary>
-public static class KitCodes
+internal static class KitCodes
 {
-    /// <summary>A number in the body that is not the one in the address.</summary>
+    [Meaning("A kit's number that is not the one in the address.")]
     public const string SkuDiffers = "kit.sku-differs";
 
-    /// <summary>Neither a kit nor a shop's number for one.</summary>
+    [Meaning("A kit check with neither a kit nor a shop and its number for one.")]
     public const string Missing = "kit.missing";
 
-    /// <summary>Both a kit and a shop's number for one.</summary>
+    [Meaning("A kit check with both a kit and a shop's number for one.")]
     public const string Twice = "kit.twice";
 
-    /// <summary>A number that none of the shop's kits has.</summary>
+    [Meaning("A number that none of the shop's kits has.")]
     public const string SkuUnknown = "kit.sku-unknown";
 
-    /// <summary>A cursor that names none of the shop's kits.</summary>
+    [Meaning("A cursor that names none of the shop's kits.")]
     public const string CursorUnknown = "kit.cursor-unknown";
 
-    /// <summary>A part without what makes it useful: a cable's size or length, a fuse's rating.</summary>
+    [Meaning("A part without what it is known by: a cable's size and length, a fuse's rating.")]
     public const string PartMemberMissing = "part.member-missing";
 
-    /// <summary>A figure that a part of this kind does not have.</summary>
+    [Meaning("A figure that a part of this kind does not have.")]
     public const string PartMemberForeign = "part.member-foreign";
 }

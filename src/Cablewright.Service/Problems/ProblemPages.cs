@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Problems;
 
@@ -23,7 +24,7 @@ internal static class ProblemPages
         page.Append("<h1>").Append(Text(kind.Title)).Append("</h1><p>").Append(Text(kind.Meaning)).Append("</p>");
         page.Append($"<p>Status {kind.Status}, code <code>{Text(kind.Code)}</code>.</p>");
         page.Append("<h2>Codes of single faults</h2><dl>");
-        foreach (FaultKind fault in FaultKinds.All)
+        foreach (CodeMeaning fault in FaultKinds.All)
             page.Append("<dt><code>").Append(Text(fault.Code)).Append("</code><dd>").Append(Text(fault.Meaning));
         page.Append("</dl><p><a href=\"/docs\">Documentation</a></p></html>");
         return page.ToString();

@@ -1,38 +1,40 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Service.Quantities;
 
 /// <summary>What can be wrong with a quantity's text.</summary>
-public static class QuantityCodes
+internal static class QuantityCodes
 {
-    /// <summary>No text, or only blanks.</summary>
+    [Meaning("No text, or only blanks, where a quantity is due.")]
     public const string Empty = "quantity.empty";
 
-    /// <summary>More than <see cref="QuantityScanner.LongestText"/> characters.</summary>
+    [Meaning("More text than a quantity may have.")]
     public const string TooLong = "quantity.too-long";
 
-    /// <summary>A comma, which stands for thousands in one country and for decimals in the next.</summary>
+    [Meaning("A comma, which stands for thousands in one country and for decimals in the next.")]
     public const string Comma = "quantity.comma";
 
-    /// <summary>No plain decimal number where one is due: a sign, an exponent, a fraction, a word.</summary>
+    [Meaning("No plain decimal number where one is due.")]
     public const string NotANumber = "quantity.not-a-number";
 
-    /// <summary>A minus sign on something other than a temperature.</summary>
+    [Meaning("A minus sign on something other than a temperature.")]
     public const string Negative = "quantity.negative";
 
-    /// <summary>A number without a unit.</summary>
+    [Meaning("A number without a unit.")]
     public const string UnitMissing = "quantity.unit-missing";
 
-    /// <summary>A unit that is not known here, or is written in wrong capitals.</summary>
+    [Meaning("A unit that is not known here, or is written in wrong capitals.")]
     public const string UnitUnknown = "quantity.unit-unknown";
 
-    /// <summary>The unit of another kind: a voltage where a length is due.</summary>
+    [Meaning("The unit of another kind, such as a voltage where a length is due.")]
     public const string WrongUnit = "quantity.wrong-unit";
 
-    /// <summary>Several parts that are not lengths, or not the larger unit first.</summary>
+    [Meaning("Several parts that are not lengths, or not the larger unit first.")]
     public const string NotASum = "quantity.not-a-sum";
 
-    /// <summary>Below the smallest value accepted.</summary>
+    [Meaning("Below the smallest value accepted.")]
     public const string TooSmall = "quantity.too-small";
 
-    /// <summary>Above the largest value accepted.</summary>
+    [Meaning("Above the largest value accepted.")]
     public const string TooLarge = "quantity.too-large";
 }

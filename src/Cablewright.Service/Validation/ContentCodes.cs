@@ -1,67 +1,69 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Service.Validation;
 
 /// <summary>
 /// What can be wrong with the content of a build that has the right shape, besides its quantities and its circuit.
 /// </summary>
-public static class ContentCodes
+internal static class ContentCodes
 {
-    /// <summary>Text that is no conductor size.</summary>
+    [Meaning("Text that is no conductor size known here.")]
     public const string SizeUnreadable = "size.unreadable";
 
-    /// <summary>Text that is no id.</summary>
+    [Meaning("Text that is no id.")]
     public const string IdMalformed = "id.malformed";
 
-    /// <summary>The id <c>body</c>, which the vehicle's body has.</summary>
+    [Meaning("The id body, which the vehicle's body has.")]
     public const string IdReserved = "id.reserved";
 
-    /// <summary>Too few items in a list.</summary>
+    [Meaning("Too few items in a list.")]
     public const string TooFewItems = "items.too-few";
 
-    /// <summary>Too many items in a list.</summary>
+    [Meaning("Too many items in a list.")]
     public const string TooManyItems = "items.too-many";
 
-    /// <summary>More items in a list than a caller without a key may send.</summary>
+    [Meaning("More items in a list than a caller without a shop's key may send.")]
     public const string TooManyWithoutKey = "items.too-many-without-key";
 
-    /// <summary>An include in a build of a comparison.</summary>
+    [Meaning("An include in a build of a comparison, which has no place to answer it.")]
     public const string IncludeInComparison = "comparison.include";
 
-    /// <summary>Too long a text.</summary>
+    [Meaning("Too long a text.")]
     public const string TextTooLong = "text.too-long";
 
-    /// <summary>A number outside its range.</summary>
+    [Meaning("A number outside its range.")]
     public const string OutOfRange = "number.out-of-range";
 
-    /// <summary>Text that is no currency code.</summary>
+    [Meaning("Text that is no currency code.")]
     public const string CurrencyMalformed = "currency.malformed";
 
-    /// <summary>A ruleset that this release does not carry.</summary>
+    [Meaning("A ruleset that this release does not carry.")]
     public const string RulesetUnknown = "ruleset.unknown";
 
-    /// <summary>A bench report without a measurement.</summary>
+    [Meaning("A bench report with neither strands nor resistance nor mass.")]
     public const string NothingMeasured = "audit.nothing-measured";
 
-    /// <summary>A price without a currency.</summary>
+    [Meaning("A price without a currency.")]
     public const string CurrencyMissing = "currency.missing";
 
-    /// <summary>Both a programme and a crest factor.</summary>
+    [Meaning("Both a programme and a crest factor.")]
     public const string ProgrammeTwice = "amplifier.programme-twice";
 
-    /// <summary>A fuse that is not there and yet has figures.</summary>
+    [Meaning("A fuse that is not fitted and yet has figures.")]
     public const string FuseNotFitted = "fuse.not-fitted";
 
-    /// <summary>An alternator's output curve that does not go from speed to higher speed.</summary>
+    [Meaning("An alternator's output curve that does not go from speed to higher speed.")]
     public const string OutputPointsOutOfOrder = "alternator.points-out-of-order";
 
-    /// <summary>A converter with neither a rated current nor a rated power.</summary>
+    [Meaning("A converter with neither a rated current nor a rated power.")]
     public const string ConverterRatingMissing = "converter.rating-missing";
 
-    /// <summary>A converter with both.</summary>
+    [Meaning("A converter with both a rated current and a rated power.")]
     public const string ConverterRatingTwice = "converter.rating-twice";
 
-    /// <summary>A figure that an isolator of this kind does not have.</summary>
+    [Meaning("A figure that an isolator of this kind does not have.")]
     public const string IsolatorMemberForeign = "isolator.member-foreign";
 
-    /// <summary>A charger without a rated current.</summary>
+    [Meaning("A charger between batteries without a rated current.")]
     public const string IsolatorRatingMissing = "isolator.rating-missing";
 }

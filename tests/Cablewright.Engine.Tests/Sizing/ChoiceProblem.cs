@@ -35,7 +35,7 @@ internal sealed class ChoiceProblem
         [
             GoalOf(Build.Drop.TargetVolts), GoalOf(Build.Drop.HardVolts),
             .. Task.Open.Any(run => Build.Runs[run].Wish.Count is null)
-                ? [GoalOf(Build.Drop.HardVolts, CandidateList.MostInParallel)]
+                ? [GoalOf(Build.Drop.HardVolts, CandidateList.MostUnlessAsked)]
                 : Array.Empty<Goal>(),
         ];
 

@@ -1,9 +1,5 @@
-using System.Reflection;
-using Cablewright.Service.Assessments;
-using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
-using Cablewright.Service.Quantities;
-using Cablewright.Service.Validation;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Tests.Problems;
 
@@ -12,9 +8,10 @@ public class FaultKindTests
     [Fact]
     public void Every_code_is_listed_with_its_meaning()
     {
-        IEnumerable<string> codes = new[] { typeof(ShapeCodes), typeof(QueryCodes), typeof(QuantityCodes), typeof(ContentCodes) }
-            .SelectMany(type => type.GetFields(BindingFlags.Public | BindingFlags.Static))
-            .Select(field => (string)field.GetValue(null)!);
+        Type[] lists =
+            [.. typeof(Program).Assembly.GetTypes().Where(type => type.Name.EndsWith("Codes", StringComparison.Ordinal))];
+        IEnumerable<string> codes = lists.SelectMany(type => CodeMeaning.In(type)).Select(kind => kind.Code);
+        Assert.True(lists.Length >= 5);
         Assert.Empty(codes.Except(FaultKinds.All.Select(kind => kind.Code)));
     }
 
