@@ -1,0 +1,218 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.ShortCircuits;
+using Cablewright.Engine.Tests.Published;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
+using static Cablewright.Engine.Tests.Protection.Drawn;
+using static Cablewright.Engine.Tests.SampleBuilds;
+
+namespace Cablewright.Engine.Tests.ShortCircuits;
+
+/// <summary>
+/// Clearings worked by hand. The battery gives 12 V behind 5 mΩ. Copper at 105 °C, by ASTM B258 and 0.0172414 · 1.02 · 1.33405 Ω
+/// mm²/m: 12 AWG 3.308773 mm² and 7.090516 mΩ/m, 6 AWG 1.763744 mΩ/m, 1/0 AWG 0.438726 mΩ/m; 0.2 mΩ of joints on each run. A fuse
+/// has 0.1 V (ANL) or 0.13 V (type C blade) at its rating. Withstand by IEC 60364-4-43, t = k² S² / I² to 5 s, with the constants
+/// of IEC 60364-5-54: k² = 0.00345 · 254.5 / 1.724138e-5 · ln((234.5 + 160) / (234.5 + θ)), 14887.55 from 60 °C, 7646.21 from
+/// 105 °C.
+/// </summary>
+public class ClearingsTests
+{
+    private const double Tolerance = 1e-5;
+
+    /// <summary>
+    /// 40 A blade, 5 + 2 · (7.090516 + 0.2) + 3.25 = 22.831032 mΩ: 525.6004 A, 13.1 times the rating: beyond the last point of
+    /// the gates, at 600 % 0.15 s. 14887.55 · 3.308773² / 525.6004² = 0.589992 s. Over the body it would be more current.
+    /// </summary>
+    [Fact]
+    public void A_fuse_that_opens_before_the_conductor_is_hurt_is_in_time()
+    {
+        Clearing clearing = Assert.Single(Worst(60, Thin(FuseFamilyName.BladeC, 40)));
+        Assert.Equal((0, 0, "main near"), (clearing.Run, clearing.Battery, DeviceOf(clearing, "main")));
+        Near.Relative(525.6004, clearing.DeviceAmps, Tolerance, "fuse, A");
+        Near.Relative(525.6004, clearing.ConductorAmps, Tolerance, "conductor, A");
+        Near.Relative(0.15, clearing.ClearingSeconds!.Value, Tolerance, "opening, s");
+        Near.Relative(0.589992, clearing.WithstandSeconds, Tolerance, "withstand, s");
+        Near.Relative(0.15 / 0.589992, clearing.Strain, Tolerance, "strain");
+        Assert.True(clearing.IsInTime);
+    }
+
+    /// <summary>
+    /// The fault is at the end at which the run carries more of it: 525.6004 A at the start of one written towards its battery.
+    /// </summary>
+    [Fact]
+    public void A_run_that_is_written_towards_its_battery_clears_alike()
+    {
+        FuseWish wish = new() { RatingAmps = 40, Family = FuseFamilyName.BladeC };
+        Run main = Wire("main", "bass", "starter", "12 AWG") with { FarFuse = wish };
+        Clearing clearing = Assert.Single(Worst(60, Of(main).WithRun("return", run => run.Sized("12 AWG"))));
+        Assert.Equal("main far", DeviceOf(clearing, "main"));
+        Near.Relative(525.6004, clearing.DeviceAmps, Tolerance, "fuse, A");
+        Near.Relative(0.589992, clearing.WithstandSeconds, Tolerance, "withstand, s");
+    }
+
+    /// <summary>
+    /// ANL 100 A, 20.581032 mΩ: 583.0611 A, 5.830611 times the rating. Between 5 s at 350 % and 1 s at 600 % (from memory),
+    /// straight on logarithmic scales: 5 · 0.2^(ln(5.830611/3.5) / ln(6/3.5)) = 1.089274 s. 14887.55 · 3.308773² / 583.0611² =
+    /// 0.479434 s.
+    /// </summary>
+    [Fact]
+    public void A_fuse_that_opens_after_the_conductor_is_hurt_is_too_late()
+    {
+        Clearing clearing = Assert.Single(Worst(60, Thin(FuseFamilyName.Anl, 100)));
+        Near.Relative(1.089274, clearing.ClearingSeconds!.Value, Tolerance, "opening, s");
+        Near.Relative(0.479434, clearing.WithstandSeconds, Tolerance, "withstand, s");
+        Assert.False(clearing.IsInTime);
+    }
+
+    /// <summary>
+    /// 20 m there and back behind the 40 A blade: 292.2706 mΩ, 41.0578 A, 1.0264 times the rating, below 135 %.
+    /// </summary>
+    [Fact]
+    public void Where_opening_is_not_certain_it_is_not_in_time_and_nothing_is_worse()
+    {
+        Build build = Thin(FuseFamilyName.BladeC, 40);
+        build = build with { Runs = [.. build.Runs.Select(run => run with { LengthMetres = 20 })] };
+        Clearing clearing = Assert.Single(Worst(60, build));
+        Near.Relative(41.0578, clearing.DeviceAmps, Tolerance, "fuse, A");
+        Assert.Null(clearing.ClearingSeconds);
+        Assert.Equal(double.PositiveInfinity, clearing.Strain);
+        Assert.False(clearing.IsInTime);
+    }
+
+    /// <summary>
+    /// From 105 °C 7646.21 · 3.308773² / 525.6004² = 0.303018 s, and so from 200 °C, at which it is judged elsewhere.
+    /// </summary>
+    [Theory]
+    [InlineData(60, 0.589992)]
+    [InlineData(105, 0.303018)]
+    [InlineData(200, 0.303018)]
+    public void The_conductor_starts_as_hot_as_it_works_at_most_at_its_rating(double celsius, double seconds) => Near.Relative(
+        seconds, Assert.Single(Worst(celsius, Thin(FuseFamilyName.BladeC, 40))).WithstandSeconds, Tolerance, "withstand, s");
+
+    /// <summary>
+    /// Two conductors with a blade of 40 A each: 5 + 7.090516/2 + 0.2 + 3.25/2 + 7.290516 = 17.660774 mΩ, 679.4719 A in both
+    /// fuses and 339.7360 A in each conductor: 14887.55 · 3.308773² / 339.7360² = 1.412128 s.
+    /// </summary>
+    [Fact]
+    public void Parallel_conductors_share_the_fault()
+    {
+        FuseWish wish = new() { RatingAmps = 40, Family = FuseFamilyName.BladeC, PerConductor = true };
+        Run two = Wire("main", "starter", "bass", "12 AWG").Times(2) with { Fuse = wish };
+        Clearing clearing = Assert.Single(Worst(60, Of(two).WithRun("return", run => run.Sized("12 AWG"))));
+        Near.Relative(679.4719, clearing.DeviceAmps, Tolerance, "fuses, A");
+        Near.Relative(339.7360, clearing.ConductorAmps, Tolerance, "conductor, A");
+        Near.Relative(1.412128, clearing.WithstandSeconds, Tolerance, "withstand, s");
+    }
+
+    /// <summary>
+    /// Two ways to a block, each behind 100 A: 0.5 m of 1/0, 0.219363 + 0.2 + 1 = 1.419363 mΩ, and 2 m of 6 AWG, 4.727487 mΩ,
+    /// together 1.091619 mΩ. With the battery and 1 m of 6 AWG each way 10.019106 mΩ: 1197.712 A, of which 276.5624 A over the
+    /// second way: 2.765624 times its rating, between 15 s at 200 % and 5 s at 350 %: 15 · (1/3)^(ln(2.765624/2) / ln(3.5/2)) =
+    /// 7.938740 s. The other has 921 A and opens within 1 s.
+    /// </summary>
+    [Fact]
+    public void Of_several_fuses_that_carry_the_fault_the_slowest_decides()
+    {
+        Clearing feed = ClearingOf("feed", TwoWays(
+            Fused("first", "starter", "block") with { LengthMetres = 0.5 },
+            Fused("second", "starter", "block", 100, "6 AWG") with { LengthMetres = 2 }));
+        Assert.Equal("second near", DeviceOf(feed, "first", "second"));
+        Near.Relative(276.5624, feed.DeviceAmps, Tolerance, "fuse, A");
+        Near.Relative(1197.712, feed.ConductorAmps, Tolerance, "conductor, A");
+        Near.Relative(7.938740, feed.ClearingSeconds!.Value, Tolerance, "opening, s");
+    }
+
+    /// <summary>
+    /// The second way is 20 m of 18 AWG behind a blade of 10 A, 583.2990 mΩ beside 0.752696 mΩ: it carries 0.129 % of a fault,
+    /// 1.6 A of 1239.770 A, and its fuse would never open. So it is not asked, and a fault at the end of that way is none of it.
+    /// </summary>
+    [Fact]
+    public void What_carries_less_than_a_hundredth_of_a_fault_has_no_part_in_it()
+    {
+        Build build = TwoWays(
+            Fused("first", "starter", "block", 300) with { LengthMetres = 0.5 },
+            Wire("second", "starter", "block", "18 AWG") with
+            {
+                LengthMetres = 20,
+                Fuse = new FuseWish { RatingAmps = 10, Family = FuseFamilyName.BladeC },
+            });
+        Clearing feed = ClearingOf("feed", build);
+        Assert.Equal("first near", DeviceOf(feed, "first", "second"));
+        Near.Relative(1238.172, feed.DeviceAmps, Tolerance, "fuse, A");
+        Assert.Equal([0, 2], Worst(60, build).Select(clearing => clearing.Run));
+    }
+
+    /// <summary>
+    /// 1 m of 6 AWG behind 100 A. From the starter battery 9.927487 mΩ, 1208.765 A: 1 s against 14887.55 · 13.301768² / 1208.765²
+    /// = 1.802844 s, a strain of 0.5547. From a rear battery of 50 mΩ over the tie 56.871605 mΩ, 211.0016 A: 13.503197 s, against
+    /// at least the adiabatic 59.2 s, a strain of at most 0.23. One of 100 mΩ gives 112.2843 A, at which 100 A need not open.
+    /// </summary>
+    [Theory]
+    [InlineData(0.05, 0, 1.0)]
+    [InlineData(0.10, 1, null)]
+    public void Of_several_batteries_the_one_with_the_worse_strain_decides(double rearOhms, int battery, double? seconds)
+    {
+        Build build = Of(
+            Fused("main", "starter", "bass", 100, "6 AWG"), Fused("tie", "starter", "rear", 300) with { FarFuse = Anl(300) });
+        Clearing main = ClearingOf("main", build.WithBattery("rear", rear => rear with { InternalOhms = rearOhms }));
+        Assert.Equal((battery, seconds), (main.Battery, main.ClearingSeconds));
+        if (battery == 0) Near.Relative(1 / 1.802844, main.Strain, Tolerance, "strain");
+        else Near.Relative(112.2843, main.DeviceAmps, Tolerance, "fuse, A");
+    }
+
+    /// <summary>
+    /// A run without a fuse before it has no clearing, nor has one with a battery on its side of the fuse; the others come in the
+    /// order of the build.
+    /// </summary>
+    [Fact]
+    public void Only_protected_supply_runs_are_cleared_in_the_order_of_the_build()
+    {
+        Assert.Empty(Worst(60, Of(Wire("main", "starter", "bass"))));
+        Assert.Equal([0, 1], Cleared(Wire("feed", "block", "bass"), Fused("main", "starter", "block")));
+        Assert.Equal([1], Cleared(Wire("main", "starter", "block"), Fused("feed", "block", "bass")));
+        Assert.Equal(
+            [2], Cleared(Wire("front", "starter", "joint"), Fused("back", "joint", "rear"), Fused("feed", "rear", "bass")));
+
+        static IEnumerable<int> Cleared(params Run[] runs) => Worst(60, Of(runs)).Select(clearing => clearing.Run);
+    }
+
+    /// <summary>To the six digits that an answer shows, the same time is in time.</summary>
+    [Theory]
+    [InlineData(2.0, 2.0, true)]
+    [InlineData(2.0000001, 2.0, true)]
+    [InlineData(2.0001, 2.0, false)]
+    [InlineData(1.9999, 2.0, true)]
+    [InlineData(1000.0, double.PositiveInfinity, true)]
+    [InlineData(null, double.PositiveInfinity, false)]
+    public void It_is_in_time_if_the_fuse_opens_no_later_than_the_conductor_withstands(
+        double? opens, double withstands, bool isInTime)
+    {
+        var clearing = new Clearing(0, 0, default, 100, 100, opens, withstands);
+        Assert.Equal(isInTime, clearing.IsInTime);
+        Assert.Equal(opens / withstands ?? double.PositiveInfinity, clearing.Strain);
+    }
+
+    /// <summary>1 m of 12 AWG there and back.</summary>
+    private static Build Thin(FuseFamilyName family, double rating) => Of(
+            Wire("main", "starter", "bass", "12 AWG") with { Fuse = new FuseWish { RatingAmps = rating, Family = family } })
+        .WithRun("return", run => run.Sized("12 AWG"));
+
+    private static Build TwoWays(Run first, Run second) => Of(first, second, Wire("feed", "block", "bass", "6 AWG"));
+
+    private static Clearing ClearingOf(string run, Build build)
+    {
+        int index = build.Runs.TakeWhile(each => each.Id != run).Count();
+        return Worst(60, build).Single(clearing => clearing.Run == index);
+    }
+
+    private static string DeviceOf(Clearing clearing, params string[] runs) =>
+        $"{runs[clearing.ProtectiveDevice.Run]} {(clearing.ProtectiveDevice.End.IsFar ? "far" : "near")}";
+
+    private static IReadOnlyList<Clearing> Worst(double celsius, Build build)
+    {
+        BuildModel model = ModelOf(build);
+        DesignEvaluation evaluation = EvaluationAt(celsius, model);
+        return new Clearings(model, evaluation, new FaultCurrents(model, evaluation.Design)).Worst();
+    }
+}
