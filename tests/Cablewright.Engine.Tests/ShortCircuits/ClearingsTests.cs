@@ -207,7 +207,7 @@ public class ClearingsTests
     }
 
     private static string DeviceOf(Clearing clearing, params string[] runs) =>
-        $"{runs[clearing.ProtectiveDevice.Run]} {(clearing.ProtectiveDevice.End.IsFar ? "far" : "near")}";
+        $"{runs[clearing.Device.Run]} {(clearing.Device.End.IsFar ? "far" : "near")}";
 
     private static IReadOnlyList<Clearing> Worst(double celsius, Build build)
     {

@@ -170,11 +170,11 @@ public class OverloadTests
     /// <summary>By 20,000 equal steps; for ever is ten hours, of which nothing is left of the start.</summary>
     private static double Reached(Conductor conductor, double amps, double seconds, double start = Air)
     {
-        const int steps = 20_000;
+        const int Steps = 20_000;
         var balance = HeatBalance.Of(conductor);
-        double step = Math.Min(seconds, 36_000) / steps, celsius = start;
+        double step = Math.Min(seconds, 36_000) / Steps, celsius = start;
         double stored = WarmingTests.Stored(conductor, balance.OuterMetres);
-        for (int i = 0; i < steps; i++)
+        for (int i = 0; i < Steps; i++)
             celsius += step / stored * (amps * amps * conductor.OhmsPerMetre(celsius) - balance.LeavingWatts(celsius, Air));
         return celsius;
     }
