@@ -1,4 +1,5 @@
 using Cablewright.Engine.Materials;
+using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Kits;
 
@@ -32,12 +33,12 @@ internal sealed class WirePlan
     private void Take(WirePiece piece, List<Stock> stock)
     {
         double bare = piece.Run.LengthMetres;
-        Stock taken = stock.Find(left => left.Metres >= piece.CutMetres)
-            ?? stock.Find(left => left.Metres >= bare)
+        Stock taken = stock.Find(left => left.Reaches(piece.CutMetres))
+            ?? stock.Find(left => left.Reaches(bare))
             ?? stock.MaxBy(left => left.Metres)!;
         byRun.TryAdd(piece.Run.Id, taken.Wire);
-        if (taken.Metres < piece.CutMetres)
-            shortages.Add(new WireShortage(piece, taken.Wire, Math.Max(taken.Metres, 0), IsHard: taken.Metres < bare));
+        if (!taken.Reaches(piece.CutMetres))
+            shortages.Add(new WireShortage(piece, taken.Wire, Math.Max(taken.Metres, 0), IsHard: !taken.Reaches(bare)));
         taken.Metres -= piece.CutMetres;
     }
 
@@ -46,6 +47,8 @@ internal sealed class WirePlan
         public KitWire Wire { get; } = wire;
 
         public double Metres { get; set; } = metres;
+
+        public bool Reaches(double wanted) => !Significant.Exceeds(wanted, Metres);
     }
 }
 

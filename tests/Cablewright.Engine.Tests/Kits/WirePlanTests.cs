@@ -32,6 +32,11 @@ public class WirePlanTests
         Assert.Equal(("main", 5.2, false), (shortage.Piece.Run.Id, shortage.LeftMetres, shortage.IsHard));
     }
 
+    /// <summary>6 m and a tenth are 6.6 m, which 64-bit floats make 6.6000000000000005 m.</summary>
+    [Fact]
+    public void A_cable_of_just_the_length_is_no_shortage() =>
+        Assert.Empty(Plan([Needs("main", 6)], Cable("4 AWG", 6.6)).Shortages);
+
     /// <summary>5 m reach exactly over 5 m; 4.9 m do not.</summary>
     [Theory]
     [InlineData(5, false)]
