@@ -17,7 +17,6 @@ internal sealed class FuseChosen() : FuseRule(
     protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)
     {
         if (fuse.Decided is Decided.Given) return null;
-        bool noneFits = RunEnd.Of(end.Run).Any(each => NoneFits.Check(facts, each) is not null);
-        return noneFits ? null : At(end, fuse.RatingAmps);
+        return (NoneFits.Check(facts, end) ?? NoneFits.Check(facts, end.Other)) is null ? At(end, fuse.RatingAmps) : null;
     }
 }
