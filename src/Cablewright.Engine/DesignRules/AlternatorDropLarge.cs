@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>Much voltage is lost in the alternator's own cable at its rated current.</summary>
 internal sealed class AlternatorDropLarge() : RunRule(
     ViolationKind.AlternatorDropLarge, Severity.Caution, "alternator.cable-drop-large", "alternator.cable-drop",
     "Much voltage is lost in the alternator's own cable at its rated current.")

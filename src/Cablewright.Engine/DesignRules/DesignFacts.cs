@@ -45,6 +45,9 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
     public bool IsAlternatorCable(int run) =>
         Build.AlternatorPlace is { } place && (Build.Runs[run].From == place || Build.Runs[run].To == place);
 
+    /// <summary>Whether a run is fed by a battery at an end with no fuse there.</summary>
+    public bool IsUnfusedAtBattery(RunEnd end) => design.FuseAt(end) is null && Topology.IsAtBattery(end);
+
     /// <summary>
     /// How well the runs at an amplifier conduct, in metres to the ohm at 20 °C: its strongest supply run, since another may only
     /// pass the supply on, and its returns together.

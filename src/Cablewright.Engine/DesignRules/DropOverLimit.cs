@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>More voltage is lost on the way to the amplifier and back than the limit allows.</summary>
 internal sealed class DropOverLimit() : AmplifierRule(
     ViolationKind.DropOverLimit, Severity.Fail, "amplifier.drop-over-limit", "drop.limit",
     "More voltage is lost on the way to the amplifier and back than the limit allows.")

@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>More voltage is lost on the way to the amplifier and back than the design target allows.</summary>
 internal sealed class DropOverTarget() : AmplifierRule(
     ViolationKind.DropOverTarget, Severity.Caution, "amplifier.drop-over-target", "drop.target",
     "More voltage is lost on the way to the amplifier and back than the design target allows.")

@@ -6,7 +6,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The fuse will open in normal use.</summary>
 internal sealed class FuseBelowLoad() : FuseRule(
     ViolationKind.FuseBelowLoad, Severity.Fail, "fuse.below-load", "fuse.min-of-load",
     "The fuse will open in normal use.")

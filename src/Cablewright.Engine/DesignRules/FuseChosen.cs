@@ -5,7 +5,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>A fuse was left out and one is needed: it must be fitted.</summary>
 /// <remarks>Where no fuse fits a run, asking for one would contradict that.</remarks>
 internal sealed class FuseChosen() : FuseRule(
     ViolationKind.FuseChosen, Severity.Caution, "fuse.must-be-fitted", "fuse.at-source",

@@ -6,7 +6,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The fuse carries the load at room temperature, but not for long where it stands.</summary>
 internal sealed class FuseHotBelowLoad() : FuseRule(
     ViolationKind.FuseHotBelowLoad, Severity.Caution, "fuse.below-load-when-hot", "fuse.hot-min-of-load",
     "The fuse carries the load at room temperature, but not for long where it stands.")

@@ -5,7 +5,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>A fuse stands in a return.</summary>
 internal sealed class FuseInReturn() : RunRule(
     ViolationKind.FuseInReturn, Severity.Caution, "fuse.in-return", "fuse.none-in-return",
     "A fuse stands in a return.")

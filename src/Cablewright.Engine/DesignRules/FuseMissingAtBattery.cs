@@ -4,12 +4,11 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>A battery feeds the run with no fuse between.</summary>
 internal sealed class FuseMissingAtBattery() : EndRule(
     ViolationKind.FuseMissingAtBattery, Severity.Fail, "fuse.missing-at-battery", "fuse.at-source",
     "A battery feeds the run with no fuse between.")
 {
     /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, RunEnd end) =>
-        facts.Design.FuseAt(end) is null && facts.Topology.IsAtBattery(end) && !facts.IsAlternatorCable(end.Run) ? At(end) : null;
+        facts.IsUnfusedAtBattery(end) && !facts.IsAlternatorCable(end.Run) ? At(end) : null;
 }

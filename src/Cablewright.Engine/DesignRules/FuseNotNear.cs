@@ -6,7 +6,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The fuse is within the limit, but stricter rules ask for it nearer.</summary>
 internal sealed class FuseNotNear() : FuseRule(
     ViolationKind.FuseNotNear, Severity.Info, "fuse.not-near-source", "fuse.near-distance",
     "The fuse is within the limit, but stricter rules ask for it nearer.")

@@ -5,7 +5,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The fuse family is not made in this rating.</summary>
 internal sealed class FuseNotStandard() : FuseRule(
     ViolationKind.FuseNotStandard, Severity.Caution, "fuse.not-standard-rating", "fuse.standard-rating",
     "The fuse family is not made in this rating.")

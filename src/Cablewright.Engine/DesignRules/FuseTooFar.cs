@@ -6,7 +6,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>Too much conductor lies unguarded between the source and its fuse.</summary>
 internal sealed class FuseTooFar() : FuseRule(
     ViolationKind.FuseTooFar, Severity.Fail, "fuse.too-far-from-source", "fuse.max-distance",
     "Too much conductor lies unguarded between the source and its fuse.")

@@ -6,7 +6,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The fuse is not rated for the highest system voltage.</summary>
 internal sealed class FuseVoltageTooLow() : FuseRule(
     ViolationKind.FuseVoltageTooLow, Severity.Fail, "fuse.voltage-rating-too-low", "fuse.voltage-rating",
     "The fuse is not rated for the highest system voltage.")

@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The isolator carries more than it is rated for.</summary>
 internal sealed class IsolatorOverRated() : RunRule(
     ViolationKind.IsolatorOverRated, Severity.Fail, "isolator.over-rating", "isolator.max-of-rating",
     "The isolator carries more than it is rated for.")

@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>Nothing says what the isolator may carry.</summary>
 /// <remarks>A charger limits itself; relay and diode carry what comes.</remarks>
 internal sealed class IsolatorUnrated() : RunRule(
     ViolationKind.IsolatorUnrated, Severity.Caution, "isolator.rating-unknown", "isolator.max-of-rating",

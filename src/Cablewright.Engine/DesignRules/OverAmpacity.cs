@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The conductor carries more than it may without end in its surroundings.</summary>
 internal sealed class OverAmpacity() : RunRule(
     ViolationKind.OverAmpacity, Severity.Fail, "run.over-ampacity", "heat.max-of-ampacity",
     "The conductor carries more than it may without end in its surroundings.")

@@ -5,7 +5,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>Parallel conductors share a fuse that is too large for one of them alone.</summary>
 internal sealed class ParallelUnprotected() : EndRule(
     ViolationKind.ParallelUnprotected, Severity.Fail, "run.parallel-unguarded", "fuse.one-per-conductor",
     "Parallel conductors share a fuse that is too large for one of them alone.")

@@ -6,7 +6,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The amplifier's own fuses do not carry what its rated output would draw.</summary>
 internal sealed class RatingAboveOnBoardFuse() : AmplifierRule(
     ViolationKind.RatingAboveOnBoardFuse, Severity.Caution, "amplifier.rating-above-fuse", "load.on-board-fuse",
     "The amplifier's own fuses do not carry what its rated output would draw.")

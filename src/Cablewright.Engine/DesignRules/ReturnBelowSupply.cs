@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The amplifier's return conducts worse than its supply.</summary>
 internal sealed class ReturnBelowSupply() : AmplifierRule(
     ViolationKind.ReturnBelowSupply, Severity.Caution, "amplifier.return-below-supply", "return.not-below-supply",
     "The amplifier's return conducts worse than its supply.")

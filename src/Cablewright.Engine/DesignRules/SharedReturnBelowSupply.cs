@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>A return that several amplifiers share conducts worse than what supplies them.</summary>
 /// <remarks>
 /// Where several amplifiers have no other way back, the return that they share stands against the strongest supply run that
 /// they share, or, where each has its own, against these together.

@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The amplifier hangs on a battery that nothing charges.</summary>
 internal sealed class SupplyNotCharged() : AmplifierRule(
     ViolationKind.SupplyNotCharged, Severity.Caution, "amplifier.supply-not-charged", "supply.charging-reach",
     "The amplifier hangs on a battery that nothing charges.")

@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The surroundings are as hot as the insulation may be, so the conductor may carry nothing.</summary>
 internal sealed class SurroundingsTooHot() : RunRule(
     ViolationKind.SurroundingsTooHot, Severity.Fail, "run.surroundings-above-insulation", "heat.max-of-ampacity",
     "The surroundings are as hot as the insulation may be, so the conductor may carry nothing.")

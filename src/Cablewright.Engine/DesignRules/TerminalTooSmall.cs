@@ -5,7 +5,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
-/// <summary>The conductor does not fit a terminal that it ends in.</summary>
 internal sealed class TerminalTooSmall() : RunRule(
     ViolationKind.TerminalTooSmall, Severity.Fail, "run.larger-than-terminal", "terminal.largest-conductor",
     "The conductor does not fit a terminal that it ends in.")

@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Evaluation;
 
-/// <summary>The wiring cannot carry the rated output at any voltage; the largest output that it can carry is given.</summary>
 internal sealed class VoltageCollapse() : Rule(
     ViolationKind.VoltageCollapse, Severity.Fail, "circuit.voltage-collapse", "circuit.solvable-output",
     "The wiring cannot carry the rated output at any voltage; the largest output that it can carry is given.")

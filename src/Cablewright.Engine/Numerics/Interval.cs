@@ -28,8 +28,5 @@ public readonly record struct Interval(double Estimate, double Least, double Mos
     /// <summary>The same times an exact factor above 0.</summary>
     public Interval Times(double factor) => new(Estimate * factor, Least * factor, Most * factor);
 
-    /// <summary>Whether a value lies within the bounds.</summary>
-    public bool Contains(double value) => value >= Least && value <= Most;
-
     private const double SmallestShare = 1e-3;
 }

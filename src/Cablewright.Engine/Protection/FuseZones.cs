@@ -60,7 +60,7 @@ internal sealed class FuseZones
         if (design.FuseAt(end) is not { } fuse) return;
         int body = zones.SetOf(Body(end.Run)), node = zones.SetOf(topology.NodeAt(end));
         if (body == node) return;
-        var edge = new Edge(new ProtectiveDevice(end, fuse, fuse.TotalRatingAmps(design.Conductors[end.Run].Count)), body, node);
+        var edge = new Edge(new ProtectiveDevice(end, fuse, design.TotalRatingAmpsAt(end)), body, node);
         (edges[body] ??= []).Add(edge);
         (edges[node] ??= []).Add(edge);
     }

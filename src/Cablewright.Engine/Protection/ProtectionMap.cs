@@ -58,7 +58,7 @@ internal sealed class ProtectionMap
         for (int i = 0; i < runs.Length; i++)
         {
             var end = new RunEnd(runs[i], topology.NodeAt(RunEnd.Far(runs[i])) == node);
-            entering[end.Index] = Math.Min(into[i], TotalRating(end));
+            entering[end.Index] = Math.Min(into[i], design.TotalRatingAmpsAt(end));
         }
     }
 
@@ -73,13 +73,10 @@ internal sealed class ProtectionMap
         foreach (int run in topology.Outwards)
         {
             RunEnd fed = topology.FedEndOf(run);
-            double enters = Math.Min(atNode[topology.NodeAt(fed)], TotalRating(fed));
+            double enters = Math.Min(atNode[topology.NodeAt(fed)], design.TotalRatingAmpsAt(fed));
             entering[fed.Index] = enters;
             entering[fed.Other.Index] = 0;
-            atNode[topology.NodeAt(fed.Other)] = Math.Min(enters, TotalRating(fed.Other));
+            atNode[topology.NodeAt(fed.Other)] = Math.Min(enters, design.TotalRatingAmpsAt(fed.Other));
         }
     }
-
-    private double TotalRating(RunEnd end) =>
-        design.FuseAt(end)?.TotalRatingAmps(design.Conductors[end.Run].Count) ?? double.PositiveInfinity;
 }

@@ -39,8 +39,7 @@ internal sealed class SupplyFlow
     {
         this.topology = topology;
         int runs = design.Conductors.Length;
-        capacity = [.. Enumerable.Range(0, runs).Select(run => RunEnd.Of(run).Min(
-            end => design.FuseAt(end)?.TotalRatingAmps(design.Conductors[run].Count) ?? double.PositiveInfinity))];
+        capacity = [.. Enumerable.Range(0, runs).Select(run => RunEnd.Of(run).Min(design.TotalRatingAmpsAt))];
         isFused = [.. capacity.Select(double.IsFinite)];
         used = new double[runs];
         before = new double[runs];

@@ -5,7 +5,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>The fuse opens in time by a time-current band that is only recalled: check the part's own.</summary>
 internal sealed class BandRecalled() : FaultRule(
     ViolationKind.BandRecalled, Severity.Caution, "fuse.band-from-memory", "fuse.opens-in-time",
     "The fuse opens in time by a time-current band that is only recalled: check the part's own.")

@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>Much voltage is lost in the body and the battery's strap.</summary>
 internal sealed class BodyDropLarge() : Rule(
     ViolationKind.BodyDropLarge, Severity.Caution, "return.body-drop-large", "return.body-drop",
     "Much voltage is lost in the body and the battery's strap.")

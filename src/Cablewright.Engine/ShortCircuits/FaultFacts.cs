@@ -1,7 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Evaluation;
-using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Network;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Wiring;
@@ -56,9 +55,6 @@ internal sealed class FaultFacts
     /// <summary>The smallest fault at an end of a run, fed by one battery alone.</summary>
     public FaultCircuit.Fault SmallestAt(RunEnd end, int battery) => faults.SmallestAt(Model.Topology.NodeAt(end), battery);
 
-    private ProtectiveDevice DeviceAt(RunEnd end)
-    {
-        FittedFuse fuse = Evaluation.Design.FuseAt(end)!;
-        return new ProtectiveDevice(end, fuse, fuse.TotalRatingAmps(Evaluation.Design.Conductors[end.Run].Count));
-    }
+    private ProtectiveDevice DeviceAt(RunEnd end) =>
+        new(end, Evaluation.Design.FuseAt(end)!, Evaluation.Design.TotalRatingAmpsAt(end));
 }

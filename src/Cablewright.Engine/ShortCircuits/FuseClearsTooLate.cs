@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>The conductor is hurt before the fuse opens on the smallest short-circuit current.</summary>
 internal sealed class FuseClearsTooLate() : ClearingRule(
     ViolationKind.FuseClearsTooLate, Severity.Fail, "fuse.opens-too-late", "fuse.opens-in-time",
     "The conductor is hurt before the fuse opens on the smallest short-circuit current.")

@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>The smallest short-circuit current is too small for the fuse to open with certainty.</summary>
 internal sealed class FuseMayNotOpen() : ClearingRule(
     ViolationKind.FuseMayNotOpen, Severity.Fail, "fuse.may-not-open", "fuse.opens-in-time",
     "The smallest short-circuit current is too small for the fuse to open with certainty.")

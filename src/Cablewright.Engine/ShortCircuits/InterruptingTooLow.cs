@@ -6,7 +6,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>The fuse cannot interrupt the largest short-circuit current.</summary>
 internal sealed class InterruptingTooLow() : FaultRule(
     ViolationKind.InterruptingTooLow, Severity.Fail, "fuse.interrupting-rating-too-low", "fuse.interrupting-rating",
     "The fuse cannot interrupt the largest short-circuit current.")

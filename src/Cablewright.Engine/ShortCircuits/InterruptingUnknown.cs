@@ -6,10 +6,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>
-/// The largest short-circuit current is above what the fuse family is known to interrupt, and the part's own rating is
-/// not stated.
-/// </summary>
 internal sealed class InterruptingUnknown() : FaultRule(
     ViolationKind.InterruptingUnknown, Severity.Caution, "fuse.interrupting-rating-unknown", "fuse.interrupting-rating",
     "The largest short-circuit current is above what the fuse family is known to interrupt, and the part's "

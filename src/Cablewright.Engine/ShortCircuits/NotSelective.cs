@@ -8,7 +8,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>In a short circuit the fuse before may open first.</summary>
 /// <remarks>
 /// In a fault downstream of a fuse, every other fuse that carries it and does not protect the same run should hold longer.
 /// </remarks>
@@ -22,7 +21,7 @@ internal sealed class NotSelective() : FaultRule(
         for (int battery = 0; battery < facts.Build.Batteries.Count; battery++)
         {
             FaultCircuit.Fault fault = facts.SmallestAt(end.Other, battery);
-            double totalRating = fuse.TotalRatingAmps(facts.Evaluation.Design.Conductors[end.Run].Count);
+            double totalRating = facts.Evaluation.Design.TotalRatingAmpsAt(end);
             double own = Math.Abs(fault.BranchAmps(end.Run));
             if (fuse.Family.TimeCurrentBand.SlowestSeconds(own / totalRating) is not { } slowest) continue;
             foreach (ProtectiveDevice upstream in facts.Fuses)

@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
-/// <summary>On a moderate overload the conductor gets too hot before the fuse opens.</summary>
 internal sealed class OverloadHurts() : ClearingRule(
     ViolationKind.OverloadHurts, Severity.Caution, "fuse.overload-hurts-conductor", "fuse.overload",
     "On a moderate overload the conductor gets too hot before the fuse opens.")

@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>The work budget ended before the choice of the open conductors was finished.</summary>
 internal sealed class BudgetReached() : Rule(
     ViolationKind.BudgetReached, Severity.Info, "sizing.budget-reached", "sizing.work-budget",
     "The work budget ended before the choice of the open conductors was finished.")

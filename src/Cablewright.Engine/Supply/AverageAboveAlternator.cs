@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>On its programme the system draws more than the alternator has left: the battery empties while driving.</summary>
 internal sealed class AverageAboveAlternator() : SupplyRule(
     ViolationKind.AverageAboveAlternator, Severity.Caution, "supply.average-above-alternator", "supply.average-of-available",
     "On its programme the system draws more than the alternator has left: the battery empties while driving.")

@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>What hangs on a battery draws more on average than the charger before it gives: that battery empties.</summary>
 /// <remarks>A group behind a charger is named by the charger's run.</remarks>
 internal sealed class AverageAboveCharger() : SupplyRule(
     ViolationKind.AverageAboveCharger, Severity.Caution, "supply.average-above-charger", "supply.average-of-available",

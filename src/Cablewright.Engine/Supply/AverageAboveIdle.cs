@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>At idle the system draws more than the alternator has left.</summary>
 internal sealed class AverageAboveIdle() : SupplyRule(
     ViolationKind.AverageAboveIdle, Severity.Info, "supply.average-above-idle", "supply.average-of-available",
     "At idle the system draws more than the alternator has left.")

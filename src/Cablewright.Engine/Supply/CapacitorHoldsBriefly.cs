@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>The capacitor is empty long before a bass note ends.</summary>
 internal sealed class CapacitorHoldsBriefly() : SupplyRule(
     ViolationKind.CapacitorHoldsBriefly, Severity.Info, "supply.capacitor-holds-briefly", "supply.capacitor-help",
     "The capacitor is empty long before a bass note ends.")

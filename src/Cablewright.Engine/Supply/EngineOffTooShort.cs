@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>With the engine off the batteries reach their limit before the time that the build asks for.</summary>
 internal sealed class EngineOffTooShort() : SupplyRule(
     ViolationKind.EngineOffTooShort, Severity.Fail, "supply.engine-off-too-short", "limits.engineOffTime",
     "With the engine off the batteries reach their limit before the time that the build asks for.")

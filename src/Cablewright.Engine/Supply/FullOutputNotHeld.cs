@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>Alternator and batteries together cannot hold full output: the amplifiers cut out.</summary>
 internal sealed class FullOutputNotHeld() : SupplyRule(
     ViolationKind.FullOutputNotHeld, Severity.Caution, "supply.full-output-not-held", "supply.full-output-voltage",
     "Alternator and batteries together cannot hold full output: the amplifiers cut out.")

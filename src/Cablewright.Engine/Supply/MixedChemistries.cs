@@ -3,7 +3,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>Lead-acid and lithium batteries are tied together without a charger between them.</summary>
 internal sealed class MixedChemistries() : SupplyRule(
     ViolationKind.MixedChemistries, Severity.Caution, "supply.mixed-chemistries", "supply.one-chemistry",
     "Lead-acid and lithium batteries are tied together without a charger between them.")

@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>At full output the system draws more than the alternator has left; the battery gives the rest for as long.</summary>
 internal sealed class PeakAboveAlternator() : SupplyRule(
     ViolationKind.PeakAboveAlternator, Severity.Info, "supply.peak-above-alternator", "supply.average-of-available",
     "At full output the system draws more than the alternator has left; the battery gives the rest for as long.")

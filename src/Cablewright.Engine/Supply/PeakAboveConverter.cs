@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>At full output more is drawn than the vehicle's converter gives, and it may shut down.</summary>
 internal sealed class PeakAboveConverter() : SupplyRule(
     ViolationKind.PeakAboveConverter, Severity.Caution, "supply.peak-above-converter", "supply.converter-limit",
     "At full output more is drawn than the vehicle's converter gives, and it may shut down.")

@@ -4,7 +4,6 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
-/// <summary>At full output the batteries have to help and an amplifier's voltage falls low.</summary>
 internal sealed class VoltageLowAtFullOutput() : SupplyRule(
     ViolationKind.VoltageLowAtFullOutput, Severity.Caution, "supply.voltage-low-at-full-output", "supply.full-output-voltage",
     "At full output the batteries have to help and an amplifier's voltage falls low.")

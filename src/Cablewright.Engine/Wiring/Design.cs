@@ -19,6 +19,10 @@ internal sealed class Design(ConductorChoice[] conductors, FittedFuse?[] near, F
     /// <summary>The fuse at an end of a run.</summary>
     public FittedFuse? FuseAt(RunEnd end) => (end.IsFar ? Far : Near)[end.Run];
 
+    /// <summary>The rating of the fuse at an end of a run, its parallel parts together; infinite where there is none.</summary>
+    public double TotalRatingAmpsAt(RunEnd end) =>
+        FuseAt(end)?.TotalRatingAmps(Conductors[end.Run].Count) ?? double.PositiveInfinity;
+
     /// <summary>Resistance of the fuses of a run, in ohms.</summary>
     public double FuseOhms(int run) =>
         (Near[run]?.Ohms(Conductors[run].Count) ?? 0) + (Far[run]?.Ohms(Conductors[run].Count) ?? 0);

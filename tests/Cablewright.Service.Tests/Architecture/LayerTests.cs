@@ -71,8 +71,8 @@ public partial class LayerTests
     private static string FolderOf(string file) =>
         Path.GetRelativePath(Engine, file).Split(Path.DirectorySeparatorChar) is [string folder, _] ? folder : "";
 
-    private static IEnumerable<string> Files() => Directory.EnumerateFiles(Engine, "*.cs", SearchOption.AllDirectories)
-        .Where(file => Path.GetRelativePath(Engine, file).Split(Path.DirectorySeparatorChar)[0] is not ("bin" or "obj"));
+    private static IEnumerable<string> Files() =>
+        SourceFiles.Under(Engine).Where(file => file.EndsWith(".cs", StringComparison.Ordinal));
 
     [GeneratedRegex(@"^using (?:static )?(?:\w+ = )?Cablewright\.Engine\.(\w+)", RegexOptions.Multiline)]
     private static partial Regex Directive();

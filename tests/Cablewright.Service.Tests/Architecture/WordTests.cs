@@ -7,7 +7,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Service.Tests.Architecture;
 
 /// <summary>Every word stands once: no enumeration has a twin, and none is turned into another.</summary>
-public partial class WordTests
+public class WordTests
 {
     private static readonly Assembly Vocabulary = typeof(TradeWords).Assembly;
 
@@ -45,14 +45,11 @@ public partial class WordTests
         var cast = new Regex($@"\((?:\w+\.)*(?:{names})\??\)[\w(]");
         string[] found =
         [
-            .. Directory.EnumerateFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories)
-                .Where(file => !BuildFolder().IsMatch(file))
+            .. SourceFiles.Under(Path.Combine(Repository.Root, "src"))
+                .Where(file => file.EndsWith(".cs", StringComparison.Ordinal))
                 .SelectMany(file => File.ReadLines(file).Where(line => cast.IsMatch(line)))
                 .Where(line => !line.Contains("typeof(", StringComparison.Ordinal)),
         ];
         Assert.Empty(found);
     }
-
-    [GeneratedRegex(@"[/\\](obj|bin)[/\\]")]
-    private static partial Regex BuildFolder();
 }
