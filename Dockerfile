@@ -5,6 +5,7 @@ COPY global.json Directory.Build.props Directory.Packages.props .editorconfig ./
 COPY src/Directory.Build.props src/BannedSymbols.txt src/
 COPY src/Cablewright.Contract/*.csproj src/Cablewright.Contract/packages.lock.json src/Cablewright.Contract/
 COPY src/Cablewright.Engine/*.csproj src/Cablewright.Engine/packages.lock.json src/Cablewright.Engine/
+COPY src/Cablewright.Reports/*.csproj src/Cablewright.Reports/packages.lock.json src/Cablewright.Reports/
 COPY src/Cablewright.Storage/*.csproj src/Cablewright.Storage/packages.lock.json src/Cablewright.Storage/
 COPY src/Cablewright.Vocabulary/*.csproj src/Cablewright.Vocabulary/packages.lock.json src/Cablewright.Vocabulary/
 COPY src/Cablewright.Service/*.csproj src/Cablewright.Service/packages.lock.json src/Cablewright.Service/

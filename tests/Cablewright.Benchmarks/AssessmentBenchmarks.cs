@@ -1,9 +1,9 @@
 using BenchmarkDotNet.Attributes;
-using Cablewright.Engine;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Reports.Assessments;
 
 namespace Cablewright.Benchmarks;
 

@@ -1,13 +1,13 @@
 using BenchmarkDotNet.Attributes;
-using Cablewright.Engine;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Network;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published.Ngspice;
 using Cablewright.Engine.Tests.Shapes;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Assessments;
 
 namespace Cablewright.Benchmarks;
 

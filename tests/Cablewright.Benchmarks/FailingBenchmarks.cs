@@ -1,10 +1,10 @@
 using BenchmarkDotNet.Attributes;
-using Cablewright.Engine;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Reports.Assessments;
 
 namespace Cablewright.Benchmarks;
 

@@ -1,10 +1,12 @@
 using BenchmarkDotNet.Attributes;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Kits;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Reports.Kits;
 using Cablewright.Vocabulary;
+using Kit = Cablewright.Engine.Kits.Kit;
+using KitPart = Cablewright.Engine.Kits.KitPart;
 
 namespace Cablewright.Benchmarks;
 
@@ -42,7 +44,7 @@ public class KitBenchmarks
     }
 
     [Benchmark]
-    public KitMatches Match() => KitMatcher.Match(build, kits, RulesetLibrary.Newest, WorkBudgets.MeterFor(build));
+    public MatchedKits Match() => KitMatcher.Match(build, kits, RulesetLibrary.Newest, WorkBudgets.MeterFor(build));
 
     private static Kit KitOf(int number, Parts parts) => new(
         $"K{number}", $"Kit {number} of {parts.Main}", 40 + number % 397, "EUR",

@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
-using Cablewright.Engine;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Reports.Assessments;
 
 namespace Cablewright.Benchmarks;
 

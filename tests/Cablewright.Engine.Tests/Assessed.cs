@@ -1,14 +1,15 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Network;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Network;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Assessments;
 
 namespace Cablewright.Engine.Tests;
 
@@ -31,7 +32,7 @@ internal static class Assessed
 
     private static Assessment Of(Build build, bool advises)
     {
-        Assert.Empty(Assessor.FindFaults(build));
+        Assert.Empty(FaultFinder.Find(build));
         Assessment answer = Assessor.Assess(build, RulesetLibrary.Newest, advises);
         if (!answer.Findings.Any(finding => finding.Code == "circuit.voltage-collapse")) AgreesWithItsCircuit(build, answer);
         return answer;
@@ -112,7 +113,7 @@ internal static class Assessed
     /// </summary>
     private static void HasTheResistanceOfItsParts(CompleteRun described, RunResult run)
     {
-        var conductor = Conductor.Of(run.Conductor.Size, run.Conductor.Material);
+        var conductor = Conductor.Of(ConductorSize.Of(run.Conductor.Size), run.Conductor.Material);
         double metres = run.LengthMetres / run.Conductor.Count;
         double parts = described.SeriesOhms + FuseOhms(run.Fuse, described, run.Conductor.Count)
             + FuseOhms(run.FarFuse, described, run.Conductor.Count);

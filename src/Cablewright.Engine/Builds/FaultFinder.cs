@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Builds;
 
 /// <summary>Finds what makes it impossible to say what a build means.</summary>
-internal sealed class FaultFinder
+public sealed class FaultFinder
 {
     private const int Several = -1;
 
@@ -18,6 +18,12 @@ internal sealed class FaultFinder
         names = new PlaceNames(build);
     }
 
+    /// <summary>The codes of all that it can find.</summary>
+    public static IReadOnlyList<CodeMeaning> Codes { get; } = CodeMeaning.In(typeof(BuildFaultCodes));
+
+    /// <summary>What makes it impossible to say what the build means; empty for a build that can be assessed.</summary>
+    /// <remarks>Only ids, places, sides and which kinds of figures are stated matter here, never their values.</remarks>
+    /// <param name="build">The build.</param>
     public static IReadOnlyList<BuildFault> Find(Build build)
     {
         var finder = new FaultFinder(build);

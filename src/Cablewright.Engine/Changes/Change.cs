@@ -1,5 +1,4 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Changes;

@@ -2,7 +2,6 @@ using System.Globalization;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Sizing;
 using Cablewright.Vocabulary;
 

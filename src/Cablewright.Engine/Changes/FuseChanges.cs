@@ -2,7 +2,6 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Fuses;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Text;
 using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;

@@ -1,7 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Heat;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;

@@ -1,5 +1,4 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 

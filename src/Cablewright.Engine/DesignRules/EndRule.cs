@@ -8,6 +8,9 @@ namespace Cablewright.Engine.DesignRules;
 internal abstract class EndRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
     : Rule(kind, severity, code, figure, meaning)
 {
+    /// <inheritdoc/>
+    public override bool IsOfRun => true;
+
     /// <summary>How an end of a run violates it; <c>null</c> where it holds.</summary>
     public abstract Violation? Check(DesignFacts facts, RunEnd end);
 }

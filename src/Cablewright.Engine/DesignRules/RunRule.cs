@@ -7,6 +7,9 @@ namespace Cablewright.Engine.DesignRules;
 internal abstract class RunRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
     : Rule(kind, severity, code, figure, meaning)
 {
+    /// <inheritdoc/>
+    public override bool IsOfRun => true;
+
     /// <summary>How a run violates it; <c>null</c> where it holds.</summary>
     public abstract Violation? Check(DesignFacts facts, int run);
 }

@@ -6,6 +6,7 @@ using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Supply;
+using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Designs;
@@ -54,6 +55,14 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
             evaluator, SizedBuild.Given(evaluator, evaluation), SupplyRuleBook.Report(evaluator.Model, evaluation));
     }
 
+    /// <summary>Each run with what was decided for it, in the order of the build.</summary>
+    public IReadOnlyList<DesignedRun> Runs => [.. Build.Runs.Select((run, index) => new DesignedRun(
+        run,
+        Sized.Evaluation.Design.Conductors[index],
+        Sized.Evaluation.Design.FuseAt(RunEnd.Near(index)),
+        Sized.Evaluation.Design.FuseAt(RunEnd.Far(index)),
+        OperatingEnvelope.Flowing(Sized.Evaluation.Envelope.PeakAmps[index])))];
+
     /// <summary>Every rule that does not hold.</summary>
     public IEnumerable<Violation> Violations => Sized.Violations.Concat(Supply.Violations);
 
@@ -67,7 +76,17 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
     /// <summary>Whether no rule fails.</summary>
     public bool Stands => Verdict < Verdict.Fail;
 
+    /// <summary>
+    /// Them in the order in which an answer names them: what weighs most first, then the most dangerous kind, then in the order
+    /// of the build.
+    /// </summary>
+    public IEnumerable<Violation> Ranked => Rank(Violations);
+
     /// <summary>What weighs most and, among equals, is the most dangerous; <c>null</c> where every rule holds.</summary>
-    public Violation? Worst => Violations.OrderByDescending(violation => violation.Severity).ThenBy(violation => violation.Kind)
-        .ThenBy(violation => violation.Index).Select(violation => (Violation?)violation).FirstOrDefault();
+    public Violation? Worst => Ranked.Select(violation => (Violation?)violation).FirstOrDefault();
+
+    /// <summary>What is found in the order in which an answer names it.</summary>
+    public static IEnumerable<Violation> Rank(IEnumerable<Violation> violations) => violations
+        .OrderByDescending(violation => violation.Severity).ThenBy(violation => violation.Kind)
+        .ThenBy(violation => violation.Index);
 }

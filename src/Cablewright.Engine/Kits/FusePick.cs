@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Fuses;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Kits;
@@ -9,21 +10,22 @@ internal sealed class FusePick
 {
     private readonly Dictionary<RunEnd, KitPart> bySlot = [];
     private readonly Dictionary<RunEnd, int> partOf = [];
-    private readonly List<(RunEnd, RunResult, FuseResult)> missing = [];
+    private readonly List<(RunEnd, DesignedRun, FittedFuse)> missing = [];
 
     /// <summary>The greatest need first, each takes the fuse whose rating is nearest to the one that would be chosen.</summary>
-    public FusePick(Kit kit, Assessment wired)
+    public FusePick(Kit kit, Variant wired)
     {
         List<(KitPart Part, int Index)> stock = [.. kit.Parts.Select((part, index) => (part, index))
             .Where(entry => entry.part.Kind is KitPartKind.Fuse)
             .SelectMany(entry => Enumerable.Repeat(entry, entry.part.Count))];
         var slots = wired.Runs
-            .SelectMany((run, index) => RunEnd.Of(index).Select(end => (End: end, Run: run, Fuse: run.FuseAt(end))))
+            .SelectMany((run, index) => new[] { (End: RunEnd.Near(index), Run: run, Fuse: run.Near),
+                (End: RunEnd.Far(index), Run: run, Fuse: run.Far) })
             .Where(slot => slot.Fuse is not null)
             .OrderByDescending(slot => slot.Fuse!.RatingAmps);
-        foreach ((RunEnd end, RunResult run, FuseResult? fuse) in slots)
+        foreach ((RunEnd end, DesignedRun run, FittedFuse? fuse) in slots)
         {
-            for (int piece = 0; piece < (fuse!.PerConductor ? run.Conductor.Count : 1); piece++)
+            for (int piece = 0; piece < (fuse!.PerConductor ? run.Choice.Count : 1); piece++)
             {
                 if (stock.Count == 0)
                 {
@@ -46,5 +48,5 @@ internal sealed class FusePick
     public IReadOnlyDictionary<RunEnd, int> PartOf => partOf;
 
     /// <summary>Where none is left, and the fuse that would be chosen there.</summary>
-    public IReadOnlyList<(RunEnd End, RunResult Run, FuseResult Chosen)> Missing => missing;
+    public IReadOnlyList<(RunEnd End, DesignedRun Run, FittedFuse Chosen)> Missing => missing;
 }

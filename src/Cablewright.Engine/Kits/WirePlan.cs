@@ -18,9 +18,9 @@ internal sealed class WirePlan
         if (wires.Count == 0) return;
         List<Stock> stock = [.. wires.SelectMany(
             wire => Enumerable.Range(0, wire.Part.Count).Select(_ => new Stock(wire, wire.Part.LengthMetres!.Value)))];
-        foreach (WirePiece piece in pieces.OrderByDescending(piece => piece.Run.PeakCurrentAmps))
+        foreach (WirePiece piece in pieces.OrderByDescending(piece => piece.Run.PeakAmps))
         {
-            for (int conductor = 0; conductor < piece.Run.Conductor.Count; conductor++) Take(piece, stock);
+            for (int conductor = 0; conductor < piece.Run.Choice.Count; conductor++) Take(piece, stock);
         }
     }
 
@@ -32,7 +32,7 @@ internal sealed class WirePlan
 
     private void Take(WirePiece piece, List<Stock> stock)
     {
-        double bare = piece.Run.LengthMetres;
+        double bare = piece.Run.Run.LengthMetres;
         Stock taken = stock.Find(left => left.Reaches(piece.CutMetres))
             ?? stock.Find(left => left.Reaches(bare))
             ?? stock.MaxBy(left => left.Metres)!;

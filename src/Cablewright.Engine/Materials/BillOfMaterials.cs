@@ -1,6 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
-using Cablewright.Engine.Results;
+using Cablewright.Engine.Designs;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Materials;
@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Materials;
 /// <param name="CutMetres">Length of one conductor with the allowance for bends and ends.</param>
 /// <param name="RingTerminals">How many of its ends sit on a stud: a battery's or the body's.</param>
 /// <param name="IsVehicles">Whether the vehicle has it already: the starter battery's strap, the alternator's cable.</param>
-internal sealed record WirePiece(RunResult Run, double CutMetres, int RingTerminals, bool IsVehicles);
+internal sealed record WirePiece(DesignedRun Run, double CutMetres, int RingTerminals, bool IsVehicles);
 
 /// <summary>A junction of the supply side that parts one run into several.</summary>
 /// <param name="Place">Its place.</param>
@@ -24,22 +24,27 @@ internal sealed class BillOfMaterials
     private readonly string chargingBattery;
     private readonly Dictionary<string, (int Ends, int BesideEngine)> meetings = new(StringComparer.Ordinal);
 
-    public BillOfMaterials(CompleteBuild build, IReadOnlyList<RunResult> runs)
+    public BillOfMaterials(Variant variant)
+        : this(variant.Build, variant.Runs)
+    {
+    }
+
+    public BillOfMaterials(CompleteBuild build, IReadOnlyList<DesignedRun> runs)
     {
         this.build = build;
         chargingBattery = build.Batteries[build.ChargingBattery].Id;
-        foreach (RunResult run in runs)
+        foreach (DesignedRun run in runs)
         {
-            Meet(run.From, run);
-            Meet(run.To, run);
+            Meet(run.Run.From, run);
+            Meet(run.Run.To, run);
         }
 
         double allowance = 1 + build.Ruleset["materials.cut-allowance"].Value;
         Pieces = [.. runs.Select(
-            run => new WirePiece(run, run.LengthMetres * allowance, Studs(run) * run.Conductor.Count, IsVehicles(run)))];
+            run => new WirePiece(run, run.Run.LengthMetres * allowance, Studs(run) * run.Choice.Count, IsVehicles(run)))];
         Grommets = [.. runs.Where(PassesBulkhead)];
         LoomMetres = runs.Sum(Loom);
-        Blocks = [.. runs.Where(run => run.Side is Side.Supply).SelectMany(run => new[] { run.From, run.To })
+        Blocks = [.. runs.Where(run => run.Run.Side is Side.Supply).SelectMany(run => new[] { run.Run.From, run.Run.To })
             .Where(IsJunction).GroupBy(place => place)
             .Where(meeting => meeting.Count() > 2)
             .Select(meeting => new BlockNeed(meeting.Key, meeting.Count() - 1))];
@@ -49,7 +54,7 @@ internal sealed class BillOfMaterials
     public IReadOnlyList<WirePiece> Pieces { get; }
 
     /// <summary>The runs that pass from the engine bay through a metal wall.</summary>
-    public IReadOnlyList<RunResult> Grommets { get; }
+    public IReadOnlyList<DesignedRun> Grommets { get; }
 
     /// <summary>Split loom for what lies in the engine bay, in metres.</summary>
     public double LoomMetres { get; }
@@ -60,17 +65,17 @@ internal sealed class BillOfMaterials
     /// <summary>How many amplifiers want a turn-on lead and a signal.</summary>
     public int Amplifiers => build.Draws.Count;
 
-    private int Studs(RunResult run) => (IsStud(run.From) ? 1 : 0) + (IsStud(run.To) ? 1 : 0);
+    private int Studs(DesignedRun run) => (IsStud(run.Run.From) ? 1 : 0) + (IsStud(run.Run.To) ? 1 : 0);
 
     private bool IsStud(string place) => build.Names[place].Kind is PlaceKind.Battery or PlaceKind.Body;
 
     private bool IsJunction(string place) => build.Names[place].Kind is PlaceKind.Junction;
 
-    private bool IsVehicles(RunResult run) =>
-        run.From == build.AlternatorPlace || run.To == build.AlternatorPlace
-        || (run.Side is Side.Return && Touches(run, chargingBattery) && Touches(run, PlaceNames.Body));
+    private bool IsVehicles(DesignedRun run) =>
+        run.Run.From == build.AlternatorPlace || run.Run.To == build.AlternatorPlace
+        || (run.Run.Side is Side.Return && Touches(run, chargingBattery) && Touches(run, PlaceNames.Body));
 
-    private static bool Touches(RunResult run, string place) => run.From == place || run.To == place;
+    private static bool Touches(DesignedRun run, string place) => run.Run.From == place || run.Run.To == place;
 
     /// <summary>
     /// A battery or junction is under the bonnet where runs beside the engine end: one for the battery, all for others.
@@ -82,19 +87,19 @@ internal sealed class BillOfMaterials
             || (place == chargingBattery ? besideEngine > 0 : IsJunction(place) && ends > 1 && besideEngine == ends);
     }
 
-    private void Meet(string place, RunResult run)
+    private void Meet(string place, DesignedRun run)
     {
         (int ends, int besideEngine) = meetings.GetValueOrDefault(place);
-        meetings[place] = (ends + 1, besideEngine + (run.Route is Route.EngineBay ? 1 : 0));
+        meetings[place] = (ends + 1, besideEngine + (run.Run.Route is Route.EngineBay ? 1 : 0));
     }
 
-    private bool PassesBulkhead(RunResult run) =>
-        !Touches(run, PlaceNames.Body) && IsUnderBonnet(run.From) != IsUnderBonnet(run.To);
+    private bool PassesBulkhead(DesignedRun run) =>
+        !Touches(run, PlaceNames.Body) && IsUnderBonnet(run.Run.From) != IsUnderBonnet(run.Run.To);
 
-    private double Loom(RunResult run)
+    private double Loom(DesignedRun run)
     {
         if (IsVehicles(run)) return 0;
-        if (PassesBulkhead(run)) return Math.Min(run.LengthMetres, build.Ruleset["materials.loom-length"].Value);
-        return IsUnderBonnet(run.From) && IsUnderBonnet(run.To) ? run.LengthMetres : 0;
+        if (PassesBulkhead(run)) return Math.Min(run.Run.LengthMetres, build.Ruleset["materials.loom-length"].Value);
+        return IsUnderBonnet(run.Run.From) && IsUnderBonnet(run.Run.To) ? run.Run.LengthMetres : 0;
     }
 }

@@ -20,6 +20,9 @@ internal abstract class Rule(ViolationKind kind, Severity severity, string code,
     /// <summary>The code of its findings and what they say.</summary>
     public CodeMeaning Finding { get; } = new(code, meaning);
 
+    /// <summary>Whether a violation is about a run, which its index then names.</summary>
+    public virtual bool IsOfRun => false;
+
     /// <summary>It is violated by a run, an amplifier, a battery or another part of the build.</summary>
     protected Violation By(int part, double measured = 0, double limit = 0) => new(kind, severity, part, false, measured, limit);
 

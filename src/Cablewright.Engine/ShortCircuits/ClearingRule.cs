@@ -7,6 +7,9 @@ namespace Cablewright.Engine.ShortCircuits;
 internal abstract class ClearingRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
     : Rule(kind, severity, code, figure, meaning)
 {
+    /// <inheritdoc/>
+    public override bool IsOfRun => true;
+
     /// <summary>How a run violates it; <c>null</c> where it holds.</summary>
     public abstract Violation? Check(FaultFacts facts, Clearing clearing);
 

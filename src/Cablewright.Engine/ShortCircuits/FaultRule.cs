@@ -9,6 +9,9 @@ namespace Cablewright.Engine.ShortCircuits;
 internal abstract class FaultRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
     : Rule(kind, severity, code, figure, meaning)
 {
+    /// <inheritdoc/>
+    public override bool IsOfRun => true;
+
     /// <summary>How the fuse at an end of a run violates it; <c>null</c> where it holds.</summary>
     public abstract Violation? Check(FaultFacts facts, RunEnd end, FittedFuse fuse);
 }

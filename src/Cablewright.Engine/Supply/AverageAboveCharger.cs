@@ -10,6 +10,9 @@ internal sealed class AverageAboveCharger() : SupplyRule(
     "What hangs on a battery draws more on average than the charger before it gives: that battery empties.")
 {
     /// <inheritdoc/>
+    public override bool IsOfRun => true;
+
+    /// <inheritdoc/>
     public override IEnumerable<Violation> Check(SupplyFacts facts)
     {
         foreach (SupplyGroup group in facts.Balance.BehindChargers)

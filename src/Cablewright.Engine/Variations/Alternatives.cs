@@ -1,10 +1,7 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
-using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Sizing;
 using Cablewright.Vocabulary;
 
@@ -31,13 +28,13 @@ internal sealed class Alternatives
     }
 
     /// <summary>The alternatives of each run; <c>null</c> for a run that the budget did not reach.</summary>
-    public static IReadOnlyList<IReadOnlyList<AlternativeResult>?> Of(Variant present, WorkMeter meter)
+    public static IReadOnlyList<IReadOnlyList<Alternative>?> Of(Variant present, WorkMeter meter)
     {
         var alternatives = new Alternatives(present, meter);
         return [.. Enumerable.Range(0, present.Build.Runs.Count).Select(alternatives.OfRun)];
     }
 
-    private AlternativeResult[]? OfRun(int run) => meter.Within(
+    private Alternative[]? OfRun(int run) => meter.Within(
         meter.Budget, part => Neighbours(run).Select(choice => Of(run, choice, part)).ToArray());
 
     private IEnumerable<ConductorChoice> Neighbours(int run)
@@ -59,7 +56,7 @@ internal sealed class Alternatives
         if (now.Count < ConductorChoice.MostInParallel) yield return now with { Count = now.Count + 1 };
     }
 
-    private AlternativeResult Of(int run, ConductorChoice choice, WorkMeter part)
+    private Alternative Of(int run, ConductorChoice choice, WorkMeter part)
     {
         Run[] runs = [.. frozen.Runs];
         runs[run] = runs[run] with
@@ -72,15 +69,14 @@ internal sealed class Alternatives
             },
         };
         var variant = Variant.Of(frozen with { Runs = runs }, present.Build.Ruleset, part);
-        DesignEvaluation evaluation = variant.Sized.Evaluation;
-        CompleteRun described = variant.Build.Runs[run];
-        double amps = evaluation.Envelope.PeakAmps[run], ohms = evaluation.Envelope.Ohms[run];
-        double ampacity = variant.Evaluator.Model.Ampacities.OfAll(run, choice);
-        return new AlternativeResult(
-            choice.Conductor.Size, choice.Conductor.Material, choice.Count, ohms * amps, ohms * amps * amps,
-            evaluation.Envelope.Celsius[run], ampacity > 0 ? evaluation.Envelope.ThermalAmps[run] / ampacity
-                : null, variant.Verdict,
-            !costs.ArePriced || costs.IsPriced(choice.Conductor) ? costs.Of(described, choice) : null,
-            choice.KilogramsPerMetre * described.LengthMetres * 1000);
+        double? cost = !costs.ArePriced || costs.IsPriced(choice.Conductor) ? costs.Of(variant.Build.Runs[run], choice) : null;
+        return new Alternative(choice, variant, cost);
     }
 }
+
+/// <summary>A run with another conductor in it, everything else left as it is.</summary>
+/// <param name="Choice">The conductor.</param>
+/// <param name="Variant">The whole build with it.</param>
+/// <param name="Cost">What the run's conductors cost, or their relative price; <c>null</c> where prices are stated and this
+/// conductor has none.</param>
+internal sealed record Alternative(ConductorChoice Choice, Variant Variant, double? Cost);

@@ -2,9 +2,8 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Results;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Variations;
@@ -38,21 +37,21 @@ internal sealed class Robustness
     /// <param name="present">The build as it is.</param>
     /// <param name="frozen">The same with every choice stated.</param>
     /// <param name="meter">Counts the work.</param>
-    public static RobustnessResult Of(Variant present, Build frozen, WorkMeter meter) =>
+    public static RobustnessFound Of(Variant present, Build frozen, WorkMeter meter) =>
         new Robustness(present, frozen, meter).Find();
 
-    private RobustnessResult Find()
+    private RobustnessFound Find()
     {
         Verdict now = present.Verdict;
         Verdict worst = Corners(Enum.GetValues<Tolerance>()).Max(corner => Assess(corner).Verdict);
-        if (worst <= now) return new RobustnessResult(now, null, null);
+        if (worst <= now) return new RobustnessFound(now, [], null);
         foreach (Tolerance[] few in Subsets().OrderBy(subset => subset.Length))
         {
-            foreach ((Tolerance What, int Way)[] corner in Corners(few))
+            foreach (Deviation[] corner in Corners(few))
             {
                 Variant variant = Assess(corner);
                 if (variant.Verdict == worst)
-                    return new RobustnessResult(worst, Words(corner), RuleBook.Of(variant.Worst!.Value.Kind).Finding.Code);
+                    return new RobustnessFound(worst, corner, variant.Worst!.Value.Kind);
             }
         }
 
@@ -65,15 +64,15 @@ internal sealed class Robustness
         return Enumerable.Range(1, (1 << all.Length) - 1).Select(set => all.Where((_, i) => (set >> i & 1) == 1).ToArray());
     }
 
-    private static IEnumerable<(Tolerance, int)[]> Corners(Tolerance[] of)
+    private static IEnumerable<Deviation[]> Corners(Tolerance[] of)
     {
-        IEnumerable<(Tolerance, int)[]> corners = [[]];
+        IEnumerable<Deviation[]> corners = [[]];
         foreach (Tolerance what in of)
-            corners = corners.SelectMany(corner => Directions.Select(way => ((Tolerance, int)[])[.. corner, (what, way)]));
+            corners = corners.SelectMany(corner => Directions.Select(way => (Deviation[])[.. corner, new Deviation(what, way)]));
         return corners;
     }
 
-    private Variant Assess((Tolerance What, int Way)[] corner)
+    private Variant Assess(Deviation[] corner)
     {
         Build moved = frozen;
         foreach ((Tolerance what, int way) in corner) moved = Move(moved, what, way);
@@ -113,27 +112,24 @@ internal sealed class Robustness
         : amplifier with { RatedInputAmps = amplifier.RatedInputAmps / factor };
 
     private double Air(double? stated, string figure) => stated ?? ruleset[figure].Value;
-
-    private string Words((Tolerance What, int Way)[] corner) => string.Join(" and ", corner.Select(Word));
-
-    private string Word((Tolerance What, int Way) part)
-    {
-        return part.What switch
-        {
-            Tolerance.Efficiency => $"efficiency {Phrase.Percent(tolerances.EfficiencyShare)} {Way("higher", "lower")}",
-            Tolerance.ChargingVoltage => $"charging voltage {Phrase.Volts(tolerances.ChargingVolts)} {Way("higher", "lower")}",
-            Tolerance.Length => $"lengths {Phrase.Percent(tolerances.LengthShare)} {Way("longer", "shorter")}",
-            _ => $"surroundings {present.Build.Phrase.TemperatureDifference(tolerances.Kelvin)} {Way("hotter", "cooler")}",
-        };
-
-        string Way(string more, string less) => part.Way > 0 ? more : less;
-    }
-
-    private enum Tolerance
-    {
-        Efficiency,
-        ChargingVoltage,
-        Length,
-        Surroundings,
-    }
 }
+
+/// <summary>What can be a little off.</summary>
+internal enum Tolerance
+{
+    Efficiency,
+    ChargingVoltage,
+    Length,
+    Surroundings,
+}
+
+/// <summary>Something that is off by its tolerance.</summary>
+/// <param name="What">What is.</param>
+/// <param name="Way">1: upward; -1: downward.</param>
+internal readonly record struct Deviation(Tolerance What, int Way);
+
+/// <summary>What becomes of the verdict when what was stated or assumed is a little off.</summary>
+/// <param name="Worst">The worst verdict over all corners of the tolerances.</param>
+/// <param name="TippedBy">The smallest set of deviations that leads there; empty where the verdict stays.</param>
+/// <param name="TipsInto">The rule that then does not hold.</param>
+internal sealed record RobustnessFound(Verdict Worst, IReadOnlyList<Deviation> TippedBy, ViolationKind? TipsInto);

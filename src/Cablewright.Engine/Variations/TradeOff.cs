@@ -1,10 +1,8 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
-using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Variations;
@@ -52,13 +50,12 @@ internal static class TradeOff
         CircuitModel circuit = variant.Evaluator.Model.Circuit;
         double worst = Enumerable.Range(0, build.Draws.Count).Max(amplifier =>
             circuit.LostVolts(amplifier, evaluation.Envelope) / circuit.SourceVoltsOf(amplifier) * 100);
-        IEnumerable<int> open = Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null);
-        return new TradeOffPoint(
-            variant.Sized.Cost,
-            worst,
-            [.. open.Select(run => ChoiceOf(variant.Build.Runs[run].Id, evaluation.Design.Conductors[run]))]);
+        return new TradeOffPoint(variant.Sized.Cost, worst, variant);
     }
-
-    private static TradeOffChoice ChoiceOf(string run, ConductorChoice choice) =>
-        new(run, choice.Conductor.Size, choice.Conductor.Material, choice.Count);
 }
+
+/// <summary>One choice of the open conductors on the frontier of cost against drop.</summary>
+/// <param name="Cost">What the chosen conductors cost, or their relative price.</param>
+/// <param name="WorstDropPercent">The largest drop at an amplifier, in percent of its source's voltage.</param>
+/// <param name="Variant">The build with it.</param>
+internal sealed record TradeOffPoint(double Cost, double WorstDropPercent, Variant Variant);

@@ -9,6 +9,9 @@ namespace Cablewright.Engine.Wiring;
 /// </remarks>
 internal sealed class OperatingEnvelope
 {
+    /// <summary>Far below any current of interest, far above what rounding leaves of none.</summary>
+    private const double LeastAmps = 1e-6;
+
     private readonly OperatingPoint[] worstPoint;
 
     public OperatingEnvelope(IReadOnlyList<OperatingPoint> points)
@@ -51,6 +54,9 @@ internal sealed class OperatingEnvelope
         BodyVolts = running.Max(point => point.BodyVolts);
         LowestVolts = Math.Max(0, points.Min(point => point.LoadVolts.Min()));
     }
+
+    /// <summary>What the solver leaves of a current that does not flow is no current.</summary>
+    public static double Flowing(double amps) => amps < LeastAmps ? 0 : amps;
 
     private static OperatingPoint WorstFor(int amplifier, OperatingPoint[] running) =>
         running is [var only] ? only : running.MinBy(point => Significant.Round(point.LoadVolts[amplifier]))!;

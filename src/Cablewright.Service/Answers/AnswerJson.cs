@@ -14,6 +14,12 @@ internal static class AnswerJson
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     });
 
+    private static readonly JsonSerializerOptions Shown = new(Shapes.Options)
+    {
+        TypeInfoResolver = ContractJson.Default.WithAddedModifier(ShownNumbers.Apply),
+    };
+
     /// <summary>An answer as UTF-8.</summary>
-    public static byte[] Write<T>(T answer, JsonTypeInfo<T> shape) => JsonSerializer.SerializeToUtf8Bytes(answer, shape);
+    public static byte[] Write<T>(T answer, JsonTypeInfo<T> shape) =>
+        JsonSerializer.SerializeToUtf8Bytes(answer, Shown.GetTypeInfo(shape.Type));
 }

@@ -1,7 +1,7 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
-using Cablewright.Engine;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Assessments;
 using Cablewright.Service.Computing;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
@@ -20,11 +20,11 @@ internal static class Answering
     {
         Answered answered = Work(build, computation);
         return answered.Assessment is { } assessment
-            ? (AssessmentMapping.ToContract(assessment, answered.Id!), null)
+            ? (assessment, null)
             : (null, FaultyRequest.Answer(ProblemKinds.FaultyBuild, [.. answered.Faults.Select(place ?? (fault => fault))]));
     }
 
-    /// <summary>The engine's assessment and its id, or every fault that makes one impossible.</summary>
+    /// <summary>The assessment, or every fault that makes one impossible.</summary>
     /// <param name="build">The build as sent.</param>
     /// <param name="computation">Counts the work.</param>
     /// <param name="compared">Among how many builds it is compared: then nothing advises; 1: it stands alone.</param>
@@ -32,16 +32,14 @@ internal static class Answering
     {
         Engine.Builds.Build mapped = BuildMapping.ToEngine(build);
         IReadOnlyList<Fault> faults = BuildFaults.Of(build, mapped, computation.HasKey);
-        if (faults.Count > 0) return new Answered(null, null, faults);
+        if (faults.Count > 0) return new Answered(null, faults);
         Ruleset ruleset = RulesetCheck.Named(build.Ruleset);
         return new Answered(
-            Assessor.Assess(mapped, ruleset, computation.MeterFor(mapped, compared), advises: compared == 1),
-            AssessmentIdentity.Of(mapped, ruleset), faults);
+            Assessor.Assess(mapped, ruleset, computation.MeterFor(mapped, compared), advises: compared == 1), faults);
     }
 }
 
 /// <summary>What came of a build.</summary>
-/// <param name="Assessment">The engine's assessment; <c>null</c> where there are faults.</param>
-/// <param name="Id">Its id.</param>
+/// <param name="Assessment">Its assessment; <c>null</c> where there are faults.</param>
 /// <param name="Faults">What makes an assessment impossible.</param>
-internal sealed record Answered(Engine.Results.Assessment? Assessment, string? Id, IReadOnlyList<Fault> Faults);
+internal sealed record Answered(Assessment? Assessment, IReadOnlyList<Fault> Faults);

@@ -1,9 +1,9 @@
-using Cablewright.Engine.Audits;
+using Cablewright.Contract.Audits;
+using Cablewright.Reports.Audits;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
-using BenchReport = Cablewright.Contract.Audits.BenchReport;
 
 namespace Cablewright.Service.Audits;
 
@@ -20,7 +20,7 @@ internal static class PostConductorAudit
     {
         IReadOnlyList<Fault> faults = Validator.FaultsOf(report);
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
-        CableAudit audit = CableAuditor.Audit(BenchMapping.ToEngine(report), RulesetCheck.Named(report.Ruleset));
-        return TaggedAnswer.Of(AuditMapping.ToContract(audit), AnswerJson.Shapes.ConductorAudit);
+        ConductorAudit audit = CableAuditor.Audit(BenchMapping.ToEngine(report), RulesetCheck.Named(report.Ruleset));
+        return TaggedAnswer.Of(audit, AnswerJson.Shapes.ConductorAudit);
     }
 }

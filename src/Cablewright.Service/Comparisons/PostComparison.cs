@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using Cablewright.Contract.Builds;
 using Cablewright.Contract.Comparisons;
+using Cablewright.Reports.Assessments;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Computing;
@@ -31,7 +32,8 @@ internal static class PostComparison
         for (int i = 0; i < answers.Length; i++)
             faults.AddRange(answers[i].Faults.Select(fault => fault.Below($"/builds/{i}")));
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
-        Comparison result = ComparisonMapping.ToContract(comparison.Builds, answers);
+        Comparison result = ComparisonWriter.Of(
+            [.. answers.Select(answer => answer.Assessment!)], [.. comparison.Builds.Select(build => build.Name)]);
         byte[] body = AnswerJson.Write(result, AnswerJson.Shapes.Comparison);
         return new JsonAnswer(body, "cmp_" + Convert.ToHexStringLower(SHA256.HashData(body)), "no-cache");
     }

@@ -24,7 +24,7 @@ internal static class HealthAnswers
 
     private static JsonAnswer Report(string status) => new JsonAnswer(
         AnswerJson.Write(
-            new HealthReport { Status = status, EngineVersion = Assessor.EngineVersion }, AnswerJson.Shapes.HealthReport),
+            new HealthReport { Status = status, EngineVersion = Release.EngineVersion }, AnswerJson.Shapes.HealthReport),
         tag: null,
         cacheControl: "no-store");
 }

@@ -1,8 +1,8 @@
-using Cablewright.Engine;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 using Route = Cablewright.Vocabulary.Route;
 

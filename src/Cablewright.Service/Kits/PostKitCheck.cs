@@ -1,5 +1,6 @@
-using Cablewright.Engine.Kits;
+using Cablewright.Contract.Kits;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Kits;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Computing;
@@ -9,7 +10,6 @@ using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
 using Cablewright.Storage.Keys;
 using Cablewright.Storage.Kits;
-using KitCheck = Cablewright.Contract.Kits.KitCheck;
 
 namespace Cablewright.Service.Kits;
 
@@ -43,7 +43,7 @@ internal static class PostKitCheck
         if (kit is null) return new UnreadableKit(kept!);
 
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
-        Engine.Kits.KitCheck check = new KitChecker(build, ruleset, computation.MeterFor(build)).Check(kit);
-        return TaggedAnswer.Of(KitAnswerMapping.ToContract(check, ruleset, catalogue?.Revision), AnswerJson.Shapes.KitAnswer);
+        KitAnswer answer = new KitChecker(build, ruleset, computation.MeterFor(build)).Check(kit, catalogue?.Revision);
+        return TaggedAnswer.Of(answer, AnswerJson.Shapes.KitAnswer);
     }
 }

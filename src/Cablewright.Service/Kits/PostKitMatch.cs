@@ -1,7 +1,7 @@
 using Cablewright.Contract.Kits;
 using Cablewright.Engine;
-using Cablewright.Engine.Kits;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Kits;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Computing;
@@ -12,8 +12,6 @@ using Cablewright.Service.Validation;
 using Cablewright.Storage.Keys;
 using Cablewright.Storage.Kits;
 using Cablewright.Vocabulary;
-using KitMatch = Cablewright.Engine.Kits.KitMatch;
-using KitMatches = Cablewright.Contract.Kits.KitMatches;
 
 namespace Cablewright.Service.Kits;
 
@@ -60,27 +58,39 @@ internal static class PostKitMatch
     {
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
         var kept = catalogue.KitsOf(asked.Shop).Values.Select(one => (one.Sku, Kit: kits.Read(one))).ToArray();
-        Engine.Kits.KitMatches all = KitMatcher.Match(
+        MatchedKits all = KitMatcher.Match(
             build, kept.Select(one => one.Kit).OfType<Engine.Kits.Kit>(), ruleset, computation.MeterFor(build));
-        IEnumerable<KitMatch> rest = after is null ? all.Found : all.Found.SkipWhile(match => match.Kit.Sku != after).Skip(1);
-        KitMatch[] page = [.. rest.Take((asked.Limit ?? UsualLimit) + 1)];
-        KitMatch[] shown = [.. page.Take(asked.Limit ?? UsualLimit)];
+        IEnumerable<MatchedKit> rest = after is null ? all.Found : all.Found.SkipWhile(match => match.Kit.Sku != after).Skip(1);
+        MatchedKit[] page = [.. rest.Take((asked.Limit ?? UsualLimit) + 1)];
+        MatchedKit[] shown = [.. page.Take(asked.Limit ?? UsualLimit)];
         return new KitMatches
         {
             Revision = catalogue.Revision,
             Ruleset = ruleset.Id,
-            EngineVersion = Assessor.EngineVersion,
+            EngineVersion = Release.EngineVersion,
             Serving = Count(KitVerdict.Serves),
             ServingWithChange = Count(KitVerdict.ServesWithChange),
             NotServing = Count(KitVerdict.DoesNotServe),
             Untried = all.Untried,
             Unreadable = [.. kept.Where(one => one.Kit is null).Select(one => one.Sku)],
-            Kits = [.. shown.Select(KitAnswerMapping.MatchOf)],
+            Kits = [.. shown.Select(MatchOf)],
             Next = page.Length > shown.Length ? Cursor.Behind(shown[^1].Kit.Sku!) : null,
-            Needs = [.. all.Needs.Select(AssessmentMapping.MaterialOf)],
+            Needs = all.Needs,
             SafetyNotes = ruleset.SafetyNotes,
         };
 
-        int Count(KitVerdict verdict) => all.Found.Count(match => match.Check.Verdict == verdict);
+        int Count(KitVerdict verdict) => all.Found.Count(match => match.Answer.Verdict == verdict);
     }
+
+    /// <summary>One kit of the shop.</summary>
+    private static KitMatch MatchOf(MatchedKit match) => new()
+    {
+        Sku = match.Kit.Sku!,
+        Name = match.Kit.Name,
+        Price = match.Kit.Price,
+        Currency = match.Kit.Currency,
+        Verdict = match.Answer.Verdict,
+        Summary = match.Answer.Summary,
+        Findings = match.Answer.Findings,
+    };
 }

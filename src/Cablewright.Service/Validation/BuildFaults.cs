@@ -1,5 +1,4 @@
 using Cablewright.Contract.Builds;
-using Cablewright.Engine;
 using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Validation;
@@ -22,7 +21,7 @@ internal static class BuildFaults
         return
         [
             .. content,
-            .. Assessor.FindFaults(mapped)
+            .. Engine.Builds.FaultFinder.Find(mapped)
                 .Where(fault => !content.Any(known => known.Pointer == fault.Pointer))
                 .Select(fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)),
         ];

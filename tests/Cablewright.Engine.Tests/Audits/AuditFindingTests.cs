@@ -1,8 +1,10 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Audits;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
+using ConductorAudit = Cablewright.Contract.Audits.ConductorAudit;
+using TrueAmpacity = Cablewright.Contract.Audits.TrueAmpacity;
 
 namespace Cablewright.Engine.Tests.Audits;
 
@@ -47,7 +49,7 @@ public class AuditFindingTests
     [Fact]
     public void What_is_not_stated_is_assumed_and_listed()
     {
-        CableAudit audit = OnTheBench.Audit(new BenchReport
+        ConductorAudit audit = OnTheBench.Audit(new BenchReport
         {
             Resistance = new ResistanceMeasurement(new Reading(0.001), new Reading(1)),
         });
@@ -63,10 +65,10 @@ public class AuditFindingTests
     [Fact]
     public void A_true_size_bears_what_the_table_says()
     {
-        CableAudit audit = OnTheBench.Audit(Area(21.15064) with { InsulationCelsius = 105 });
-        TrueAmpacity cabin = audit.Ampacities.Single(bears => bears.AirCelsius == 40);
-        Assert.Equal(160 * Math.Sqrt(65.0 / 75), cabin.Amps!.Value, 0.01);
-        Assert.True(cabin.LeastAmps < cabin.Amps);
+        ConductorAudit audit = OnTheBench.Audit(Area(21.15064) with { InsulationCelsius = 105 });
+        TrueAmpacity cabin = audit.Ampacities.Single(bears => bears.SurroundingsCelsius == 40);
+        Assert.Equal(160 * Math.Sqrt(65.0 / 75), cabin.AmpacityAmps!.Value, 0.01);
+        Assert.True(cabin.LeastAmpacityAmps < cabin.AmpacityAmps);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Audits;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Audits;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Audits;
@@ -8,7 +9,7 @@ namespace Cablewright.Engine.Tests.Audits;
 /// <summary>Measurements to audit.</summary>
 internal static class OnTheBench
 {
-    public static CableAudit Audit(BenchReport report) => CableAuditor.Audit(report, RulesetLibrary.Newest);
+    public static Contract.Audits.ConductorAudit Audit(BenchReport report) => CableAuditor.Audit(report, RulesetLibrary.Newest);
 
     /// <summary>Strands, each diameter within a share of itself.</summary>
     public static StrandMeasurement Strands(double count, double diameterMm, double uncertainty = 0.001) =>

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.PartedBuilds;
 using static Cablewright.Engine.Tests.SampleBuilds;
@@ -61,7 +62,7 @@ public class FaultTests
     [MemberData(nameof(Cases))]
     public void A_fault_is_named_where_it_stands(int index, string code, string pointer)
     {
-        IReadOnlyList<BuildFault> faults = Assessor.FindFaults(Faulty[index].Build);
+        IReadOnlyList<BuildFault> faults = FaultFinder.Find(Faulty[index].Build);
         Assert.True(
             faults.Any(fault => fault.Code == code && fault.Pointer == pointer),
             $"{code} at {pointer} is missing; there are "
@@ -121,7 +122,7 @@ public class FaultTests
     [MemberData(nameof(Neighbours))]
     public void A_fault_is_the_only_one_and_its_neighbour_has_none(int index, string code)
     {
-        BuildFault fault = Assert.Single(Assessor.FindFaults(Pairs[index].Faulty));
+        BuildFault fault = Assert.Single(FaultFinder.Find(Pairs[index].Faulty));
         Assert.Equal((code, Pairs[index].Pointer), (fault.Code, fault.Pointer));
         Assert.All([fault.Detail, fault.Accepted], text => Assert.False(string.IsNullOrWhiteSpace(text)));
         Assert.NotEmpty(Assessed.Of(Pairs[index].Right).Runs);
@@ -131,7 +132,7 @@ public class FaultTests
     public void A_misspelt_place_brings_the_nearest_name() =>
         Assert.Contains(
             "\"bass\"",
-            Assessor.FindFaults(OneAmplifier().WithRun("main", run => run with { To = "bas" }))[0].Detail,
+            FaultFinder.Find(OneAmplifier().WithRun("main", run => run with { To = "bas" }))[0].Detail,
             StringComparison.Ordinal);
 
     [Fact]
@@ -139,7 +140,7 @@ public class FaultTests
     {
         Build build = OneAmplifier().WithAmplifier(amplifier => new Amplifier { Id = "starter" })
             .WithRun("strap", run => run with { To = "body" });
-        string[] codes = [.. Assessor.FindFaults(build).Select(fault => fault.Code).Distinct()];
+        string[] codes = [.. FaultFinder.Find(build).Select(fault => fault.Code).Distinct()];
         Assert.Superset(
             new HashSet<string> { "id.taken", "amplifier.draw-unknown", "run.ends-equal" }, new HashSet<string>(codes));
     }

@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Tests.Properties;
 using Cablewright.Engine.Tests.Sizing;
 using Cablewright.Vocabulary;
@@ -44,7 +44,7 @@ public class ChangeProperties
         Assert.Equal(
             answer.Findings.Where(finding => finding.Severity is Severity.Fail).Select(finding => finding.Code).Distinct(),
             feasibility.BrokenRules);
-        foreach (ChangeResult change in feasibility.Changes)
+        foreach (Change change in feasibility.Changes)
         {
             changed++;
             Assessment after = Assessed.Of(build.With(change.Edits));
@@ -54,13 +54,13 @@ public class ChangeProperties
                 change.Remaining,
                 after.Findings.Where(finding => finding.Severity is not Severity.Info).Select(finding => finding.Code)
                     .Distinct());
-            if (feasibility.IsComplete && OneStepLess(build, change) is { } less)
+            if (feasibility.Complete && OneStepLess(build, change) is { } less)
                 Assert.True(Assessed.Of(less).Verdict is Verdict.Fail, $"{change.Message} less would do");
         }
     }
 
     /// <summary>A quarter of a foot or an inch longer, a hundredth of a power of ten more power.</summary>
-    private static Build? OneStepLess(Build build, ChangeResult change)
+    private static Build? OneStepLess(Build build, Change change)
     {
         if (change.Edits.Count != 1 || change.Kind is not (ChangeKind.Length or ChangeKind.Power)) return null;
         Edit edit = change.Edits[0];

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Changes;

@@ -1,6 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -22,9 +22,9 @@ public class SmallestChangeTests
     [Fact]
     public void The_longest_run_is_that_of_the_golden_case()
     {
-        ChangeResult change =
+        Change change =
             Of(Limited(OneAmplifier().WithRun("main", run => run with { LengthMetres = 8 })), ChangeKind.Length, "main");
-        Assert.Equal([new Edit("/runs/0/length", "26.2467 ft", "16 ft")], change.Edits);
+        Assert.Equal([EditOf("/runs/0/length", "26.2467 ft", "16 ft")], change.Edits);
         Assert.Equal("Make run \"main\" no longer than 16 ft (now 26.2467 ft).", change.Message);
         Assert.Equal(1 - 16 * 0.3048 / 8, change.Share, 6);
     }
@@ -70,8 +70,8 @@ public class SmallestChangeTests
             Fuse = piece == 0 ? main.Fuse : null,
         })];
         build = build with { Runs = [.. chain, .. build.Runs.Skip(1)], Limits = build.Limits with { MaxDropVolts = 0.02 } };
-        FeasibilityResult feasibility = Assessed.WithAdvice(build).Feasibility!;
-        Edit[] lengths = [.. feasibility.Changes.Append(feasibility.Nearest).OfType<ChangeResult>()
+        Feasibility feasibility = Assessed.WithAdvice(build).Feasibility!;
+        Edit[] lengths = [.. feasibility.Changes.Append(feasibility.Nearest).OfType<Change>()
             .SelectMany(change => change.Edits).Where(edit => edit.Pointer.EndsWith("/length", StringComparison.Ordinal))];
         Assert.All(lengths, edit => Assert.True(Edited.Metres(edit.To!) >= 0.01, edit.To));
     }
@@ -81,8 +81,8 @@ public class SmallestChangeTests
     public void The_largest_power_is_that_of_the_golden_case()
     {
         Build build = Limited(OneAmplifier().WithAmplifier(amplifier => amplifier with { RatedOutputWatts = 1500 }));
-        ChangeResult change = Of(build, ChangeKind.Power);
-        Assert.Equal([new Edit("/amplifiers/0/ratedOutput", "1500 W", "1000 W")], change.Edits);
+        Change change = Of(build, ChangeKind.Power);
+        Assert.Equal([EditOf("/amplifiers/0/ratedOutput", "1500 W", "1000 W")], change.Edits);
         Assert.Equal(["bass"], change.Amplifiers);
     }
 
@@ -90,9 +90,9 @@ public class SmallestChangeTests
     [Fact]
     public void The_smallest_conductor_is_that_of_the_golden_case()
     {
-        ChangeResult change =
+        Change change =
             Of(Limited(OneAmplifier().WithRun("main", run => run.Sized("4 AWG"))), ChangeKind.Conductor, "main");
-        Assert.Equal([new Edit("/runs/0/conductor/size", "4 AWG", "1/0 AWG")], change.Edits);
+        Assert.Equal([EditOf("/runs/0/conductor/size", "4 AWG", "1/0 AWG")], change.Edits);
         Assert.Equal(4.8768 * (53.4751 - 21.1511) * 8.89 * 1.02, change.AddedMassGrams, 1.0);
     }
 
@@ -104,7 +104,7 @@ public class SmallestChangeTests
             Conductor = run.Conductor with { Material = Material.CopperCladAluminium },
         }));
         Assert.Equal(
-            [new Edit("/runs/0/conductor/material", "copper-clad-aluminium", "copper")],
+            [EditOf("/runs/0/conductor/material", "copper-clad-aluminium", "copper")],
             Of(build, ChangeKind.Material, "main").Edits);
     }
 
@@ -117,7 +117,7 @@ public class SmallestChangeTests
             Conductor = run.Conductor with { Count = 2 },
             Fuse = run.Fuse! with { PerConductor = true },
         }).WithRun("return", run => run.Sized("4/0 AWG"));
-        Assert.Equal([new Edit("/runs/0/conductor/count", "2", "3")], Of(build, ChangeKind.Parallel, "main").Edits);
+        Assert.Equal([EditOf("/runs/0/conductor/count", "2", "3")], Of(build, ChangeKind.Parallel, "main").Edits);
     }
 
     /// <summary>
@@ -130,14 +130,14 @@ public class SmallestChangeTests
     {
         Build build = ConstantCurrent(95).WithRun("main", run => run.Sized("4 AWG") with { Fuse = Anl(rating) })
             .WithRun("return", run => run.Sized("4 AWG"));
-        Assert.Equal([new Edit("/runs/0/fuse/rating", $"{rating} A", "130 A")], Of(build, ChangeKind.Fuse, "main").Edits);
+        Assert.Equal([EditOf("/runs/0/fuse/rating", $"{rating} A", "130 A")], Of(build, ChangeKind.Fuse, "main").Edits);
     }
 
     [Fact]
     public void A_fuse_where_there_is_none()
     {
-        ChangeResult change = Of(ConstantCurrent(60).WithRun("main", run => run with { Fuse = NoFuse }), ChangeKind.Fuse, "main");
-        Assert.Equal(new Edit("/runs/0/fuse/fitted", "false", "true"), change.Edits[0]);
+        Change change = Of(ConstantCurrent(60).WithRun("main", run => run with { Fuse = NoFuse }), ChangeKind.Fuse, "main");
+        Assert.Equal(EditOf("/runs/0/fuse/fitted", "false", "true"), change.Edits[0]);
         Assert.Equal(1, change.Share);
     }
 
@@ -147,7 +147,7 @@ public class SmallestChangeTests
     {
         Build build = ConstantCurrent(60).WithRun("main", run => run with { Fuse = Anl(100) with { DistanceMetres = 0.6096 } });
         Assert.Equal(
-            [new Edit("/runs/0/fuse/distanceFromSource", "24 in", "18 in")], Of(build, ChangeKind.FuseDistance, "main").Edits);
+            [EditOf("/runs/0/fuse/distanceFromSource", "24 in", "18 in")], Of(build, ChangeKind.FuseDistance, "main").Edits);
     }
 
     /// <summary>
@@ -158,7 +158,7 @@ public class SmallestChangeTests
     {
         Build build = ConstantCurrent(70)
             .WithRun("main", run => run with { Conductor = run.Conductor with { InsulationCelsius = 60 } });
-        ChangeResult change = Of(build, ChangeKind.Insulation, "main");
+        Change change = Of(build, ChangeKind.Insulation, "main");
         Assert.Equal("60 C", change.Edits[0].From);
         Assert.Equal(Verdict.Fail, Assessed.WithAdvice(build).Verdict);
     }
@@ -169,9 +169,9 @@ public class SmallestChangeTests
     {
         Build build = ConstantCurrent(60);
         build = build with { Limits = build.Limits with { CabinCelsius = 130 } };
-        FeasibilityResult feasibility = Assessed.WithAdvice(build).Feasibility!;
+        Feasibility feasibility = Assessed.WithAdvice(build).Feasibility!;
         Assert.Empty(feasibility.Changes);
-        Assert.True(feasibility.IsComplete);
+        Assert.True(feasibility.Complete);
         Assert.Equal(["run.surroundings-above-insulation"], feasibility.BrokenRules);
         Assert.Contains("No change was found", feasibility.Summary, StringComparison.Ordinal);
         Assert.Equal(Verdict.Fail, feasibility.Nearest!.Verdict);
@@ -193,8 +193,8 @@ public class SmallestChangeTests
                 Run("return-b", "b", "starter", 1, "4 AWG"),
             ],
         };
-        FeasibilityResult feasibility = Assessed.WithAdvice(build).Feasibility!;
-        ChangeResult both = feasibility.Changes.First(change => change.Kind is not (ChangeKind.Power or ChangeKind.Length));
+        Feasibility feasibility = Assessed.WithAdvice(build).Feasibility!;
+        Change both = feasibility.Changes.First(change => change.Kind is not (ChangeKind.Power or ChangeKind.Length));
         Assert.Equal(["feed-a", "feed-b"], both.Runs);
         Assert.DoesNotContain(feasibility.Changes, change => change.Kind is ChangeKind.Conductor && change.Runs.Count == 1);
         Assert.NotEqual(Verdict.Fail, Assessed.WithAdvice(build.With(both.Edits)).Verdict);
@@ -211,8 +211,8 @@ public class SmallestChangeTests
     {
         FuseWish fuse = rating is { } amps ? Anl(amps) with { DistanceMetres = metres } : NoFuse;
         Build build = OneAmplifier().WithRun("main", run => run.Sized("6 AWG") with { Fuse = fuse });
-        FeasibilityResult feasibility = Assessed.WithAdvice(build).Feasibility!;
-        ChangeResult change = feasibility.Changes.First(each => each.Kind is ChangeKind.Combination);
+        Feasibility feasibility = Assessed.WithAdvice(build).Feasibility!;
+        Change change = feasibility.Changes.First(each => each.Kind is ChangeKind.Combination);
         Assert.Equal(["main"], change.Runs);
         Assert.NotEqual(Verdict.Fail, Assessed.WithAdvice(build.With(change.Edits)).Verdict);
     }
@@ -226,19 +226,21 @@ public class SmallestChangeTests
         {
             Sizing = new SizingWishes { Sizes = [ConductorSize.Of("8 AWG"), ConductorSize.Of("4 AWG")] },
         };
-        Assert.Equal([new Edit("/sizing/sizes/-", null, "1/0 AWG")], Of(build, ChangeKind.Choice).Edits);
+        Assert.Equal([EditOf("/sizing/sizes/-", null, "1/0 AWG")], Of(build, ChangeKind.Choice).Edits);
     }
 
     private static Build Limited(Build build) => build with { Limits = build.Limits with { MaxDropVolts = JustAbove } };
 
     /// <summary>The smallest change of a kind, made: the build then stands.</summary>
-    private static ChangeResult Of(Build build, ChangeKind kind, string? run = null)
+    private static Change Of(Build build, ChangeKind kind, string? run = null)
     {
         Assessment answer = Assessed.WithAdvice(build);
         Assert.Equal(Verdict.Fail, answer.Verdict);
-        ChangeResult change = answer.Feasibility!.Changes.First(
+        Change change = answer.Feasibility!.Changes.First(
             each => each.Kind == kind && (run is null || each.Runs.SequenceEqual([run])));
         Assert.NotEqual(Verdict.Fail, Assessed.WithAdvice(build.With(change.Edits)).Verdict);
         return change;
     }
+
+    private static Edit EditOf(string pointer, string? from, string? to) => new() { Pointer = pointer, From = from, To = to };
 }

@@ -1,7 +1,6 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
@@ -34,7 +33,7 @@ public class AssumptionTests
     public void What_is_left_out_is_listed(string pointer)
     {
         Assessment answer = Assessed.Of(Bare());
-        Assumption assumed = answer.Assumptions.First(assumption => assumption.Pointer == pointer);
+        Contract.Assessments.Assumption assumed = answer.Assumptions.First(assumption => assumption.Pointer == pointer);
         Assert.All([assumed.Value, assumed.Reason, assumed.Source], text => Assert.False(string.IsNullOrWhiteSpace(text)));
     }
 

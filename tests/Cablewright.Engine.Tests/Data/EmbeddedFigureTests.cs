@@ -9,12 +9,12 @@ public class EmbeddedFigureTests
     private static readonly string[] Provenances = ["read", "computed", "from memory", "common practice, no source"];
 
     public static TheoryData<string> DataFiles() =>
-        [.. typeof(Assessor).Assembly.GetManifestResourceNames().Where(name => name.EndsWith(".json", StringComparison.Ordinal))];
+        [.. typeof(Release).Assembly.GetManifestResourceNames().Where(name => name.EndsWith(".json", StringComparison.Ordinal))];
 
     [Fact]
     public void The_assembly_carries_its_data_and_nothing_else()
     {
-        string[] names = typeof(Assessor).Assembly.GetManifestResourceNames();
+        string[] names = typeof(Release).Assembly.GetManifestResourceNames();
         Assert.Contains("Conductors/materials.json", names);
         Assert.Contains("Heat/ampacity-table.json", names);
         Assert.Contains("Fuses/fuse-families.json", names);
@@ -28,7 +28,7 @@ public class EmbeddedFigureTests
     [MemberData(nameof(DataFiles))]
     public void Each_number_has_a_source_and_a_provenance(string file)
     {
-        using var document = JsonDocument.Parse(typeof(Assessor).Assembly.GetManifestResourceStream(file)!);
+        using var document = JsonDocument.Parse(typeof(Release).Assembly.GetManifestResourceStream(file)!);
         int numbers = Walk(document.RootElement, file);
         Assert.True(numbers > 0, file + " holds no number");
     }

@@ -1,5 +1,5 @@
 using System.Reflection;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Engine.Tests.Published.Ngspice;
 using Cablewright.Vocabulary;

@@ -1,11 +1,12 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Contract.Kits;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Kits;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.Kits.SampleKits;
+using Kit = Cablewright.Engine.Kits.Kit;
 
 namespace Cablewright.Engine.Tests.Kits;
 
@@ -47,7 +48,7 @@ public class KitFindingTests
     public void A_finding_stands_on_one_side_of_its_limit_and_not_on_the_other(string code)
     {
         (Kit kit, Build build) = Must(code);
-        KitCheck check = kit.Check(build);
+        KitAnswer check = kit.Check(build);
         Assert.True(check.Codes().Contains(code), $"{code} is missing among {string.Join(", ", check.Codes())}");
         Finding found = check.Findings.First(finding => finding.Code == code);
         Assert.All(
@@ -63,7 +64,7 @@ public class KitFindingTests
     [Fact]
     public void A_kit_that_holds_all_serves_and_nothing_is_found()
     {
-        KitCheck check = Full().Check(JobThroughBulkhead());
+        KitAnswer check = Full().Check(JobThroughBulkhead());
         Assert.Equal(KitVerdict.Serves, check.Verdict);
         Assert.DoesNotContain(check.Findings, finding => finding.Severity is Severity.Fail);
         Assert.NotNull(check.Trial);
@@ -82,7 +83,7 @@ public class KitFindingTests
     [InlineData(KitPartKind.Ties, KitVerdict.Serves)]
     public void A_missing_part_is_noticed(KitPartKind missing, KitVerdict verdict)
     {
-        KitCheck check = Full().Without(missing).Check(JobThroughBulkhead());
+        KitAnswer check = Full().Without(missing).Check(JobThroughBulkhead());
         Assert.Equal(verdict, check.Verdict);
         Assert.NotEmpty(check.Findings);
     }
@@ -92,10 +93,10 @@ public class KitFindingTests
     public void A_cable_is_tried_in_its_own_metal()
     {
         Build job = Job(900);
-        KitCheck copper = Full().With(KitPartKind.Fuse, fuse => fuse with { RatingAmps = 100 }).Check(job);
-        KitCheck clad = Full().With(KitPartKind.Fuse, fuse => fuse with { RatingAmps = 100 })
+        KitAnswer copper = Full().With(KitPartKind.Fuse, fuse => fuse with { RatingAmps = 100 }).Check(job);
+        KitAnswer clad = Full().With(KitPartKind.Fuse, fuse => fuse with { RatingAmps = 100 })
             .With(KitPartKind.PowerWire, wire => wire with { Material = Material.CopperCladAluminium }).Check(job);
-        double Ohms(KitCheck check) => check.Trial!.Assessment.Runs.First(run => run.Id == "main").ResistanceMilliohms;
+        double Ohms(KitAnswer check) => check.Trial!.Runs.First(run => run.Id == "main").ResistanceMilliohms;
         Assert.True(Ohms(clad) > Ohms(copper));
         Assert.True(clad.Verdict >= copper.Verdict);
     }
@@ -104,14 +105,14 @@ public class KitFindingTests
     [Fact]
     public void A_cable_below_its_label_is_tried_at_its_true_size()
     {
-        KitCheck check = Stranded(1568).Check(Job());
-        Assert.Equal("5 AWG", check.Trial!.Assessment.Runs.First(run => run.Id == "main").Conductor.Size.Label);
+        KitAnswer check = Stranded(1568).Check(Job());
+        Assert.Equal("5 AWG", check.Trial!.Runs.First(run => run.Id == "main").Conductor.Size);
     }
 
     [Fact]
     public void What_is_assumed_of_a_kit_is_listed()
     {
-        KitCheck check = Full().With(KitPartKind.PowerWire, wire => wire with { Material = null }).Check(Job());
+        KitAnswer check = Full().With(KitPartKind.PowerWire, wire => wire with { Material = null }).Check(Job());
         Assert.Equal("/kit/parts/0/material", Assert.Single(check.Assumptions).Pointer);
     }
 

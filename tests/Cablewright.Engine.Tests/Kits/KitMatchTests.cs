@@ -1,12 +1,14 @@
 using System.Diagnostics;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Kits;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Kits;
 using Cablewright.Vocabulary;
 using CsCheck;
 using Xunit.Abstractions;
 using static Cablewright.Engine.Tests.Kits.SampleKits;
+using Kit = Cablewright.Engine.Kits.Kit;
+using KitPart = Cablewright.Engine.Kits.KitPart;
 
 namespace Cablewright.Engine.Tests.Kits;
 
@@ -33,7 +35,7 @@ public class KitMatchTests(ITestOutputHelper output)
         Build job = JobThroughBulkhead();
         Match(job, kits[..50]);
         long start = Stopwatch.GetTimestamp();
-        IReadOnlyList<KitMatch> matches = Match(job, kits).Found;
+        IReadOnlyList<MatchedKit> matches = Match(job, kits).Found;
         output.WriteLine($"10,000 kits: {Stopwatch.GetElapsedTime(start).TotalMilliseconds:0} ms");
 
         var checker = new KitChecker(job, RulesetLibrary.Newest, WorkBudgets.MeterFor(job), isBrief: true);
@@ -44,20 +46,20 @@ public class KitMatchTests(ITestOutputHelper output)
         output.WriteLine($"all trials made: {Stopwatch.GetElapsedTime(start).TotalMilliseconds:0} ms");
         Assert.Equal(kits.Length, matches.Count);
         Assert.InRange(checker.TrialsMade, 1, 6 * 2 + 6 * 2 * 6 + 6 * 2 * 6 * 7);
-        Assert.Contains(matches, match => match.Check.Verdict is KitVerdict.Serves);
-        Assert.Contains(matches, match => match.Check.Verdict is KitVerdict.ServesWithChange);
-        Assert.Contains(matches, match => match.Check.Verdict is KitVerdict.DoesNotServe);
+        Assert.Contains(matches, match => match.Answer.Verdict is KitVerdict.Serves);
+        Assert.Contains(matches, match => match.Answer.Verdict is KitVerdict.ServesWithChange);
+        Assert.Contains(matches, match => match.Answer.Verdict is KitVerdict.DoesNotServe);
     }
 
     [Fact]
     public void Those_that_serve_come_first_and_the_cheapest_of_them_before_the_others() =>
         AnyKit.Array[2, 30].Sample(kits =>
         {
-            IReadOnlyList<KitMatch> matches = Match(JobThroughBulkhead(), kits).Found;
-            foreach ((KitMatch one, KitMatch next) in matches.Zip(matches.Skip(1)))
+            IReadOnlyList<MatchedKit> matches = Match(JobThroughBulkhead(), kits).Found;
+            foreach ((MatchedKit one, MatchedKit next) in matches.Zip(matches.Skip(1)))
             {
-                Assert.True(one.Check.Verdict <= next.Check.Verdict);
-                if (one.Check.Verdict == next.Check.Verdict) Assert.True(one.Kit.Price <= next.Kit.Price);
+                Assert.True(one.Answer.Verdict <= next.Answer.Verdict);
+                if (one.Answer.Verdict == next.Answer.Verdict) Assert.True(one.Kit.Price <= next.Kit.Price);
             }
         }, iter: 20);
 
@@ -82,7 +84,7 @@ public class KitMatchTests(ITestOutputHelper output)
     {
         Kit[] kits = [.. Enumerable.Range(0, 40).Select(number => Full().With(
             KitPartKind.PowerWire, wire => wire with { InsulationCelsius = 90 + number }) with { Price = 40 - number })];
-        KitMatches matches = Match(JobThroughBulkhead(), kits, SampleRulesets.With("kits.trial-budget", 60));
+        MatchedKits matches = Match(JobThroughBulkhead(), kits, SampleRulesets.With("kits.trial-budget", 60));
         Assert.InRange(matches.Untried, 1, kits.Length - 1);
         Assert.Equal(kits.Length, matches.Untried + matches.Found.Count);
         Assert.Equal(matches.Found.Count, matches.Found.Max(match => match.Kit.Price));
@@ -102,8 +104,8 @@ public class KitMatchTests(ITestOutputHelper output)
     public void A_kit_among_many_is_judged_as_it_is_alone() =>
         AnyKit.Array[2, 10].Sample(kits =>
         {
-            foreach (KitMatch match in Match(JobThroughBulkhead(), kits).Found)
-                Assert.Equal(match.Kit.Check(JobThroughBulkhead()).Verdict, match.Check.Verdict);
+            foreach (MatchedKit match in Match(JobThroughBulkhead(), kits).Found)
+                Assert.Equal(match.Kit.Check(JobThroughBulkhead()).Verdict, match.Answer.Verdict);
         }, iter: 20);
 
     [Fact]
@@ -165,7 +167,7 @@ public class KitMatchTests(ITestOutputHelper output)
         return hasGrommet ? kit : kit.Without(KitPartKind.Grommet);
     }
 
-    private static KitMatches Match(
+    private static MatchedKits Match(
         Build build, IEnumerable<Kit> kits, Ruleset? ruleset = null, CancellationToken cancellation = default) =>
         KitMatcher.Match(build, kits, ruleset ?? RulesetLibrary.Newest, WorkBudgets.MeterFor(build, cancellation));
 }

@@ -1,9 +1,12 @@
+using Cablewright.Contract.Kits;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Kits;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Kits;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
+using Kit = Cablewright.Engine.Kits.Kit;
+using KitPart = Cablewright.Engine.Kits.KitPart;
 
 namespace Cablewright.Engine.Tests.Kits;
 
@@ -57,8 +60,8 @@ internal static class SampleKits
     public static Kit Without(this Kit kit, KitPartKind kind) =>
         kit with { Parts = [.. kit.Parts.Where(part => part.Kind != kind)] };
 
-    public static KitCheck Check(this Kit kit, Build build) =>
+    public static KitAnswer Check(this Kit kit, Build build) =>
         new KitChecker(build, RulesetLibrary.Newest, WorkBudgets.MeterFor(build)).Check(kit);
 
-    public static string[] Codes(this KitCheck check) => [.. check.Findings.Select(finding => finding.Code)];
+    public static string[] Codes(this KitAnswer check) => [.. check.Findings.Select(finding => finding.Code)];
 }

@@ -134,7 +134,7 @@ public class WirePlanTests
         {
             Runs = [run with { Conductor = run.Conductor with { Count = count } }, Run("return", "bass", "body", 1, "4 AWG")],
         }).Pieces[0];
-        return piece with { Run = piece.Run with { PeakCurrentAmps = amps } };
+        return piece with { Run = piece.Run with { PeakAmps = amps } };
     }
 
     private static KitPart Cable(string size, double metres) => SampleKits.Wire(KitPartKind.PowerWire, size, metres);

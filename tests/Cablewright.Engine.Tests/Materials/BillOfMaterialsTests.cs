@@ -113,7 +113,7 @@ public class BillOfMaterialsTests
         NeedsOf(
             Beside(Supply("main", "starter", "bass", 5)), Beside(Return("strap", "starter", "body", 0.9)),
             Beside(Return("ground", "bass", "body", 1))).Grommets,
-        run => run.To == "body");
+        run => run.Run.To == "body");
 
     /// <summary>A run that leaves the engine bay and is shorter than 1.5 m needs only its own length.</summary>
     [Fact]

@@ -1,9 +1,9 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Materials;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Reports.Materials;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -36,13 +36,14 @@ public class MaterialListTests
     [Fact]
     public void Cable_of_one_side_size_and_metal_is_one_line_the_thickest_first()
     {
-        MaterialLine[] cables = [.. List(TwoAmplifiers).TakeWhile(line => line.Item.EndsWith("wire", StringComparison.Ordinal))];
+        MaterialLine[] cables =
+            [.. List(TwoAmplifiers).TakeWhile(line => line.ItemName.EndsWith("wire", StringComparison.Ordinal))];
         Assert.Equal(
             [
                 ("power wire", "1/0 AWG", 1), ("power wire", "6 AWG", 3),
                 ("ground wire", "1/0 AWG", 2), ("ground wire", "6 AWG", 1),
             ],
-            cables.Select(line => (line.Item, line.Size!.Label, line.Count)));
+            cables.Select(line => (line.ItemName, line.Size!, line.Count)));
         double[] metres = [4, 5, 0.8, 0.5];
         Assert.All(cables.Zip(metres), pair =>
         {
@@ -58,7 +59,7 @@ public class MaterialListTests
             "other", run => run with { Conductor = run.Conductor with { Material = Material.TinnedCopper } });
         Assert.Equal(
             [(Material.Copper, 1), (Material.TinnedCopper, 2)],
-            List(mixed).Where(line => line is { Item: "power wire", Size.Label: "6 AWG" })
+            List(mixed).Where(line => line is { ItemName: "power wire", Size: "6 AWG" })
                 .Select(line => (line.Material!.Value, line.Count)));
     }
 
@@ -66,7 +67,7 @@ public class MaterialListTests
     [Fact]
     public void Fuses_of_one_family_and_rating_are_one_line_the_largest_first() => Assert.Equal(
         [(150.0, FuseFamilyName.Anl, 1), (60.0, FuseFamilyName.BladeE, 1), (60.0, FuseFamilyName.Anl, 3)],
-        List(TwoAmplifiers).Where(line => line.Item == "fuse with holder")
+        List(TwoAmplifiers).Where(line => line.ItemName == "fuse with holder")
             .Select(line => (line.RatingAmps!.Value, line.Family!.Value, line.Count)));
 
     /// <summary>
@@ -79,7 +80,7 @@ public class MaterialListTests
         Assert.Equal([("1/0 AWG", 4), ("4 AWG", 1)], Rings(TwoAmplifiers.WithRun("ground", run => run.Sized("4 AWG"))));
 
         static IEnumerable<(string Size, int Count)> Rings(Build build) =>
-            List(build).Where(line => line.Item == "ring terminal").Select(line => (line.Size!.Label, line.Count));
+            List(build).Where(line => line.ItemName == "ring terminal").Select(line => (line.Size!, line.Count));
     }
 
     /// <summary>
@@ -90,10 +91,10 @@ public class MaterialListTests
     {
         Assert.Equal(
             [("distribution block", 1, null), ("bulkhead grommet", 1, null), ("split loom", 1, 1.5)],
-            List(TwoAmplifiers).TakeLast(3).Select(line => (line.Item, line.Count, line.LengthMetres)));
+            List(TwoAmplifiers).TakeLast(3).Select(line => (line.ItemName, line.Count, line.LengthMetres)));
         Assert.Equal(
             ["distribution block"],
-            List(TwoAmplifiers.WithRun("strap", run => run with { Route = Route.Cabin })).Select(line => line.Item)
+            List(TwoAmplifiers.WithRun("strap", run => run with { Route = Route.Cabin })).Select(line => line.ItemName)
                 .SkipWhile(item => item != "ring terminal").Where(item => item != "ring terminal"));
     }
 

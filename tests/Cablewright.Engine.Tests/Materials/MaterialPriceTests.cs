@@ -1,7 +1,8 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 

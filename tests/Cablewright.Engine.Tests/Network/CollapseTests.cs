@@ -1,9 +1,10 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Network;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Network;

@@ -1,9 +1,11 @@
 using Cablewright.Engine.Audits;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Tests.Audits;
 using Cablewright.Vocabulary;
 using CsCheck;
+using ConductorAudit = Cablewright.Contract.Audits.ConductorAudit;
+using MetalCandidate = Cablewright.Contract.Audits.MetalCandidate;
+using Bounds = Cablewright.Contract.Audits.Bounds;
 
 namespace Cablewright.Engine.Tests.Numerics;
 
@@ -26,18 +28,18 @@ public class IntervalTests
     public void Every_interval_holds_the_truth_when_each_reading_is_within_its_uncertainty() =>
         Gen.Select(AnyCable, Errors, Share).Sample((cable, errors, share) =>
         {
-            CableAudit audit = OnTheBench.Audit(cable.Measured(errors, share) with { ClaimedMaterial = cable.Metal });
+            ConductorAudit audit = OnTheBench.Audit(cable.Measured(errors, share) with { ClaimedMaterial = cable.Metal });
             MetalCandidate own = audit.Metals.Single(metal => metal.Material == cable.Metal);
-            Assert.True(own.IsPossible, $"{cable} is not held possible");
+            Assert.True(own.Possible, $"{cable} is not held possible");
             Assert.Equal(cable.Metal, audit.Material);
             Assert.All(audit.Areas, way => AssertHolds(way.AreaMm2, cable.AreaMm2, way.Way.ToString()));
             AssertHolds(audit.AreaMm2, cable.AreaMm2, "all ways");
             MaterialProperties metal = MaterialProperties.Of(cable.Metal);
-            AssertHolds(audit.DensityKilogramsPerCubicMetre!.Value, metal.DensityKilogramsPerCubicMetre, "density");
+            AssertHolds(audit.DensityGramsPerCm3!, metal.DensityKilogramsPerCubicMetre / 1000, "density");
             AssertHolds(
-                audit.ConductivityPercentIacs!.Value, 100.0 / 58 / metal.ResistivityOhmMm2PerMetre, "conductivity, % IACS");
+                audit.ConductivityPercentIacs!, 100.0 / 58 / metal.ResistivityOhmMm2PerMetre, "conductivity, % IACS");
             AssertHolds(
-                audit.MassResistivityOhmGramsPerSquareMetre!.Value,
+                audit.MassResistivityOhmGramsPerM2!,
                 metal.ResistivityOhmMm2PerMetre * metal.DensityKilogramsPerCubicMetre / 1000,
                 "mass resistivity");
         }, iter: Cables);
@@ -47,8 +49,8 @@ public class IntervalTests
     public void The_length_measured_changes_nothing() =>
         Gen.Select(AnyCable, Errors, Gen.Double[0.1, 10]).Sample((cable, errors, factor) =>
         {
-            CableAudit one = OnTheBench.Audit(cable.Measured(errors, 0.01));
-            CableAudit other = OnTheBench.Audit(cable.Measured(errors, 0.01, factor));
+            ConductorAudit one = OnTheBench.Audit(cable.Measured(errors, 0.01));
+            ConductorAudit other = OnTheBench.Audit(cable.Measured(errors, 0.01, factor));
             Assert.Equal(one.AreaMm2.Estimate, other.AreaMm2.Estimate, one.AreaMm2.Estimate * 1e-9);
             Assert.Equal(one.AreaMm2.Least, other.AreaMm2.Least, one.AreaMm2.Estimate * 1e-9);
         }, iter: 200);
@@ -57,9 +59,9 @@ public class IntervalTests
     public void A_duller_measurement_never_narrows_the_interval() =>
         Gen.Select(AnyCable, Errors, Share, Gen.Double[1, 3]).Sample((cable, errors, share, factor) =>
         {
-            CableAudit sharp = OnTheBench.Audit(cable.Measured(errors, share) with { ClaimedMaterial = cable.Metal });
+            ConductorAudit sharp = OnTheBench.Audit(cable.Measured(errors, share) with { ClaimedMaterial = cable.Metal });
             BenchReport same = cable.Measured(errors, share);
-            CableAudit dull = OnTheBench.Audit(Duller(same, factor) with { ClaimedMaterial = cable.Metal });
+            ConductorAudit dull = OnTheBench.Audit(Duller(same, factor) with { ClaimedMaterial = cable.Metal });
             Assert.True(dull.AreaMm2.Least <= sharp.AreaMm2.Least && dull.AreaMm2.Most >= sharp.AreaMm2.Most);
         }, iter: 500);
 
@@ -72,7 +74,7 @@ public class IntervalTests
 
     private static Reading Duller(Reading reading, double factor) => reading with { Uncertainty = reading.Uncertainty * factor };
 
-    private static void AssertHolds(Interval interval, double truth, string what) => Assert.True(
+    private static void AssertHolds(Bounds interval, double truth, string what) => Assert.True(
         interval.Least <= truth * (1 + 1e-12) && interval.Most >= truth * (1 - 1e-12),
         $"{what}: {truth:R} is not within {interval}");
 

@@ -1,8 +1,9 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Numerics;
@@ -20,7 +21,7 @@ public class WorkMeterTests
     public void The_slowest_shapes_that_need_no_key_are_answered_within_the_budget(string name)
     {
         Build build = Shapes.Single(shape => shape.Name == name).Build;
-        Assert.Empty(Assessor.FindFaults(build));
+        Assert.Empty(FaultFinder.Find(build));
         WorkMeter meter = WorkBudgets.MeterFor(build), again = WorkBudgets.MeterFor(build);
         Assessment answer = Assessor.Assess(build, RulesetLibrary.Newest, meter);
         Assert.InRange(meter.Used, build.Runs.Count, 1.1 * meter.Budget);
@@ -56,7 +57,7 @@ public class WorkMeterTests
     {
         Build build = SampleBuilds.OneAmplifier() with { Include = Enum.GetValues<Extra>() };
         Assessment whole = Assessor.Assess(build, RulesetLibrary.Newest);
-        Assert.Empty(whole.LeftOut);
+        Assert.Null(whole.LeftOut);
         Assert.NotEmpty(whole.AskNext);
         Assert.NotNull(whole.Headroom);
 

@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 using CsCheck;
 using static Cablewright.Engine.Tests.PartedBuilds;

@@ -1,7 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Wiring;
 using CsCheck;
@@ -26,8 +26,8 @@ public class ProtectionPropertyTests
             .Sample((family, gauge, metres, rating, factor) =>
         {
             FuseResult smaller = Fuse(rating), bigger = Fuse(rating * factor);
-            double opens = smaller.ClearingSeconds ?? double.PositiveInfinity,
-                opensBigger = bigger.ClearingSeconds ?? double.PositiveInfinity;
+            double opens = smaller.OpensSeconds ?? double.PositiveInfinity,
+                opensBigger = bigger.OpensSeconds ?? double.PositiveInfinity;
             Assert.True(opensBigger >= opens * (1 - Rounding), $"{opensBigger} s against {opens} s");
             Assert.True(Strain(bigger) >= Strain(smaller) * (1 - Rounding), $"strain {Strain(bigger)} against {Strain(smaller)}");
 
@@ -88,7 +88,7 @@ public class ProtectionPropertyTests
     private static IEnumerable<int> Nodes(CircuitModel circuit) =>
         Enumerable.Range(0, 4).SelectMany(run => new[] { circuit.EndsOf(run).From, circuit.EndsOf(run).To }).Distinct();
 
-    private static double Strain(FuseResult fuse) => fuse.ClearingSeconds is { } opens
+    private static double Strain(FuseResult fuse) => fuse.OpensSeconds is { } opens
         ? opens / (fuse.ConductorWithstandSeconds ?? double.PositiveInfinity) : double.PositiveInfinity;
 
     private static Run Larger(Run run, int steps)

@@ -2,7 +2,7 @@ using System.Globalization;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 using CsCheck;
 

@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -125,7 +125,7 @@ public class ProtectionMapTests
     }
 
     private static IReadOnlyList<string> Protection(Assessment answer, string run) =>
-        answer.Runs.Single(result => result.Id == run).ProtectedBy;
+        answer.Runs.Single(result => result.Id == run).GuardedBy;
 
     private static string[] Codes(Assessment answer) => [.. answer.Findings.Select(finding => finding.Code)];
 }

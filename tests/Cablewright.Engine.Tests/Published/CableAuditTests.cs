@@ -2,6 +2,7 @@ using Cablewright.Engine.Audits;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Tests.Audits;
 using Cablewright.Vocabulary;
+using ConductorAudit = Cablewright.Contract.Audits.ConductorAudit;
 
 namespace Cablewright.Engine.Tests.Published;
 
@@ -47,12 +48,12 @@ public class CableAuditTests
     public void Strands_give_the_circular_mils_of_their_gauge_and_a_short_label_is_found(
         string family, string label, int strands, double diameterMm)
     {
-        CableAudit audit = OnTheBench.Audit(
+        ConductorAudit audit = OnTheBench.Audit(
             new BenchReport { Strands = OnTheBench.Strands(strands, diameterMm) }.Claiming(label));
         double circularMils = strands * Math.Pow(diameterMm / 0.0254, 2);
         Near.Relative(circularMils, audit.AreaMm2.Estimate / Mm2PerCircularMil, 1e-9, $"{family} {label}, circular mils");
         double claimed = ConductorSize.Of(label).NominalAreaMm2 / Mm2PerCircularMil;
-        Near.Absolute(1 - circularMils / claimed, audit.Shortfall!.Value.Estimate, 1e-9, $"{family} {label}, shortfall");
+        Near.Absolute(1 - circularMils / claimed, audit.ShortfallPercent!.Estimate / 100, 1e-9, $"{family} {label}, shortfall");
         double share = circularMils / claimed;
         if (share is > 0.9775 and < 0.9825) return;
         Assert.Equal(share > 0.98 ? AuditVerdict.TrueToClaim : AuditVerdict.Undersized, audit.Verdict);
@@ -72,16 +73,16 @@ public class CableAuditTests
     public void Solid_copper_of_the_tables_is_recognised_by_its_mass(
         string size, double inches, double circularMils, double poundsPerThousandFeet)
     {
-        CableAudit audit = OnTheBench.Audit(new BenchReport
+        ConductorAudit audit = OnTheBench.Audit(new BenchReport
         {
             Strands = OnTheBench.Strands(1, inches * MillimetresPerInch),
             Mass = OnTheBench.Mass(poundsPerThousandFeet * KilogramsPerPound, MetresPerThousandFeet),
         }.Claiming(size, Material.Copper));
         Assert.Equal(AuditVerdict.TrueToClaim, audit.Verdict);
         Assert.True(audit.CanBeCopper);
-        Near.Relative(8890, audit.DensityKilogramsPerCubicMetre!.Value.Estimate, 0.002, size + " density");
+        Near.Relative(8.89, audit.DensityGramsPerCm3!.Estimate, 0.002, size + " density");
         Near.Relative(circularMils, audit.AreaMm2.Estimate / Mm2PerCircularMil, 0.002, size + " circular mils");
-        Assert.Equal(size, audit.SoldAsGauge!.Label);
+        Assert.Equal(size, audit.SoldAsGauge);
     }
 
     /// <summary>Source: sheet of a maker of wire to ASTM B566, solid wire of 10 and 15 % copper by volume.</summary>
@@ -101,14 +102,14 @@ public class CableAuditTests
             new() { Strands = strands, Resistance = resistance, Mass = mass },
         })
         {
-            CableAudit audit = OnTheBench.Audit(report.Claiming(null, Material.Copper));
+            ConductorAudit audit = OnTheBench.Audit(report.Claiming(null, Material.Copper));
             Assert.Equal(AuditVerdict.OtherMetal, audit.Verdict);
             Assert.False(audit.CanBeCopper);
             Assert.True(
-                audit.Metals.Single(metal => metal.Material is Material.CopperCladAluminium).IsPossible, copper + " copper");
+                audit.Metals.Single(metal => metal.Material is Material.CopperCladAluminium).Possible, copper + " copper");
             if (report.Strands is null || report.Mass is null) continue;
             Assert.Equal(Material.CopperCladAluminium, audit.Material);
-            Assert.DoesNotContain(audit.Metals, metal => metal is { Material: Material.Aluminium, IsPossible: true });
+            Assert.DoesNotContain(audit.Metals, metal => metal is { Material: Material.Aluminium, Possible: true });
         }
     }
 
@@ -137,7 +138,7 @@ public class CableAuditTests
     public void A_true_size_has_its_own_gauge_number(string size, double number)
     {
         double diameterMm = Math.Sqrt(4 / Math.PI * ConductorSize.Of(size).NominalAreaMm2);
-        CableAudit audit = OnTheBench.Audit(new BenchReport { Strands = OnTheBench.Strands(1, diameterMm) });
+        ConductorAudit audit = OnTheBench.Audit(new BenchReport { Strands = OnTheBench.Strands(1, diameterMm) });
         Assert.Equal(number, audit.Gauge.Estimate, 1e-9);
         Assert.Null(audit.Verdict);
     }

@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Supply;
 
@@ -23,7 +23,7 @@ public class CapacitorTests
     public void A_capacitor_alone_holds_a_current_for_the_time_worked_out(
         string which, double farads, double milliohms, double amps, double fall, double seconds)
     {
-        CapacitorResult part = Answer(farads, milliohms, amps).Supply.Capacitors[0];
+        Contract.Assessments.CapacitorResult part = Answer(farads, milliohms, amps).Supply.Capacitors[0];
         Assert.Equal(amps, part.DrawAmps);
         Assert.Equal(fall, part.FallVolts);
         Near.Absolute(1000 * seconds, part.HoldsMilliseconds, 1e-6 + 0.0005 * 1000 * seconds, which + ", ms");
@@ -63,7 +63,7 @@ public class CapacitorTests
     [Fact]
     public void At_constant_power_the_time_is_shorter_by_half_of_the_fall_s_share()
     {
-        CapacitorResult part = Answer(1, 0, 100).Supply.Capacitors[0];
+        Contract.Assessments.CapacitorResult part = Answer(1, 0, 100).Supply.Capacitors[0];
         double seconds = part.GivesJoules / 1440;
         Near.Absolute(0.00965, seconds, 5e-6, "s");
         Near.Relative(1 - 0.5 / 14.4, 1000 * seconds / part.HoldsMilliseconds, 1e-9, "share");

@@ -1,6 +1,5 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
-using Cablewright.Engine.Supply;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -26,7 +25,7 @@ public class StockChargingTests
         Assert.DoesNotContain(answer.Findings, finding => finding.Code == AboveAlternator);
         Assert.InRange(answer.Supply.AverageCurrentAmps, 13, answer.Supply.AlternatorAvailableAmps!.Value);
         Near.Absolute(43.9, answer.Supply.AlternatorAvailableAmps.Value, 0.05, "left, A");
-        SupplyCaseResult atSpeed = answer.Supply.Cases.Single(each => each.Name is SupplyCaseName.AtSpeed);
+        SupplyCase atSpeed = answer.Supply.Cases.Single(each => each.Case is SupplyCaseName.AtSpeed);
         Assert.True(atSpeed.AverageBalanceAmps > 0);
         Assert.Null(atSpeed.MinutesToLimit);
     }
@@ -39,7 +38,7 @@ public class StockChargingTests
     {
         Assessment answer = Play(1000, AmplifierClass.D, Programme.Sine);
         Assert.Contains(answer.Findings, finding => finding.Code == AboveAlternator);
-        Assert.NotNull(answer.Supply.Cases.Single(each => each.Name is SupplyCaseName.AtSpeed).MinutesToLimit);
+        Assert.NotNull(answer.Supply.Cases.Single(each => each.Case is SupplyCaseName.AtSpeed).MinutesToLimit);
         Assert.DoesNotContain(Play(460, AmplifierClass.D, Programme.Sine).Findings, finding => finding.Code == AboveAlternator);
         Assert.Contains(Play(480, AmplifierClass.D, Programme.Sine).Findings, finding => finding.Code == AboveAlternator);
     }
@@ -52,7 +51,7 @@ public class StockChargingTests
     public void It_does_not_hold_at_idle_where_the_car_alone_takes_more_than_is_given()
     {
         Assessment answer = Play(1000, AmplifierClass.D, Programme.Dynamic);
-        SupplyCaseResult idle = answer.Supply.Cases.Single(each => each.Name is SupplyCaseName.Idle);
+        SupplyCase idle = answer.Supply.Cases.Single(each => each.Case is SupplyCaseName.Idle);
         Assert.InRange(idle.AvailableAmps, -12, -1.6);
         Assert.Equal(0, answer.Supply.IdleAvailableAmps);
         Assert.NotNull(idle.MinutesToLimit);

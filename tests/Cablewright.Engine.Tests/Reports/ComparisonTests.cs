@@ -1,6 +1,6 @@
+using Cablewright.Contract.Comparisons;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Reports;
-using Cablewright.Engine.Results;
+using Cablewright.Reports.Assessments;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Reports;
@@ -13,7 +13,7 @@ public class ComparisonTests
     [Fact]
     public void What_differs_is_said_run_by_run()
     {
-        ComparisonResult comparison = Of(OneAmplifier(), OneAmplifier().WithRun("main", run => run.Sized("4 AWG")));
+        Comparison comparison = Of(OneAmplifier(), OneAmplifier().WithRun("main", run => run.Sized("4 AWG")));
         Difference conductor = comparison.Differences.Single(difference => difference.What == "conductor");
         Assert.Equal(("run", "main"), (conductor.Subject, conductor.Id));
         Assert.Equal(["1/0 AWG copper", "4 AWG copper"], conductor.Values);
@@ -27,12 +27,13 @@ public class ComparisonTests
     public void What_one_build_lacks_has_no_value_there()
     {
         Build without = OneAmplifier().WithRun("main", run => run with { Fuse = NoFuse });
-        ComparisonResult comparison = Of(OneAmplifier(), without);
-        Assert.Equal(["150 A ANL", null], comparison.Differences.Single(difference => difference.What == "fuse").Values);
+        Comparison comparison = Of(OneAmplifier(), without);
+        Assert.Equal(["150 A ANL", ""], comparison.Differences.Single(difference => difference.What == "fuse").Values);
         Assert.Equal(
             ["0", "1"], comparison.Differences.Single(difference => difference.Id == "fuse.missing-at-battery").Values);
         Assert.Equal([0, 1], comparison.Builds.Select(build => build.Fails));
     }
 
-    private static ComparisonResult Of(params Build[] builds) => Comparison.Of([.. builds.Select(Assessed.Of)]);
+    private static Comparison Of(params Build[] builds) =>
+        ComparisonWriter.Of([.. builds.Select(Assessed.Of)], new string?[builds.Length]);
 }

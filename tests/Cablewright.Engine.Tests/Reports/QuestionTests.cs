@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Tests.Sizing;
 using Cablewright.Vocabulary;
 using CsCheck;
@@ -23,7 +23,7 @@ public class QuestionTests
     {
         Build build = Proved();
         build = build with { Vehicle = build.Vehicle with { BaseLoadAmps = 45 } };
-        Question asked = Assert.Single(Assessed.WithAdvice(build).AskNext);
+        FollowUp asked = Assert.Single(Assessed.WithAdvice(build).AskNext);
         Assert.Equal("/vehicle/alternator/ratedCurrent", asked.Pointer);
         Assert.StartsWith("The verdict is pass now and could become caution.", asked.Why, StringComparison.Ordinal);
         Assert.Matches(
@@ -38,7 +38,7 @@ public class QuestionTests
     [Fact]
     public void The_rating_of_an_alternator_is_asked_for_where_the_verdict_stays_but_a_shortage_would_show()
     {
-        Question asked = Assert.Single(Assessed.WithAdvice(OneAmplifier()).AskNext);
+        FollowUp asked = Assert.Single(Assessed.WithAdvice(OneAmplifier()).AskNext);
         Assert.Equal("/vehicle/alternator/ratedCurrent", asked.Pointer);
         Assert.DoesNotContain("verdict", asked.Why, StringComparison.Ordinal);
         Assert.Contains("short of the average draw", asked.Why, StringComparison.Ordinal);
@@ -100,7 +100,7 @@ public class QuestionTests
             Assert.True(
                 question.Pointer == "/vehicle/alternator/ratedCurrent"
                 || answer.Assumptions.Any(assumption => assumption.Pointer == question.Pointer));
-            Assert.All([question.Text, question.Why], text => Assert.False(string.IsNullOrWhiteSpace(text)));
+            Assert.All([question.Question, question.Why], text => Assert.False(string.IsNullOrWhiteSpace(text)));
         });
         Assert.Equal(answer.AskNext.Count, answer.AskNext.Select(question => question.Pointer).Distinct().Count());
     }, iter: 20);

@@ -1,8 +1,9 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Designs;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Sizing;
+using Cablewright.Reports.Assessments;
 
 namespace Cablewright.Engine.Tests.Rules;
 

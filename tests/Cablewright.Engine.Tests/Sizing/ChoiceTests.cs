@@ -1,6 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Vocabulary;
@@ -38,7 +38,7 @@ public class ChoiceTests
         Build[] stated = [OpenBuilds.Restated(build, answer), WithChosenSizes(build, answer)];
         foreach (RunResult run in answer.Runs.Where(run => run.Conductor.Decided is Decided.Chosen))
         {
-            int index = Array.IndexOf(Usual, run.Conductor.Size);
+            int index = Array.FindIndex(Usual, size => size.Label == run.Conductor.Size);
             if (index == 0) continue;
             Assert.True(
                 Array.Exists(stated, known => Breaks(Assessed.Of(known.WithSize(run.Id, Usual[index - 1])))),
@@ -83,7 +83,7 @@ public class ChoiceTests
         Conductor.Of(size, Material.Copper).KilogramsPerMetre * run.LengthMetres;
 
     private static Build WithChosenSizes(Build build, Assessment answer) =>
-        answer.Runs.Aggregate(build, (changed, run) => changed.WithSize(run.Id, run.Conductor.Size));
+        answer.Runs.Aggregate(build, (changed, run) => changed.WithSize(run.Id, ConductorSize.Of(run.Conductor.Size)));
 
     /// <summary>
     /// Whether a rule that a choice has to keep does not hold: one that fails, the design target, or the size of the return.

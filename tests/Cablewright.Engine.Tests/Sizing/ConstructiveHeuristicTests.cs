@@ -1,12 +1,13 @@
 using System.Collections.Concurrent;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
+using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Sizing;

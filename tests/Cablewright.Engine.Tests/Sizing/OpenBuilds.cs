@@ -1,6 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 using CsCheck;
 using static Cablewright.Engine.Tests.SampleBuilds;
@@ -58,7 +58,7 @@ internal static class OpenBuilds
         {
             Conductor = run.Conductor with
             {
-                Size = chosen.Conductor.Size,
+                Size = ConductorSize.Of(chosen.Conductor.Size),
                 Material = chosen.Conductor.Material,
                 Count = chosen.Conductor.Count,
             },

@@ -1,6 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Vocabulary;
 
@@ -94,5 +94,6 @@ public class OptimumTests
 
     private static ConductorChoice[] Chosen(Assessment answer) =>
         [.. answer.Runs.Select(
-            run => new ConductorChoice(Conductor.Of(run.Conductor.Size, run.Conductor.Material), run.Conductor.Count))];
+            run => new ConductorChoice(
+                Conductor.Of(ConductorSize.Of(run.Conductor.Size), run.Conductor.Material), run.Conductor.Count))];
 }

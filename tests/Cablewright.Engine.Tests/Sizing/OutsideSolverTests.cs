@@ -1,9 +1,10 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Results;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Reports.Assessments;
 
 namespace Cablewright.Engine.Tests.Sizing;
 
@@ -37,7 +38,8 @@ public class OutsideSolverTests
             Assessment answer = Assessor.Assess(build, LessWork);
             ConductorChoice[] chosen =
                 [.. answer.Runs.Select(
-                    run => new ConductorChoice(Conductor.Of(run.Conductor.Size, run.Conductor.Material), run.Conductor.Count))];
+                    run => new ConductorChoice(
+                Conductor.Of(ConductorSize.Of(run.Conductor.Size), run.Conductor.Material), run.Conductor.Count))];
             Assert.True(problem.Keeps(problem.Task.Evaluate(chosen)!, goal), $"seed {seed}: the choice does not keep the goal");
             double weight = problem.Task.WeightOf(chosen), least = problem.Task.WeightOf(bounding);
             Assert.True(weight >= least * (1 - Rounding), $"seed {seed}: {weight} is below the bound {least}");

@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Shapes;
+using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 using CsCheck;
 
@@ -82,7 +83,7 @@ public class SupplyPropertyTests
         Build build = SlowShapes.Isolated(16, IsolatorKind.DcDcCharger, beside: 6);
         Assert.Contains(
             Assessor.Assess(build, RulesetLibrary.Newest, advises: false).Supply.Cases, result =>
-                result.Name is SupplyCaseName.AtSpeed);
+                result.Case is SupplyCaseName.AtSpeed);
     }
 
     /// <summary>

@@ -15,7 +15,7 @@ internal sealed class SupplyRig
 {
     public SupplyRig(Build build)
     {
-        Assert.Empty(Assessor.FindFaults(build));
+        Assert.Empty(FaultFinder.Find(build));
         Build = build;
         Complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         Model = BuildModel.Of(Complete);

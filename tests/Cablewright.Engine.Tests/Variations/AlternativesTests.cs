@@ -1,5 +1,6 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Engine.Tests.Sizing;
 using Cablewright.Vocabulary;
@@ -12,11 +13,11 @@ public class AlternativesTests
     [Fact]
     public void The_neighbours_in_size_metal_and_count_are_there()
     {
-        IReadOnlyList<AlternativeResult> main = Of(ConstantCurrent(60))[0];
+        IReadOnlyList<Alternative> main = Of(ConstantCurrent(60))[0];
         Assert.Equal(
             ["1 x 8 AWG copper", "1 x 4 AWG copper", "1 x 6 AWG tinned-copper", "1 x 6 AWG copper-clad-aluminium",
                 "1 x 6 AWG aluminium", "2 x 6 AWG copper"],
-            main.Select(other => $"{other.Count} x {other.Size.Label} {other.Material.Word()}"));
+            main.Select(other => other.Conductor).Select(other => $"{other.Count} x {other.Size} {other.Material.Word()}"));
     }
 
     /// <summary>Each is what the full assessment says of the build with that conductor in that run.</summary>
@@ -24,14 +25,19 @@ public class AlternativesTests
     public void Each_is_the_assessment_of_the_build_with_it()
     {
         Build build = OneAmplifier();
-        IReadOnlyList<IReadOnlyList<AlternativeResult>> alternatives = Of(build);
+        IReadOnlyList<IReadOnlyList<Alternative>> alternatives = Of(build);
         for (int run = 0; run < build.Runs.Count; run++)
         {
-            foreach (AlternativeResult other in alternatives[run])
+            foreach (Alternative other in alternatives[run])
             {
                 Assessment whole = Assessed.Of(build.WithRun(build.Runs[run].Id, stated => stated with
                 {
-                    Conductor = stated.Conductor with { Size = other.Size, Material = other.Material, Count = other.Count },
+                    Conductor = stated.Conductor with
+                    {
+                        Size = ConductorSize.Of(other.Conductor.Size),
+                        Material = other.Conductor.Material,
+                        Count = other.Conductor.Count,
+                    },
                 }));
                 Near.Relative(whole.Runs[run].DropVolts, other.DropVolts, 1e-9, "drop");
                 Near.Relative(whole.Runs[run].Conductor.MassGrams, other.MassGrams, 1e-9, "mass");
@@ -70,9 +76,9 @@ public class AlternativesTests
 
     private static Run With(Run run, TradeOffChoice? choice) => choice is null ? run : run with
     {
-        Conductor = run.Conductor with { Size = choice.Size, Material = choice.Material, Count = choice.Count },
+        Conductor = run.Conductor with { Size = ConductorSize.Of(choice.Size), Material = choice.Material, Count = choice.Count },
     };
 
-    private static IReadOnlyList<IReadOnlyList<AlternativeResult>> Of(Build build) =>
+    private static IReadOnlyList<IReadOnlyList<Alternative>> Of(Build build) =>
         [.. Assessed.Of(build with { Include = [Extra.Alternatives] }).Runs.Select(run => run.Alternatives!)];
 }

@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -14,19 +14,19 @@ public class HeadroomTests
     [InlineData(160, 0.5)]
     public void What_a_fuse_carries_stops_it(double amps, double factor)
     {
-        HeadroomResult headroom = Of(ConstantCurrent(amps));
+        Headroom headroom = Of(ConstantCurrent(amps));
         Assert.InRange(headroom.RatedOutputFactor, factor * 0.998, factor);
         Assert.Equal("fuse.below-load", headroom.LimitedBy);
         Assert.Equal("/runs/0/fuse/rating", headroom.At);
     }
 
     [Fact]
-    public void Nothing_stops_a_trickle() => Assert.Equal(new HeadroomResult(16, null, null), Of(ConstantCurrent(1)));
+    public void Nothing_stops_a_trickle() => Assert.Equal(new Headroom { RatedOutputFactor = 16 }, Of(ConstantCurrent(1)));
 
     [Fact]
     public void What_fails_at_any_output_leaves_none()
     {
-        HeadroomResult headroom = Of(ConstantCurrent(50).WithRun("main", run => run with { Fuse = NoFuse }));
+        Headroom headroom = Of(ConstantCurrent(50).WithRun("main", run => run with { Fuse = NoFuse }));
         Assert.Equal(0, headroom.RatedOutputFactor);
         Assert.Equal("fuse.missing-at-battery", headroom.LimitedBy);
     }
@@ -51,7 +51,7 @@ public class HeadroomTests
     [Fact]
     public void It_is_worked_out_only_where_it_is_asked_for() => Assert.Null(Assess(ConstantCurrent(50)).Headroom);
 
-    private static HeadroomResult Of(Build build) => Assess(build, Extra.Headroom).Headroom!;
+    private static Headroom Of(Build build) => Assess(build, Extra.Headroom).Headroom!;
 
     private static Assessment Assess(Build build, params Extra[] include) => Assessed.Of(build with { Include = include });
 

@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -18,7 +18,7 @@ public class RobustnessTests
     [Fact]
     public void A_verdict_with_room_stays()
     {
-        RobustnessResult robustness = Of(Plain, new Tolerances());
+        Robustness robustness = Of(Plain, new Tolerances());
         Assert.Equal(Assessed.Of(Plain).Verdict, robustness.VerdictAcrossTolerances);
         Assert.Null(robustness.TippedBy);
         Assert.Null(robustness.TipsInto);
@@ -27,22 +27,24 @@ public class RobustnessTests
     [Fact]
     public void Longer_runs_tip_a_drop_that_is_just_kept()
     {
-        RobustnessResult robustness = Of(WithLimit(1.02), new Tolerances { LengthShare = 0.05, SurroundingsKelvin = 0 });
-        Assert.Equal(new RobustnessResult(Verdict.Fail, "lengths 5 % longer", "amplifier.drop-over-limit"), robustness);
+        Robustness robustness = Of(WithLimit(1.02), new Tolerances { LengthShare = 0.05, SurroundingsKelvin = 0 });
+        Assert.Equal(Verdict.Fail, robustness.VerdictAcrossTolerances);
+        Assert.Equal("lengths 5 % longer", robustness.TippedBy);
+        Assert.Equal("amplifier.drop-over-limit", robustness.TipsInto);
     }
 
     /// <summary>20 K are 8 % more resistance of copper, of which the conductors are about two thirds.</summary>
     [Fact]
     public void Hotter_surroundings_tip_it_too()
     {
-        RobustnessResult robustness = Of(WithLimit(1.02), new Tolerances { LengthShare = 0, SurroundingsKelvin = 20 });
+        Robustness robustness = Of(WithLimit(1.02), new Tolerances { LengthShare = 0, SurroundingsKelvin = 20 });
         Assert.Equal("surroundings 36 F (20 K) hotter", robustness.TippedBy);
     }
 
     [Fact]
     public void Where_each_alone_keeps_it_both_are_named()
     {
-        RobustnessResult robustness = Of(WithLimit(1.04), new Tolerances { LengthShare = 0.04, SurroundingsKelvin = 10 });
+        Robustness robustness = Of(WithLimit(1.04), new Tolerances { LengthShare = 0.04, SurroundingsKelvin = 10 });
         Assert.Equal("lengths 4 % longer and surroundings 18 F (10 K) hotter", robustness.TippedBy);
     }
 
@@ -60,6 +62,6 @@ public class RobustnessTests
     private static Build WithLimit(double timesTheDrop) =>
         Plain with { Limits = Plain.Limits with { MaxDropVolts = timesTheDrop * Drop } };
 
-    private static RobustnessResult Of(Build build, Tolerances tolerances) =>
+    private static Robustness Of(Build build, Tolerances tolerances) =>
         Assessed.Of(build with { Include = [Extra.Robustness], Tolerances = tolerances }).Robustness!;
 }

@@ -1,5 +1,5 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.PartedBuilds;

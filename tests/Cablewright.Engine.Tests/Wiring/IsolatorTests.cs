@@ -1,7 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Supply;
 using Cablewright.Engine.Tests.Published;
@@ -120,8 +120,8 @@ public class IsolatorTests
     [Fact]
     public void The_alternator_is_asked_for_what_the_charger_draws()
     {
-        SupplyCaseResult atSpeed = Assessed.Of(PartedBuilds.Behind(Charger(30), 20).WithAlternator(100)).Supply.Cases
-            .Single(each => each.Name is SupplyCaseName.AtSpeed);
+        SupplyCase atSpeed = Assessed.Of(PartedBuilds.Behind(Charger(30), 20).WithAlternator(100)).Supply.Cases
+            .Single(each => each.Case is SupplyCaseName.AtSpeed);
         Near.Relative(35, atSpeed.AvailableAmps, 1e-9, "left, A");
         Near.Relative(35 - 34.285714, atSpeed.PeakBalanceAmps, 1e-5, "left at full output, A");
         Near.Relative(35 - 22.857143, atSpeed.AverageBalanceAmps, 1e-6, "left on average, A");

@@ -24,7 +24,7 @@ public class SharedReturnsTests
     [Fact]
     public void They_share_what_none_of_them_gets_back_without() => AnyReturns.Sample(build =>
     {
-        Assert.Empty(Assessor.FindFaults(build));
+        Assert.Empty(FaultFinder.Find(build));
         var circuit = new CircuitModel(
             BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity)));
         for (int run = 0; run < build.Runs.Count; run++)

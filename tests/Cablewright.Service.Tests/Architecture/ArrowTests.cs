@@ -2,13 +2,18 @@ using System.Reflection;
 
 namespace Cablewright.Service.Tests.Architecture;
 
-/// <summary>Arrows point one way: service to storage, contract and engine, and those to nothing of ours.</summary>
+/// <summary>Arrows point one way: service to storage and reports, reports to contract and engine.</summary>
 public class ArrowTests
 {
     [Fact]
-    public void The_service_uses_the_contract_the_engine_and_the_storage() => Assert.Equal(
-        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Storage", "Cablewright.Vocabulary"],
+    public void The_service_uses_all_the_others() => Assert.Equal(
+        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Reports", "Cablewright.Storage", "Cablewright.Vocabulary"],
         Ours(typeof(Program).Assembly));
+
+    [Fact]
+    public void The_reports_use_the_contract_and_the_engine() => Assert.Equal(
+        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Vocabulary"],
+        Ours(typeof(Reports.Assessments.Assessor).Assembly));
 
     [Fact]
     public void The_storage_uses_nothing_of_ours() => Assert.Empty(Ours(typeof(Storage.Database).Assembly));
@@ -23,7 +28,7 @@ public class ArrowTests
     [Fact]
     public void The_engine_uses_the_vocabulary_and_nothing_of_the_web()
     {
-        Assembly engine = typeof(Engine.Assessor).Assembly;
+        Assembly engine = typeof(Engine.Release).Assembly;
         Assert.Equal(["Cablewright.Vocabulary"], Ours(engine));
         Assert.All(
             engine.GetReferencedAssemblies().Where(used => used.Name != "Cablewright.Vocabulary"),

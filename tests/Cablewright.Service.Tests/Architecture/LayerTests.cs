@@ -23,12 +23,11 @@ public partial class LayerTests
         ["DesignRules"],
         ["Evaluation"],
         ["ShortCircuits", "Supply"],
-        ["Sizing", "Results"],
-        ["Designs", "Audits", "Materials"],
-        ["Variations", "Changes"],
-        ["Reports"],
-        [""],
+        ["Sizing"],
+        ["Designs", "Audits"],
+        ["Materials", "Variations", "Changes"],
         ["Kits"],
+        [""],
     ];
 
     private static readonly Dictionary<string, int> LayerOf = Layers

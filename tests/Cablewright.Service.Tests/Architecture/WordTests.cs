@@ -31,8 +31,8 @@ public class WordTests
         string[] words = [.. Vocabulary.GetTypes().Where(type => type.IsEnum).Select(type => type.Name)];
         Assembly[] others =
         [
-            typeof(Contract.ContractJson).Assembly, typeof(Engine.Assessor).Assembly, typeof(Storage.Database).Assembly,
-            typeof(Program).Assembly,
+            typeof(Contract.ContractJson).Assembly, typeof(Engine.Release).Assembly,
+            typeof(Reports.Assessments.Assessor).Assembly, typeof(Storage.Database).Assembly, typeof(Program).Assembly,
         ];
         Assert.Empty(
             others.SelectMany(other => other.GetTypes()).Where(type => type.IsEnum).Select(type => type.Name).Intersect(words));

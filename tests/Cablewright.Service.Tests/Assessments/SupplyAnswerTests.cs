@@ -1,36 +1,57 @@
-using System.Text.Json;
+using System.Text;
 using System.Text.Json.Nodes;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Service.Answers;
-using Cablewright.Service.Assessments;
 using Cablewright.Service.Tests.Documents;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Tests.Assessments;
 
-/// <summary>Every figure of the supply that the engine gives is in the answer, and what it does not give is absent.</summary>
+/// <summary>Each figure of the supply is written by its name with six significant digits; what is not known is absent.</summary>
 public class SupplyAnswerTests
 {
-    private static readonly SupplyResult Full = new(14.2, 11.5, 91.75, 32.5, 59, -7)
+    private static readonly Supply Full = new()
     {
+        OperatingVolts = 14.2,
+        LowestVolts = 11.5,
+        PeakCurrentAmps = 91.75,
+        AverageCurrentAmps = 32.5,
+        AlternatorAvailableAmps = 59,
+        IdleAvailableAmps = -7,
         EngineOffMinutes = 153.66666666666666,
         CoveredFromEngineRpm = 1120,
         Cases =
         [
-            new(SupplyCaseName.AtSpeed, 59, 26.5, -32.75, null, 13.25),
-            new(SupplyCaseName.Idle, -7, -39.5, -98.75, 104.5, 11.75),
-            new(SupplyCaseName.EngineOff, -1.5, -34, -93.25, 153.5, null),
+            CaseOf(SupplyCaseName.AtSpeed, 59, 26.5, -32.75, null, 13.25),
+            CaseOf(SupplyCaseName.Idle, -7, -39.5, -98.75, 104.5, 11.75),
+            CaseOf(SupplyCaseName.EngineOff, -1.5, -34, -93.25, 153.5, null),
         ],
-        Batteries = [new("starter", Chemistry.Agm, 12.8, 4.5, 70, 35, 1.15, 153.5)],
-        Burst = new(500, "bass", 12.25, 12),
-        Capacitors = [new("bass", 0.5, 1.5, 92.5, 0.5, 2, 3.25)],
+        Batteries = [BatteryOf(Chemistry.Agm, 12.8, 153.5)],
+        Burst = new Burst { Milliseconds = 500, Amplifier = "bass", LowestVolts = 12.25, LowestVoltsWithoutCapacitors = 12 },
+        Capacitors =
+        [
+            new CapacitorResult
+            {
+                At = "bass",
+                Farads = 0.5,
+                SeriesMilliohms = 1.5,
+                DrawAmps = 92.5,
+                FallVolts = 0.5,
+                HoldsMilliseconds = 2,
+                GivesJoules = 3.25,
+            },
+        ],
     };
 
-    private static readonly SupplyResult Bare = new(14.2, 11.5, 91.75, 32.5, null, null)
+    private static readonly Supply Bare = new()
     {
-        Cases = [new(SupplyCaseName.Idle, 1, 1, 1, null, null)],
-        Batteries = [new("starter", Chemistry.LiFePo4, 13.3, 4.5, 70, 35, 1.15, null)],
-        Burst = new(500, "bass", null, null),
+        OperatingVolts = 14.2,
+        LowestVolts = 11.5,
+        PeakCurrentAmps = 91.75,
+        AverageCurrentAmps = 32.5,
+        Cases = [CaseOf(SupplyCaseName.Idle, 1, 1, 1, null, null)],
+        Batteries = [BatteryOf(Chemistry.LiFePo4, 13.3, null)],
+        Burst = new Burst { Milliseconds = 500, Amplifier = "bass" },
         Capacitors = [],
     };
 
@@ -65,7 +86,7 @@ public class SupplyAnswerTests
     }
 
     [Fact]
-    public void What_the_engine_does_not_give_is_absent() => AssertJson(
+    public void What_is_not_known_is_absent() => AssertJson(
         """
         {
           "operatingVolts": 14.2, "lowestVolts": 11.5, "peakCurrentAmps": 91.75, "averageCurrentAmps": 32.5,
@@ -85,16 +106,44 @@ public class SupplyAnswerTests
     [InlineData(null, "{\"kind\":\"dc-dc-charger\",\"throughAmps\":32.5,\"lossVolts\":0}")]
     public void An_isolator_stands_with_its_run(double? rated, string expected)
     {
-        var isolator = new IsolatorResult(IsolatorKind.DcDcCharger, rated, 32.5, 0);
-        string written = JsonSerializer.Serialize(RunAnswerMapping.IsolatorOf(isolator)!, AnswerJson.Shapes.IsolatorResult);
+        var isolator = new IsolatorResult
+        {
+            Kind = IsolatorKind.DcDcCharger,
+            RatedAmps = rated,
+            ThroughAmps = 32.5,
+            LossVolts = 0,
+        };
+        string written = Encoding.UTF8.GetString(AnswerJson.Write(isolator, AnswerJson.Shapes.IsolatorResult));
         Assert.Equal(expected, written);
         Assert.Empty(ContractSchemas.Faults("IsolatorResult", JsonNode.Parse(written)));
-        Assert.Null(RunAnswerMapping.IsolatorOf(null));
     }
 
-    private static void AssertJson(string expected, SupplyResult supply)
+    private static SupplyCase CaseOf(
+        SupplyCaseName name, double available, double average, double peak, double? minutes, double? volts) => new()
+        {
+            Case = name,
+            AvailableAmps = available,
+            AverageBalanceAmps = average,
+            PeakBalanceAmps = peak,
+            MinutesToLimit = minutes,
+            LowestVolts = volts,
+        };
+
+    private static BatteryResult BatteryOf(Chemistry chemistry, double rest, double? minutes) => new()
     {
-        JsonNode written = JsonSerializer.SerializeToNode(SupplyAnswerMapping.ToContract(supply), AnswerJson.Shapes.Supply)!;
+        Id = "starter",
+        Chemistry = chemistry,
+        RestVolts = rest,
+        ResistanceMilliohms = 4.5,
+        CapacityAmpHours = 70,
+        UsableAmpHours = 35,
+        PeukertExponent = 1.15,
+        EngineOffMinutes = minutes,
+    };
+
+    private static void AssertJson(string expected, Supply supply)
+    {
+        JsonNode written = JsonNode.Parse(AnswerJson.Write(supply, AnswerJson.Shapes.Supply))!;
         Assert.Equal(JsonNode.Parse(expected)!.ToJsonString(), written.ToJsonString());
         Assert.Empty(ContractSchemas.Faults("Supply", written));
     }

@@ -1,6 +1,6 @@
-using Cablewright.Engine;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Assessments;
 using Cablewright.Service.Health;
 using Cablewright.Service.Tests.Support;
 using Cablewright.Vocabulary;

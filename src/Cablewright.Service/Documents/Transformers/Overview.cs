@@ -22,7 +22,7 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         document.Info = new OpenApiInfo
         {
             Title = "Cablewright",
-            Version = Assessor.EngineVersion,
+            Version = Release.EngineVersion,
             Summary = "Assesses aftermarket vehicle audio power wiring.",
             Description = Description(),
         };

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;

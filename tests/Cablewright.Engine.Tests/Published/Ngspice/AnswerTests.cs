@@ -1,4 +1,4 @@
-using Cablewright.Engine.Results;
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Tests.Properties;
 using CsCheck;
 

@@ -1,0 +1,171 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Engine;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Heat;
+using Cablewright.Engine.Materials;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.ShortCircuits;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Supply;
+using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Findings;
+using Cablewright.Reports.Materials;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Reports.Assessments;
+
+/// <summary>Writes the answer from what was worked out.</summary>
+internal sealed class AssessmentWriter(Variant variant)
+{
+    private readonly CompleteBuild build = variant.Build;
+    private readonly BuildModel model = variant.Evaluator.Model;
+    private readonly SizedBuild sized = variant.Sized;
+    private readonly SupplyReport supply = variant.Supply;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
+    public Assessment Write(IReadOnlyList<FollowUp> questions)
+    {
+        List<Violation> violations = [.. variant.Violations];
+        if (BudgetReached.Rule.Check(sized) is { } unfinished) violations.Add(unfinished);
+        IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(violations);
+        Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));
+        var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
+        IReadOnlyList<MaterialLine> materials = MaterialList.Of(new BillOfMaterials(variant), costs);
+        return new Assessment
+        {
+            Id = AssessmentIdentity.Of(build.Stated, build.Ruleset),
+            Verdict = verdict,
+            Summary = Summary.Of(variant, verdict, findings),
+            Ruleset = build.Ruleset.Id,
+            EngineVersion = Release.EngineVersion,
+            Assumptions = Assumptions.Of(build.Assumptions),
+            AskNext = questions,
+            Supply = SupplyAnswer.Of(build, evaluation, supply),
+            Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],
+            Runs = [.. Enumerable.Range(0, build.Runs.Count).Select(RunOf)],
+            Findings = findings,
+            Sizing = build.Runs.Any(run => run.Given is null) ? SizingOf() : null,
+            Materials = materials,
+            MaterialCost = MaterialList.CostOf(materials, costs),
+            SafetyNotes = build.Ruleset.SafetyNotes,
+        };
+    }
+
+    private AmplifierResult AmplifierOf(int amplifier)
+    {
+        double terminal = evaluation.Envelope.TerminalVolts[amplifier];
+        double lost = model.Circuit.LostVolts(amplifier, evaluation.Envelope);
+        double amps = evaluation.Envelope.LoadAmps[amplifier];
+        return new AmplifierResult
+        {
+            Id = build.Stated.Amplifiers[amplifier].Id,
+            PeakCurrentAmps = amps,
+            ThermalCurrentAmps = evaluation.Envelope.ThermalLoadAmps[amplifier],
+            TerminalVolts = terminal,
+            DropVolts = lost,
+            DropPercent = lost / model.Circuit.SourceVoltsOf(amplifier) * 100,
+            LostInWireWatts = lost * amps,
+            OutputShortfallWatts = build.Draws[amplifier].ShortfallWatts(terminal),
+        };
+    }
+
+    private RunResult RunOf(int index)
+    {
+        CompleteRun run = build.Runs[index];
+        ConductorChoice choice = evaluation.Design.Conductors[index];
+        AmpacityFigures each = model.Ampacities.Of(index, choice.Conductor);
+        double amps = OperatingEnvelope.Flowing(evaluation.Envelope.PeakAmps[index]), ohms = evaluation.Envelope.Ohms[index];
+        double thermal = OperatingEnvelope.Flowing(evaluation.Envelope.ThermalAmps[index]);
+        double limit = each.LimitAmps * choice.Count;
+        bool isUnprotected = run.Side is Side.Return || evaluation.Protection.IsUnprotected(index);
+        return new RunResult
+        {
+            Id = run.Id,
+            Side = run.Side,
+            From = run.From,
+            To = run.To,
+            LengthMetres = run.LengthMetres,
+            Route = run.Route,
+            Conductor = ConductorOf(run, choice),
+            PeakCurrentAmps = amps,
+            ThermalCurrentAmps = thermal,
+            ResistanceMilliohms = ohms * 1000,
+            DropVolts = ohms * amps,
+            LossWatts = ohms * amps * amps,
+            TemperatureCelsius = evaluation.Envelope.Celsius[index],
+            AmpacityAmps = limit,
+            AmpacityTableAmps = each.TableAmps * choice.Count,
+            AmpacityHeatBalanceAmps = each.HeatBalanceAmps * choice.Count,
+            Utilisation = limit > 0 ? thermal / limit : null,
+            GuardedBy = isUnprotected
+                ? []
+                : [.. evaluation.Protection.RunsProtecting(index).Select(device => build.Runs[device].Id)],
+            Fuse = FuseOf(RunEnd.Near(index)),
+            FarFuse = FuseOf(RunEnd.Far(index)),
+            Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator, thermal),
+        };
+    }
+
+    private static IsolatorResult IsolatorOf(CompleteIsolator isolator, double thermalAmps)
+    {
+        bool isCharger = isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: not null };
+        return new IsolatorResult
+        {
+            Kind = isolator.Kind,
+            RatedAmps = isolator.RatedAmps,
+            ThroughAmps = isCharger ? isolator.RatedAmps!.Value : thermalAmps,
+            LossVolts = isCharger ? 0 : isolator.FallVolts + thermalAmps * isolator.ContactOhms,
+        };
+    }
+
+    private static ConductorResult ConductorOf(CompleteRun run, ConductorChoice choice) => new()
+    {
+        Decided = run.Given is null ? Decided.Chosen : Decided.Given,
+        Size = choice.Conductor.Size.Label,
+        AreaMm2 = choice.Conductor.Size.MetalAreaMm2,
+        Material = choice.Conductor.Material,
+        Count = choice.Count,
+        InsulationCelsius = run.InsulationCelsius,
+        MassGrams = choice.KilogramsPerMetre * run.LengthMetres * 1000,
+    };
+
+    private FuseResult? FuseOf(RunEnd end)
+    {
+        if (evaluation.Design.FuseAt(end) is not { } fuse) return null;
+        Clearing? worst = sized.Faults.WorstOf(end);
+        double amps = OperatingEnvelope.Flowing(evaluation.Envelope.PeakAmps[end.Run]);
+        double ohms = fuse.Ohms(evaluation.Design.Conductors[end.Run].Count);
+        return new FuseResult
+        {
+            Decided = fuse.Decided,
+            RatingAmps = fuse.RatingAmps,
+            Family = fuse.Family.Name,
+            DistanceMetres = fuse.DistanceMetres,
+            PerConductor = fuse.PerConductor,
+            DropVolts = ohms * amps,
+            LossWatts = ohms * amps * amps,
+            LargestFaultAmps = sized.Faults.LargestAmps.TryGetValue(model.Topology.NodeAt(end), out double largest)
+                ? largest
+                : null,
+            SmallestFaultAmps = worst?.DeviceAmps,
+            OpensSeconds = worst?.ClearingSeconds,
+            ConductorWithstandSeconds = worst is { } clearing && double.IsFinite(clearing.WithstandSeconds)
+                ? clearing.WithstandSeconds
+                : null,
+        };
+    }
+
+    private SizingResult SizingOf() => new()
+    {
+        Complete = sized.IsComplete,
+        MassGrams = variant.ConductorGrams,
+        Optimal = sized.IsOptimal,
+        Gap = sized.Gap,
+        Cost = sized.Cost,
+        Currency = build.Stated.Sizing.Prices.Count > 0 ? build.Stated.Sizing.Currency : null,
+    };
+}

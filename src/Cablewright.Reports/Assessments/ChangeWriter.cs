@@ -1,0 +1,78 @@
+using Cablewright.Engine.Changes;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Numerics;
+using Cablewright.Contract.Assessments;
+using Cablewright.Vocabulary;
+using Change = Cablewright.Contract.Assessments.Change;
+using Edit = Cablewright.Contract.Assessments.Edit;
+
+namespace Cablewright.Reports.Assessments;
+
+/// <summary>Puts what was found in order and into words.</summary>
+internal sealed class ChangeWriter(Variant present)
+{
+    private const int MostOfAKind = 3;
+
+    /// <summary>Adds to the answer to a failing build what would make it feasible.</summary>
+    public Assessment AddTo(Assessment answer, FoundChanges found)
+    {
+        Feasibility feasibility = Write(found);
+        string smallest = feasibility.Changes.Count == 0
+            ? ""
+            : $" The smallest change that cures it: {feasibility.Changes[0].Message}";
+        return answer with { Feasibility = feasibility, Summary = answer.Summary + smallest };
+    }
+
+    private Feasibility Write(FoundChanges found)
+    {
+        Change[] changes = [.. SmallestFirst(
+            SmallestFirst(found.Curing).GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind)))
+            .Select(each => ResultOf(each.Change, each.After))];
+        (Change Change, int Fails)? best = changes.Length == 0 && found.Nearest is { } known && known.Change.Edits.Count > 0
+            ? (ResultOf(known.Change, known.After), CodesOf(known.After, Severity.Fail).Count())
+            : null;
+        string[] broken = [.. CodesOf(present, Severity.Fail)];
+        return new Feasibility
+        {
+            Summary = Summary(broken.Length, changes, best, found.IsComplete),
+            BrokenRules = broken,
+            Changes = changes,
+            Nearest = best?.Change,
+            Complete = found.IsComplete,
+        };
+    }
+
+    private static IOrderedEnumerable<(Engine.Changes.Change Change, Variant After)> SmallestFirst(
+        IEnumerable<(Engine.Changes.Change Change, Variant After)> found) => found
+        .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind);
+
+    private static string Summary(int broken, Change[] changes, (Change Change, int Fails)? best, bool isComplete)
+    {
+        string cannot = $"As it is stated, {Rules(broken)} cannot be kept; the findings say by how much.";
+        if (changes.Length > 0) return $"{cannot} The smallest change after which no rule fails: {changes[0].Message}";
+        string none = isComplete
+            ? "No change was found after which no rule fails"
+            : "The work budget ended before a change was found";
+        return best is not var (change, fails) ? $"{cannot} {none}."
+            : $"{cannot} {none}; nearest comes this, after which {Rules(fails)} still cannot: {change.Message}";
+    }
+
+    private static string Rules(int count) => count == 1 ? "1 rule" : $"{count} rules";
+
+    private Change ResultOf(Engine.Changes.Change change, Variant after) => new()
+    {
+        Kind = change.Kind,
+        Message = char.ToUpperInvariant(change.Words[0]) + change.Words[1..] + ".",
+        Runs = change.Runs,
+        Amplifiers = change.Amplifiers,
+        Edits = [.. change.Edits.Select(edit => new Edit { Pointer = edit.Pointer, From = edit.From, To = edit.To })],
+        Share = change.Share,
+        AddedMassGrams = after.ConductorGrams - present.ConductorGrams,
+        Verdict = after.Verdict,
+        Remaining = [.. CodesOf(after, Severity.Caution)],
+    };
+
+    private static IEnumerable<string> CodesOf(Variant variant, Severity least) =>
+        variant.Violations.Where(violation => violation.Severity >= least).OrderByDescending(violation => violation.Severity)
+            .ThenBy(violation => violation.Kind).Select(violation => RuleBook.Of(violation.Kind).Finding.Code).Distinct();
+}

@@ -1,0 +1,156 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Audits;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Reference;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
+using BenchReport = Cablewright.Engine.Audits.BenchReport;
+
+namespace Cablewright.Reports.Audits;
+
+/// <summary>Puts what an audit found into words.</summary>
+internal sealed class AuditWording(
+    BenchReport report, MetalReading metal, AuditJudgement judged, Bench bench, Ruleset ruleset)
+{
+    private const string SizeRule = "audit.least-of-claim";
+    private const string MetalRule = "audit.metal";
+
+    /// <summary>The findings, the worst first.</summary>
+    public IReadOnlyList<Finding> Findings() =>
+        [.. new[] { OtherMetal(), Undersized(), Contradiction(), NotCopper(), MayBeUndersized(), MetalNotTold() }
+            .OfType<Finding>().OrderByDescending(finding => finding.Severity)];
+
+    private string SoldAs
+    {
+        get
+        {
+            ConductorSize? gauge = TrueSize.LargestGaugeFor(metal.AreaMm2.Estimate, ruleset);
+            ConductorSize? metric = TrueSize.LargestMetricFor(metal.AreaMm2.Estimate, ruleset);
+            string sizes = string.Join(" or ", new[] { gauge, metric }.OfType<ConductorSize>());
+            return sizes.Length == 0 ? "below every size known here" : $"{sizes}, {Words(metal.Taken.Material)}";
+        }
+    }
+
+    private Finding? Undersized() => judged.Size is not ClaimCheck.Broken ? null : OfSize(
+        AuditCodes.Undersized,
+        Severity.Fail,
+        $"It is sold as {report.ClaimedSize} and holds {Area(metal.AreaMm2)} of {Words(metal.Taken.Material)}, "
+        + $"{TrueSize.GaugeText(metal.AreaMm2.Estimate)}: {Phrase.Percent(judged.Shortfall!.Value.Estimate)} less than its "
+        + "label.",
+        $"count it as {SoldAs}, and choose its fuse by that");
+
+    private Finding? MayBeUndersized() => judged.Size is not ClaimCheck.Open ? null : OfSize(
+        AuditCodes.MayBeUndersized,
+        Severity.Caution,
+        $"It is sold as {report.ClaimedSize}; the measurements allow {Area(metal.AreaMm2)}, and at least "
+        + $"{Phrase.Number(judged.LimitMm2)} mm2 must be there: they do not tell.",
+        "measure more sharply, a longer piece and at a known temperature; until then count it as "
+        + (TrueSize.LargestGaugeFor(metal.AreaMm2.Least, ruleset)?.Label ?? "too small"));
+
+    private Finding OfSize(string code, Severity severity, string message, string remedy) => new()
+    {
+        Code = code,
+        Severity = severity,
+        Pointer = "/claim/size",
+        Message = message,
+        Measured = metal.AreaMm2.Estimate,
+        Limit = judged.LimitMm2,
+        Unit = "mm2",
+        Rule = SizeRule,
+        Source = SizeSource,
+        Remedy = remedy,
+        Workings = Workings() + $"; limit {Phrase.Number(judged.LimitMm2)} mm2",
+    };
+
+    private string SizeSource => report.ClaimedSize is { IsMetric: true } metric
+        ? ReferenceTables.SourceOf(metric).Source
+        : ruleset[SizeRule].Citation;
+
+    private Finding? OtherMetal() => judged.Metal is not ClaimCheck.Broken ? null : OfMetal(
+        AuditCodes.OtherMetal,
+        Severity.Fail,
+        "/claim/material",
+        $"It is sold as {Words(report.ClaimedMaterial!.Value)} and cannot be that; the measurements allow "
+        + $"{metal.PossibleWords()}.",
+        $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
+
+    private Finding? NotCopper() => report.ClaimedMaterial is not null || metal.CanBeCopper is not false ? null : OfMetal(
+        AuditCodes.NotCopper,
+        Severity.Caution,
+        "",
+        $"It cannot be copper; the measurements allow {metal.PossibleWords()}.",
+        $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
+
+    private Finding? Contradiction() => metal.IsConsistent ? null : OfMetal(
+        AuditCodes.Contradiction,
+        Severity.Caution,
+        "",
+        "No metal agrees with all measurements, so one of them is wrong or less sharp than stated.",
+        "measure again; weigh the bare metal without its insulation, and state how far off each reading may be");
+
+    private Finding? MetalNotTold()
+    {
+        if (!metal.IsConsistent || judged.Metal is not ClaimCheck.Open) return null;
+        return OfMetal(
+            AuditCodes.MetalNotTold,
+            Severity.Info,
+            "/claim/material",
+            metal.IsTested
+                ? $"The measurements allow {metal.PossibleWords()}."
+                : "One way of measuring fits every metal, so the claimed one is not proved.",
+            "measure two of strands, resistance and mass, or all three; a cut strand shows a silver core where it is clad");
+    }
+
+    private Finding OfMetal(string code, Severity severity, string pointer, string message, string remedy) => new()
+    {
+        Code = code,
+        Severity = severity,
+        Pointer = pointer,
+        Message = message,
+        Rule = MetalRule,
+        Source = $"{ruleset[MetalRule].Citation}; {metal.Taken.Source}",
+        Remedy = remedy,
+        Workings = Workings(),
+    };
+
+    /// <summary>Each way's formula with its numbers, for the metal that is taken and, where two ways meet, for copper.</summary>
+    private string Workings()
+    {
+        string own = Ways(metal.Taken, metal.Areas);
+        if (metal.Taken.Material is Material.Copper || !metal.IsTested) return own;
+        MetalRange copper = MetalRange.Of(Material.Copper);
+        return $"{own}; as copper: {Ways(copper, AreaFinder.ByEachWay(bench, copper))}";
+    }
+
+    private string Ways(MetalRange range, IReadOnlyList<AreaByWay> areas) =>
+        string.Join("; ", areas.Select(area => Formula(area.Way, range) + " = " + Area(area.AreaMm2)));
+
+    private string Formula(AuditWay way, MetalRange range)
+    {
+        double lay = bench.Lay.Estimate;
+        return way switch
+        {
+            AuditWay.Strands =>
+                $"A = n pi d^2 / 4 = {N(bench.StrandCount!.Value.Estimate)} x pi x ({N(bench.StrandMillimetres.Estimate)} mm)^2 "
+                + "/ 4",
+            AuditWay.Resistance =>
+                $"A = rho k l (1 + alpha (T - 20)) / R = {N(range.Properties.ResistivityOhmMm2PerMetre)} ohm mm2/m x {N(lay)} x "
+                + $"{N(bench.ResistanceMetres.Estimate)} m x {N(range.Properties.TemperatureFactor(bench.Celsius.Estimate))} / "
+                + Phrase.Milliohms(bench.Ohms!.Value.Estimate),
+            _ =>
+                $"A = m / (D k l) = {N(bench.Kilograms!.Value.Estimate * 1000)} g / "
+                + $"({N(range.Properties.DensityKilogramsPerCubicMetre / 1000)} g/cm3 x {N(lay)} x "
+                + $"{N(bench.MassMetres.Estimate)} m)",
+        };
+    }
+
+    private static string N(double value) => Phrase.Number(value);
+
+    private static string Words(Material material) => material.Word().Replace('-', ' ');
+
+    private static string Area(Interval area) =>
+        $"{N(area.Estimate)} mm2 ({N(area.Least)} to {N(area.Most)})";
+}

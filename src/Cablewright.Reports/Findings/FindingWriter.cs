@@ -1,0 +1,118 @@
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Wiring;
+
+namespace Cablewright.Reports.Findings;
+
+/// <summary>Puts violations into words.</summary>
+internal sealed class FindingWriter
+{
+    private const string OwnDrop = "limits.maxDrop";
+    private const string OwnTime = "limits.engineOffTime";
+
+    private readonly CompleteBuild build;
+    private readonly SupplyTopology topology;
+    private readonly DropWording drop;
+    private readonly HeatWording heat;
+    private readonly FuseWording fuse;
+    private readonly SupplyWording supply;
+    private readonly BatteryWording battery;
+    private readonly IsolatorWording isolator;
+    private readonly FaultWording fault;
+
+    public FindingWriter(Variant variant)
+    {
+        build = variant.Build;
+        topology = variant.Evaluator.Model.Topology;
+        DesignEvaluation evaluation = variant.Sized.Evaluation;
+        var remedies = new Remedies(variant);
+        drop = new DropWording(variant);
+        heat = new HeatWording(variant, remedies);
+        fuse = new FuseWording(variant, remedies);
+        supply = new SupplyWording(build, variant.Supply);
+        battery = new BatteryWording(build, variant.Supply);
+        isolator = new IsolatorWording(build, evaluation, remedies);
+        fault = new FaultWording(build, evaluation, variant.Sized.Faults, new FaultRemedies(build, evaluation));
+    }
+
+    /// <summary>
+    /// The findings, the worst first; within a weight the most dangerous kind first, each in the order of the build.
+    /// </summary>
+    public IReadOnlyList<Finding> Write(IReadOnlyList<Violation> violations) => [.. Variant.Rank(violations).Select(Write)];
+
+    /// <summary>One of them.</summary>
+    public Finding Write(Violation violation)
+    {
+        Wording wording = WordingOf(violation);
+        string rule = violation.Kind is ViolationKind.DropOverLimit && build.Drop.Rule == OwnDrop ? OwnDrop : RuleOf(violation);
+        return new Finding
+        {
+            Code = RuleBook.Of(violation.Kind).Finding.Code,
+            Severity = violation.Severity,
+            Pointer = wording.Pointer,
+            Message = wording.Message,
+            Measured = wording.Unit is null ? null : violation.Measured,
+            Limit = wording.Unit is null || !wording.HasLimit ? null : violation.Limit,
+            Unit = wording.Unit,
+            Rule = rule,
+            Source = rule is OwnDrop or OwnTime ? "the build's own limit" : build.Ruleset[rule].Citation,
+            Remedy = wording.Remedy,
+            Workings = wording.Workings,
+        };
+    }
+
+    private string RuleOf(Violation violation) =>
+        violation.Kind is ViolationKind.FuseChosen && !topology.IsAtBattery(violation.End)
+        ? RuleBook.Of(ViolationKind.FuseMissingAtReduction).Figure
+        : RuleBook.Of(violation.Kind).Figure;
+
+    private Wording WordingOf(Violation violation) => violation.Kind switch
+    {
+        ViolationKind.VoltageCollapse => DropWording.Collapse(violation),
+        ViolationKind.DropOverLimit or ViolationKind.DropOverTarget => drop.Over(violation),
+        ViolationKind.ReturnBelowSupply => drop.Return(violation),
+        ViolationKind.OverAmpacity => heat.OverAmpacity(violation),
+        ViolationKind.SurroundingsTooHot => heat.TooHot(violation),
+        ViolationKind.TerminalTooSmall => heat.Terminal(violation),
+        ViolationKind.FuseMissingAtBattery => fuse.MissingAtBattery(violation),
+        ViolationKind.FuseMissingAtReduction => fuse.MissingAtReduction(violation),
+        ViolationKind.FuseAboveConductor => fuse.AboveConductor(violation),
+        ViolationKind.NoFuseFits => fuse.NoneFits(violation),
+        ViolationKind.ParallelUnprotected => fuse.Parallel(violation),
+        ViolationKind.FuseBelowLoad => fuse.BelowLoad(violation),
+        ViolationKind.FuseNotStandard => fuse.NotStandard(violation),
+        ViolationKind.FuseVoltageTooLow => fuse.VoltageTooLow(violation),
+        ViolationKind.FuseTooFar or ViolationKind.FuseNotNear => fuse.Distance(violation),
+        ViolationKind.FuseChosen => fuse.MustBeFitted(violation),
+        ViolationKind.FuseInReturn => fuse.InReturn(violation),
+        ViolationKind.RatingAboveOnBoardFuse => supply.OnBoardFuse(violation),
+        ViolationKind.SupplyNotCharged => supply.NotCharged(violation),
+        ViolationKind.AverageAboveAlternator => supply.AverageAboveAlternator(violation),
+        ViolationKind.PeakAboveAlternator => supply.PeakAboveAlternator(violation),
+        ViolationKind.AverageAboveIdle => supply.AverageAboveIdle(violation),
+        ViolationKind.FuseMayNotOpen => fault.MayNotOpen(violation),
+        ViolationKind.FuseClearsTooLate => fault.ClearsTooLate(violation),
+        ViolationKind.BandRecalled => fault.BandRecalled(violation),
+        ViolationKind.InterruptingUnknown or ViolationKind.InterruptingTooLow => fault.Interrupting(violation),
+        ViolationKind.OverloadHurts => fault.Overload(violation),
+        ViolationKind.NotSelective => fault.NotSelective(violation),
+        ViolationKind.BodyDropLarge => FaultWording.BodyDrop(violation),
+        ViolationKind.PeakAboveConverter => supply.PeakAboveConverter(violation),
+        ViolationKind.FullOutputNotHeld => supply.NotHeld(),
+        ViolationKind.VoltageLowAtFullOutput => supply.VoltageLow(violation),
+        ViolationKind.EngineOffTooShort => battery.EngineOff(violation),
+        ViolationKind.MixedChemistries => battery.Mixed(violation),
+        ViolationKind.AverageAboveCharger => battery.AboveCharger(violation),
+        ViolationKind.CapacitorHoldsBriefly => battery.Capacitor(violation),
+        ViolationKind.IsolatorOverRated => isolator.OverRated(violation),
+        ViolationKind.IsolatorUnrated => isolator.Unrated(violation),
+        ViolationKind.AlternatorCableUnprotected => isolator.AlternatorCable(violation),
+        ViolationKind.AlternatorDropLarge => isolator.AlternatorDrop(violation),
+        ViolationKind.FuseHotBelowLoad => fuse.HotBelowLoad(violation),
+        ViolationKind.SharedReturnBelowSupply => drop.SharedReturn(violation),
+        _ => supply.Budget(),
+    };
+}

@@ -1,0 +1,72 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Text;
+using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Reports.Findings;
+
+/// <summary>Cures that are worked out for the run at hand.</summary>
+internal sealed class Remedies(Variant variant)
+{
+    private readonly CompleteBuild build = variant.Build;
+    private readonly BuildModel model = variant.Evaluator.Model;
+    private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
+
+    /// <summary>
+    /// The smallest usual conductor that carries a run's load where the run lies, and the fuse that such a load needs, so that
+    /// the cure does not lead into the next fault.
+    /// </summary>
+    public string ConductorForLoad(int run)
+    {
+        double load = evaluation.Envelope.ThermalAmps[run];
+        if (build.Runs[run].Side is Side.Return) return ConductorThatCarries(run, load);
+        FuseFamily family = (evaluation.Design.Near[run] ?? evaluation.Design.Far[run])?.Family ?? FuseFamily.UsualFor(load);
+        return family.SmallestCarrying(load) is { } rating
+            ? $"{ConductorThatCarries(run, rating)}, behind a fuse of {Phrase.Amps(rating)} ({family.Name.Word()})"
+            : ConductorThatCarries(run, load);
+    }
+
+    /// <summary>The smallest usual conductor of the run's metal that carries a current where the run lies.</summary>
+    public string ConductorThatCarries(int run, double amps)
+    {
+        ConductorChoice choice = evaluation.Design.Conductors[run];
+        ConductorSize? enough = CandidateList.Usual(build.Stated.Units).FirstOrDefault(size =>
+            !Significant.Exceeds(
+                amps,
+                model.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
+        return enough is null
+            ? $"several conductors in parallel, since no single usual one bears {Phrase.Amps(amps)} here"
+            : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} bears {Phrase.Amps(amps)} here";
+    }
+
+    /// <summary>The standard ratings that carry a run's load and protect its conductor.</summary>
+    public string FuseFor(RunEnd end)
+    {
+        int run = end.Run;
+        FittedFuse? present = evaluation.Design.FuseAt(end);
+        double load =
+            evaluation.Envelope.ThermalAmps[run]
+                / (present is { PerConductor: true } ? evaluation.Design.Conductors[run].Count : 1);
+        double ampacity = model.Ampacities.Of(run, evaluation.Design.Conductors[run].Conductor).LimitAmps;
+        FuseFamily family = present?.Family ?? FuseFamily.UsualFor(load);
+        double[] fitting =
+        [
+            .. family.RatingsAmps.Values.Where(rating =>
+                !Significant.Exceeds(rating, ampacity) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
+        ];
+        return fitting.Length == 0
+            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears "
+                + $"{Phrase.Amps(ampacity)}: use a larger conductor"
+            : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load"
+                + (fitting.Length > 1
+                    ? $", up to {Phrase.Amps(fitting[^1])} protects the conductor"
+                    : " and protects the conductor");
+    }
+}

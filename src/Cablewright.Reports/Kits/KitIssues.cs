@@ -1,0 +1,62 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Reports.Kits;
+
+/// <summary>Gathers what is wrong with a kit, and what that makes of it.</summary>
+internal sealed class KitIssues(Ruleset ruleset)
+{
+    private const string Complete = "kit.complete";
+    private readonly List<Finding> findings = [];
+
+    /// <summary>What was found, the worst first.</summary>
+    public IReadOnlyList<Finding> Findings => [.. findings.OrderByDescending(finding => finding.Severity)];
+
+    /// <summary>The worst that was found makes of the kit.</summary>
+    public KitVerdict Verdict { get; private set; }
+
+    public void Add(
+        KitVerdict verdict,
+        string code,
+        Severity severity,
+        string pointer,
+        string message,
+        string remedy,
+        string workings,
+        double? measured = null,
+        double? limit = null,
+        string? unit = null,
+        string rule = Complete)
+    {
+        if (verdict > Verdict) Verdict = verdict;
+        findings.Add(new Finding
+        {
+            Code = code,
+            Severity = severity,
+            Pointer = pointer,
+            Message = message,
+            Measured = measured,
+            Limit = limit,
+            Unit = unit,
+            Rule = rule,
+            Source = ruleset[rule].Citation,
+            Remedy = remedy,
+            Workings = workings,
+        });
+    }
+
+    /// <summary>Too few pieces of a part, or none.</summary>
+    public void AddCount(string what, int holds, int needs, string why, Severity severity = Severity.Caution) => Add(
+        KitVerdict.ServesWithChange,
+        KitCodes.PartMissing,
+        severity,
+        "/kit/parts",
+        holds == 0 ? $"The kit has no {what}: {why}." : $"The kit has {holds} of {what}, and {needs} are needed: {why}.",
+        $"buy {needs - holds} more: {what}",
+        $"{holds} < {needs}",
+        holds,
+        needs,
+        "1");
+}

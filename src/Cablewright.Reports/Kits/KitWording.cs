@@ -1,0 +1,168 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Kits;
+using Cablewright.Engine.Materials;
+using Cablewright.Engine.Rules;
+using Cablewright.Engine.Text;
+using Cablewright.Reports.Findings;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Reports.Kits;
+
+/// <summary>Puts what is wrong with a kit's cables and fuses into words.</summary>
+internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterials needs)
+{
+    private const string Bears = "kit.wire-bears";
+
+    public void BuildFails(Variant baseline, Violation anyway)
+    {
+        Finding finding = Worded(baseline, anyway);
+        issues.Add(
+            KitVerdict.DoesNotServe, KitCodes.BuildFails, Severity.Fail, "/build",
+            $"The build fails with any kit: {finding.Message}", finding.Remedy, finding.Workings, rule: Bears);
+    }
+
+    /// <summary>Cables that are not there, hold less than they say, or cannot be told apart.</summary>
+    public void Wires(IReadOnlyList<KitWire> power, IReadOnlyList<KitWire> ground, bool needsPower, bool needsGround)
+    {
+        if (power.Count == 0 && needsPower) Missing("power wire", Vocabulary.Side.Supply, KitVerdict.DoesNotServe);
+        if (ground.Count == 0 && needsGround) Missing("ground wire", Vocabulary.Side.Return, KitVerdict.ServesWithChange);
+        foreach (KitWire wire in power.Concat(ground).Where(wire => wire.IsBelowLabel)) BelowLabel(wire);
+        foreach (KitWire supply in power)
+        {
+            string? colour = supply.Part.Colour?.Trim();
+            if (ground.FirstOrDefault(back => Alike(back.Part.Colour?.Trim(), colour)) is not { } same) continue;
+            issues.Add(
+                KitVerdict.Serves, KitCodes.SameColour, Severity.Caution, $"/kit/parts/{same.Index}/colour",
+                $"Supply and ground cable are both {colour}: they can be mistaken for each other.",
+                "mark the ground cable with black heat-shrink at both ends and wherever it can be reached",
+                $"\"{colour}\" = \"{same.Part.Colour}\"", rule: "kit.colours-differ");
+            return;
+        }
+    }
+
+    public void Shortages(WirePlan plan, KitVerdict verdict)
+    {
+        foreach (WireShortage shortage in plan.Shortages)
+        {
+            WirePiece piece = shortage.Piece;
+            double needed = shortage.IsHard ? piece.Run.Run.LengthMetres : piece.CutMetres;
+            issues.Add(
+                shortage.IsHard ? verdict : KitVerdict.Serves,
+                shortage.IsHard ? KitCodes.PartShort : KitCodes.CutTight,
+                shortage.IsHard ? Severity.Fail : Severity.Caution,
+                $"/kit/parts/{shortage.Wire.Index}/length",
+                shortage.IsHard
+                    ? $"Run \"{piece.Run.Id}\" is {phrase.Length(needed)} long, and "
+                        + $"{phrase.Length(shortage.LeftMetres)} of the kit's {shortage.Wire.Part.Size} cable is left for it."
+                    : $"Run \"{piece.Run.Id}\" wants {phrase.Length(needed)} with the allowance for bends and ends, and "
+                        + $"{phrase.Length(shortage.LeftMetres)} of the kit's cable is left: measure the way before you cut.",
+                $"a piece of {phrase.Length(piece.CutMetres)} of {shortage.Wire.Conductor}",
+                $"{Phrase.Number(shortage.LeftMetres)} m < {Phrase.Number(needed)} m",
+                shortage.LeftMetres, needed, "m",
+                shortage.IsHard ? "kit.complete" : "materials.cut-allowance");
+        }
+    }
+
+    /// <summary>What fails with the kit's cables, at the cable of the run it is about or at the first.</summary>
+    public void Thin(WirePlan plan, Violation worst, Variant trial, Variant chosen, KitVerdict verdict)
+    {
+        Finding finding = Worded(trial, worst);
+        string? run = RunOf(worst, trial);
+        string id = run is not null && plan.ByRun.ContainsKey(run) ? run : plan.ByRun.Keys.First();
+        KitWire wire = plan.ByRun[id];
+        Conductor enough = chosen.Runs.First(result => result.Id == id).Choice.Conductor;
+        issues.Add(
+            verdict, KitCodes.WireThin, Severity.Fail, $"/kit/parts/{wire.Index}/size",
+            $"With the kit's {wire.Conductor} the build fails: {finding.Message}",
+            $"cable that bears run \"{id}\", such as {enough.Size} of {enough.Material.Word().Replace('-', ' ')}",
+            $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
+    }
+
+    /// <summary>Of all that wants a look, what hangs on the cables; fuses are judged by themselves.</summary>
+    public void Marginal(Variant trial, IReadOnlyList<Violation> cautions)
+    {
+        foreach (Finding caution in cautions.Select(caution => Worded(trial, caution))
+            .Where(caution => !caution.Code.StartsWith("fuse.", StringComparison.Ordinal)))
+            issues.Add(
+                KitVerdict.Serves, KitCodes.WireMarginal, Severity.Caution, "/kit/parts",
+                $"With the kit's cables: {caution.Message}", caution.Remedy, $"{caution.Code}: {caution.Workings}",
+                caution.Measured, caution.Limit, caution.Unit, Bears);
+    }
+
+    public void FusesMissing(FusePick pick)
+    {
+        foreach ((RunEnd end, DesignedRun run, FittedFuse chosen) in pick.Missing)
+            issues.Add(
+                KitVerdict.ServesWithChange, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
+                $"The kit has no fuse for run \"{run.Id}\", and one is needed at "
+                + $"\"{(end.IsFar ? run.Run.To : run.Run.From)}\".",
+                $"{chosen.Family.Name.Word()} fuse of {Phrase.Amps(chosen.RatingAmps)} with a holder for "
+                + run.Choice.Conductor.Size.Label,
+                "0 < 1", 0, 1, "1");
+    }
+
+    public void FusesWrong(FusePick pick, IReadOnlyList<Violation> fails, Variant fused, Variant wired)
+    {
+        foreach (Violation fail in fails)
+        {
+            Finding finding = Worded(fused, fail);
+            string? run = RunOf(fail, fused);
+            RunEnd slot = pick.PartOf.Keys.FirstOrDefault(end => wired.Runs[end.Run].Id == run, pick.PartOf.Keys.First());
+            FittedFuse right = wired.Sized.Evaluation.Design.FuseAt(slot)!;
+            issues.Add(
+                KitVerdict.ServesWithChange, KitCodes.FuseWrong, Severity.Fail,
+                $"/kit/parts/{pick.PartOf[slot]}/rating",
+                $"With the kit's {Phrase.Amps(pick.BySlot[slot].RatingAmps!.Value)} fuse the build fails: {finding.Message}",
+                $"{right.Family.Name.Word()} fuse of {Phrase.Amps(right.RatingAmps)} in its place",
+                $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
+        }
+    }
+
+    public static string Summary(Kit kit, KitIssues issues)
+    {
+        string verdict = issues.Verdict switch
+        {
+            KitVerdict.Serves => $"\"{kit.Name}\" serves this build.",
+            KitVerdict.ServesWithChange => $"\"{kit.Name}\" serves this build with a change.",
+            _ => $"\"{kit.Name}\" does not serve this build.",
+        };
+        return issues.Findings is [var worst, ..] && worst.Severity is not Severity.Info
+            ? $"{verdict} {worst.Message}"
+            : verdict;
+    }
+
+    private static bool Alike(string? one, string? other) =>
+        one is { Length: > 0 } && string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
+
+    private void Missing(string what, Vocabulary.Side side, KitVerdict verdict)
+    {
+        double metres = needs.Pieces.Where(piece => piece.Run.Run.Side == side && !piece.IsVehicles)
+            .Sum(piece => piece.CutMetres * piece.Run.Choice.Count);
+        Conductor enough =
+            needs.Pieces.First(piece => piece.Run.Run.Side == side && !piece.IsVehicles).Run.Choice.Conductor;
+        issues.Add(
+            verdict, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
+            $"The kit has no {what}, and {phrase.Length(metres)} of it are needed.",
+            $"{phrase.Length(metres)} of {enough.Size} {enough.Material.Word().Replace('-', ' ')}",
+            $"0 m < {Phrase.Number(metres)} m", 0, metres, "m");
+    }
+
+    private void BelowLabel(KitWire wire) => issues.Add(
+        KitVerdict.Serves, KitCodes.WireBelowLabel, Severity.Caution, $"/kit/parts/{wire.Index}/size",
+        $"The kit's {wire.Part.Size} cable holds {Phrase.Number(wire.StrandsMm2!.Value)} mm2 by its strands, and its label asks "
+        + $"for {Phrase.Number(wire.LabelMm2)}: it is tried as {wire.Conductor.Size}.",
+        $"count it as {wire.Conductor.Size}",
+        $"{wire.Part.StrandCount} x pi x ({Phrase.Number(wire.Part.StrandMetres!.Value * 1000)} mm)^2 / 4 = "
+        + $"{Phrase.Number(wire.StrandsMm2.Value)} mm2 < {Phrase.Number(wire.LabelMm2)} mm2",
+        wire.StrandsMm2, wire.LabelMm2, "mm2", "audit.least-of-claim");
+
+    private static Finding Worded(Variant variant, Violation violation) => new FindingWriter(variant).Write(violation);
+
+    /// <summary>The run that a violation is about, where it is about one.</summary>
+    private static string? RunOf(Violation violation, Variant variant) =>
+        RuleBook.Of(violation.Kind).IsOfRun ? variant.Build.Runs[violation.Index].Id : null;
+}

@@ -1,0 +1,132 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Designs;
+using Cablewright.Engine.Numerics;
+using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Text;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Reports.Questions;
+
+/// <summary>Finds the questions whose answers would change the verdict most.</summary>
+/// <remarks>
+/// Method: for each kind of value that was assumed, assess the build again with the best and the worst answer that one would
+/// expect in its place, for all amplifiers or runs that lack it; what is chosen then is a good choice, not a proven one. What
+/// moves is the verdict first, then how many rules fail, then what is wrong with a supply that cannot be judged yet, then, where
+/// something is chosen, how much metal it takes. A question that moves nothing is not asked.
+/// </remarks>
+internal static class QuestionFinder
+{
+    private const int MostAsked = 5;
+    private const double MetalThatMatters = 0.05;
+
+    /// <summary>The questions to ask about a build.</summary>
+    /// <param name="present">The build, worked out.</param>
+    /// <param name="meter">Counts the work.</param>
+    public static Asked For(Variant present, WorkMeter meter)
+    {
+        WhatIf[] whatIfs = [.. WhatIfs.For(present.Build)];
+        if (whatIfs.Length == 0) return Asked.Nothing;
+        WorkMeter all = meter.Part(present.Build.Ruleset["ask.work-limit"].Value);
+        Outcome now = OutcomeOf(present);
+        Outcome?[][] outcomes = [.. whatIfs.Select(whatIf => whatIf.Answers
+            .Select(answer => OutcomeOf(whatIf, answer, present, all)).ToArray())];
+        FollowUp[] questions = [.. whatIfs
+            .Select((whatIf, order) => (WhatIf: whatIf, Order: order, Outcomes: outcomes[order].OfType<Outcome>().ToArray()))
+            .Where(asked => asked.Outcomes.Length > 0)
+            .Select(asked => (asked.WhatIf, asked.Order, Sensitivity: Sensitivity.Between(now, asked.Outcomes)))
+            .Where(asked => asked.Sensitivity.Matters)
+            .OrderByDescending(asked => asked.Sensitivity.Verdicts)
+            .ThenByDescending(asked => asked.Sensitivity.Fails)
+            .ThenByDescending(asked => asked.Sensitivity.Supply)
+            .ThenByDescending(asked => Significant.Round(asked.Sensitivity.Metal))
+            .ThenBy(asked => asked.Order)
+            .Take(MostAsked)
+            .Select(asked => asked.WhatIf.Ask(asked.Sensitivity.Why()))];
+        return new Asked(questions, outcomes.All(of => of.All(outcome => outcome is not null)));
+    }
+
+    /// <summary>
+    /// What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.
+    /// </summary>
+    private static Outcome? OutcomeOf(WhatIf whatIf, Build answered, Variant present, WorkMeter meter)
+    {
+        Ruleset ruleset = present.Build.Ruleset;
+        Variant? variant = meter.Within(ruleset["ask.work-budget"].Value, part => whatIf.IsOfSupply
+            ? present.WithSupplyOf(answered, part)
+            : Variant.Of(answered, ruleset, part, proves: false));
+        return variant is { Sized.IsComplete: true } ? OutcomeOf(variant) : null;
+    }
+
+    private static Outcome OutcomeOf(Variant variant)
+    {
+        double metal = variant.Build.Runs.Any(run => run.Given is null) ? variant.ConductorGrams : 0;
+        return new Outcome(
+            variant.Verdict,
+            variant.Violations.Count(violation => violation.Severity is Severity.Fail),
+            metal,
+            variant.Supply.Violations.Count(violation => violation.Severity > Severity.Info),
+            variant.Build.Supply.HotAmps is { } hot
+                ? variant.Supply.Balance.Available(hot) - variant.Supply.Balance.AverageAmps
+                : null);
+    }
+
+    /// <summary>What a build comes to.</summary>
+    /// <param name="Verdict">The verdict.</param>
+    /// <param name="Fails">Rules that fail.</param>
+    /// <param name="Metal">Grams of all conductors, where any is chosen.</param>
+    /// <param name="SupplyCautions">Rules about the supply that do not hold.</param>
+    /// <param name="SpareAmps">What the average draw leaves of what charges; <c>null</c> where that is not known.</param>
+    private readonly record struct Outcome(Verdict Verdict, int Fails, double Metal, int SupplyCautions, double? SpareAmps);
+
+    /// <summary>How far the answers to one question lie apart from what is assumed now.</summary>
+    private readonly record struct Sensitivity(
+        Verdict Now, Verdict Best, Verdict Worst, int Fails, double Metal, int Supply,
+        double? LeastSpareAmps, double? MostSpareAmps)
+    {
+        public int Verdicts => Math.Max(Now - Best, Worst - Now);
+
+        public bool Matters => Verdicts > 0 || Fails > 0 || Supply > 0 || Metal > MetalThatMatters;
+
+        public static Sensitivity Between(Outcome now, Outcome[] answers) => new(
+            now.Verdict,
+            answers.Min(answer => answer.Verdict),
+            answers.Max(answer => answer.Verdict),
+            answers.Max(answer => Math.Abs(answer.Fails - now.Fails)),
+            now.Metal == 0 ? 0 : answers.Max(answer => Math.Abs(answer.Metal / now.Metal - 1)),
+            now.SpareAmps is null ? answers.Max(answer => answer.SupplyCautions - now.SupplyCautions) : 0,
+            now.SpareAmps is null ? answers.Min(answer => answer.SpareAmps) : null,
+            now.SpareAmps is null ? answers.Max(answer => answer.SpareAmps) : null);
+
+        public string Why() => string.Join(' ', new[] { WhyRules(), WhySupply() }.OfType<string>());
+
+        private string? WhyRules()
+        {
+            if (Best < Now) return $"The verdict is {Now.Word()} now and could become {Best.Word()}.";
+            if (Worst > Now) return $"The verdict is {Now.Word()} now and could become {Worst.Word()}.";
+            if (Fails > 0) return $"It could change {Fails} of the rules that do not hold.";
+            return Metal > MetalThatMatters
+                ? $"It could change the metal that the chosen conductors take by {Phrase.Percent(Metal)}."
+                : null;
+        }
+
+        /// <summary>What an answer would show of a supply that cannot be judged without it.</summary>
+        private string? WhySupply()
+        {
+            if (Supply <= 0 || LeastSpareAmps is not { } least || MostSpareAmps is not { } most) return null;
+            const string NotJudged = "Without it the supply is not judged: ";
+            if (least >= 0) return NotJudged + "at full output the voltage at an amplifier could fall too low.";
+            return NotJudged + $"the alternator could fall {Phrase.Amps(-least)} short of the average draw"
+                + (most >= 0 ? $", or have {Phrase.Amps(most)} to spare." : $", or {Phrase.Amps(-most)} all the same.");
+        }
+    }
+}
+
+/// <summary>Questions to ask next.</summary>
+/// <param name="Questions">The question that could change the most first.</param>
+/// <param name="IsComplete">Whether every expected answer was tried out; <c>false</c>: the work budget ended first.</param>
+internal sealed record Asked(IReadOnlyList<FollowUp> Questions, bool IsComplete)
+{
+    /// <summary>No question.</summary>
+    public static Asked Nothing { get; } = new([], true);
+}

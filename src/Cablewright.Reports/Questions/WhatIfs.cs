@@ -1,0 +1,158 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Loads;
+using Cablewright.Engine.Numerics;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Reports.Questions;
+
+/// <summary>A question, and the build with the answers that one would expect.</summary>
+/// <param name="Pointer">Where the answer belongs.</param>
+/// <param name="Text">The question.</param>
+/// <param name="Answers">The build with each answer put in.</param>
+internal sealed record WhatIf(string Pointer, string Text, IReadOnlyList<Build> Answers)
+{
+    /// <summary>The question, put to a person.</summary>
+    /// <param name="why">What the answer could change.</param>
+    public FollowUp Ask(string why) => new() { Pointer = Pointer, Question = Text, Why = why };
+
+    /// <summary>Whether the answers speak of the supply alone, which no choice of conductors looks at.</summary>
+    public bool IsOfSupply { get; init; }
+}
+
+/// <summary>The questions that a build leaves open, one for each kind of value, asked where it weighs most.</summary>
+internal static class WhatIfs
+{
+    public static IEnumerable<WhatIf> For(CompleteBuild build) =>
+        new[]
+            {
+                Programme(build), Efficiency(build), Converter(build), Charging(build), Alternator(build), Route(build),
+                Insulation(build), Material(build), FuseDistance(build), Interrupting(build),
+            }
+            .Where(whatIf => whatIf is not null)
+            .Select(whatIf => whatIf!);
+
+    private static WhatIf? Programme(CompleteBuild build) => ForAmplifiers(
+        build,
+        amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null && !IsFuseAlone(amplifier),
+        "programme",
+        id => $"What will amplifier \"{id}\" play: dense, limited music, music with its dynamics left, or test tones?",
+        amplifier => amplifier with { Programme = Vocabulary.Programme.Compressed },
+        amplifier => amplifier with { Programme = Vocabulary.Programme.Dynamic });
+
+    private static WhatIf? Efficiency(CompleteBuild build) => ForAmplifiers(
+        build,
+        amplifier => amplifier.Efficiency is null && amplifier.RatedInputAmps is null && amplifier.RatedOutputWatts is not null,
+        "efficiency",
+        id => $"What efficiency at rated output, or what class, does the maker of amplifier \"{id}\" state?",
+        amplifier =>
+            amplifier with { Efficiency = Figure(build, "ask.efficiency-high"), Class = amplifier.Class ?? AmplifierClass.D },
+        amplifier => amplifier with { Efficiency = Figure(build, "ask.efficiency-low") });
+
+    private static WhatIf? Converter(CompleteBuild build) => ForAmplifiers(
+        build,
+        amplifier => amplifier.PowerSupply is null && !IsFuseAlone(amplifier),
+        "powerSupply",
+        id => $"Does amplifier \"{id}\" hold its output as the voltage falls (regulated), or not?",
+        amplifier => amplifier with { PowerSupply = PowerSupply.Unregulated });
+
+    private static WhatIf? Charging(CompleteBuild build)
+    {
+        if (build.Stated.Vehicle.ChargingVolts is not null) return null;
+        Vehicle vehicle = build.Stated.Vehicle;
+        return new WhatIf(
+            "/vehicle/chargingVoltage",
+            "What voltage is measured at the battery with the engine running?",
+            [
+                build.Stated with { Vehicle = vehicle with { ChargingVolts = Figure(build, "ask.charging-high") } },
+                build.Stated with { Vehicle = vehicle with { ChargingVolts = Figure(build, "ask.charging-low") } },
+            ]);
+    }
+
+    private static WhatIf? Alternator(CompleteBuild build)
+    {
+        if (build.Supply.HotAmps is not null) return null;
+        return new WhatIf(
+            "/vehicle/alternator/ratedCurrent", "What current is the alternator rated for?",
+            [WithRating("ask.alternator-high"), WithRating("ask.alternator-low")])
+        {
+            IsOfSupply = true,
+        };
+
+        Build WithRating(string id)
+        {
+            Vehicle vehicle = build.Stated.Vehicle;
+            Alternator rated = (vehicle.Alternator ?? new Alternator()) with { RatedAmps = Figure(build, id) };
+            return build.Stated with { Vehicle = vehicle with { Alternator = rated } };
+        }
+    }
+
+    private static WhatIf? Route(CompleteBuild build) => ForRuns(
+        build, run => run.Route is null, "route",
+        id => $"Where does run \"{id}\" lie: engine bay, cabin, underbody, or bundled with others?",
+        run => run with { Route = Vocabulary.Route.Cabin },
+        run => run with { Route = Vocabulary.Route.EngineBay });
+
+    private static WhatIf? Insulation(CompleteBuild build) => ForRuns(
+        build, run => run.Conductor is { Size: not null, InsulationCelsius: null }, "conductor/insulationRating",
+        id => $"What temperature rating is printed on the cable of run \"{id}\"?",
+        run => run with { Conductor = run.Conductor with { InsulationCelsius = Figure(build, "ask.insulation-high") } },
+        run => run with { Conductor = run.Conductor with { InsulationCelsius = Figure(build, "ask.insulation-low") } });
+
+    private static WhatIf? Material(CompleteBuild build) => ForRuns(
+        build, run => run.Conductor is { Size: not null, Material: null }, "conductor/material",
+        id => $"Is the cable of run \"{id}\" copper all through, or copper-clad aluminium?",
+        run => run with { Conductor = run.Conductor with { Material = Vocabulary.Material.CopperCladAluminium } });
+
+    private static WhatIf? FuseDistance(CompleteBuild build) => ForRuns(
+        build, run => run.Fuse is { RatingAmps: not null, DistanceMetres: null }, "fuse/distanceFromSource",
+        id => $"How much cable of run \"{id}\" lies between the source and its fuse?",
+        run => run with { Fuse = run.Fuse! with { DistanceMetres = Figure(build, "ask.distance-short") } },
+        run => run with { Fuse = run.Fuse! with { DistanceMetres = Figure(build, "ask.distance-long") } });
+
+    private static WhatIf? Interrupting(CompleteBuild build) => ForRuns(
+        build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null }, "fuse/interruptingRating",
+        id => $"What short-circuit current is the fuse of run \"{id}\" rated to interrupt?",
+        run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = Figure(build, "ask.interrupting-high") } });
+
+    private static double Figure(CompleteBuild build, string id) => build.Ruleset[id].Value;
+
+    private static bool IsFuseAlone(Amplifier amplifier) =>
+        amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null;
+
+    /// <summary>Asks about the amplifier that draws most; answers for all that lack the value.</summary>
+    private static WhatIf? ForAmplifiers(
+        CompleteBuild build, Func<Amplifier, bool> lacks, string member, Func<string, string> text,
+        params Func<Amplifier, Amplifier>[] answers)
+    {
+        IReadOnlyList<Amplifier> amplifiers = build.Stated.Amplifiers;
+        int[] lacking = [.. Enumerable.Range(0, amplifiers.Count).Where(i => lacks(amplifiers[i]))];
+        if (lacking.Length == 0) return null;
+        int largest = lacking.MaxBy(i => Significant.Round(InputWatts(build.Draws[i])));
+        return new WhatIf(
+            $"/amplifiers/{largest}/{member}",
+            text(amplifiers[largest].Id),
+            [.. answers.Select(answer => build.Stated with
+            {
+                Amplifiers = [.. amplifiers.Select(amplifier => lacks(amplifier) ? answer(amplifier) : amplifier)],
+            })]);
+    }
+
+    /// <summary>Asks about the longest run that lacks the value; answers for all.</summary>
+    private static WhatIf? ForRuns(
+        CompleteBuild build, Func<Run, bool> lacks, string member, Func<string, string> text, params Func<Run, Run>[] answers)
+    {
+        IReadOnlyList<Run> runs = build.Stated.Runs;
+        int[] lacking = [.. Enumerable.Range(0, runs.Count).Where(i => lacks(runs[i]))];
+        if (lacking.Length == 0) return null;
+        int longest = lacking.MaxBy(i => Significant.Round(runs[i].LengthMetres));
+        return new WhatIf(
+            $"/runs/{longest}/{member}",
+            text(runs[longest].Id),
+            [.. answers.Select(answer => build.Stated with { Runs = [.. runs.Select(run => lacks(run) ? answer(run) : run)] })]);
+    }
+
+    private static double InputWatts(AmplifierDraw draw) =>
+        draw.RatingVolts * Engine.Network.CircuitSolver.Amps(draw.Full, draw.RatingVolts);
+}
