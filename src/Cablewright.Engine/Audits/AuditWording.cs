@@ -13,8 +13,6 @@ namespace Cablewright.Engine.Audits;
 internal sealed class AuditWording(
     BenchReport report, MetalReading metal, AuditJudgement judged, Bench bench, Ruleset ruleset)
 {
-    private const string SizeRule = "audit.least-of-claim";
-    private const string MetalRule = "audit.metal";
 
     /// <summary>The findings, the worst first.</summary>
     public IReadOnlyList<Finding> Findings() =>
@@ -49,12 +47,12 @@ internal sealed class AuditWording(
         + (TrueSize.LargestGaugeFor(metal.AreaMm2.Least, ruleset)?.Label ?? "too small"));
 
     private Finding OfSize(string code, Severity severity, string message, string remedy) => new(
-        code, severity, "/claim/size", message, metal.AreaMm2.Estimate, judged.LimitMm2, "mm2", SizeRule, SizeSource,
-        remedy, Workings() + $"; limit {Phrase.Number(judged.LimitMm2)} mm2");
+        code, severity, "/claim/size", message, metal.AreaMm2.Estimate, judged.LimitMm2, "mm2",
+        ruleset.Audit.LeastOfClaim.Id, SizeSource, remedy, Workings() + $"; limit {Phrase.Number(judged.LimitMm2)} mm2");
 
     private string SizeSource => report.ClaimedSize is { IsMetric: true } metric
         ? ReferenceTables.SourceOf(metric).Source
-        : ruleset[SizeRule].Citation;
+        : ruleset.Audit.LeastOfClaim.Citation;
 
     private Finding? OtherMetal() => judged.Metal is not ClaimCheck.Broken ? null : OfMetal(
         AuditCodes.OtherMetal,
@@ -92,8 +90,8 @@ internal sealed class AuditWording(
     }
 
     private Finding OfMetal(string code, Severity severity, string pointer, string message, string remedy) => new(
-        code, severity, pointer, message, null, null, null, MetalRule,
-        $"{ruleset[MetalRule].Citation}; {metal.Taken.Source}", remedy, Workings());
+        code, severity, pointer, message, null, null, null, ruleset.Audit.Metal.Id,
+        $"{ruleset.Audit.Metal.Citation}; {metal.Taken.Source}", remedy, Workings());
 
     /// <summary>Each way's formula with its numbers, for the metal that is taken and, where two ways meet, for copper.</summary>
     private string Workings()

@@ -27,7 +27,8 @@ public static class CableAuditor
         var bench = new Bench(report, assumptions);
         MetalReading metal = MetalReading.Of(bench, report, assumptions);
         double insulation = assumptions.Take(
-            report.InsulationCelsius, "/insulationRating", "heat.insulation-rating", "the insulation's rating is not stated");
+            report.InsulationCelsius, "/insulationRating", ruleset.Heat.InsulationRating,
+            "the insulation's rating is not stated");
         var judged = new AuditJudgement(report, metal, ruleset);
         IReadOnlyList<Finding> findings = new AuditWording(report, metal, judged, bench, ruleset).Findings();
         return new CableAudit
@@ -51,8 +52,8 @@ public static class CableAuditor
             SoldAsMetric = TrueSize.LargestMetricFor(metal.AreaMm2.Estimate, ruleset),
             Ampacities =
             [
-                Bears(report, metal, insulation, ruleset["heat.cabin"].Value, ruleset),
-                Bears(report, metal, insulation, ruleset["heat.engine-bay"].Value, ruleset),
+                Bears(report, metal, insulation, ruleset.Heat.Cabin.Value, ruleset),
+                Bears(report, metal, insulation, ruleset.Heat.EngineBay.Value, ruleset),
             ],
             Findings = findings,
             Assumptions = assumptions.Noted,

@@ -8,7 +8,6 @@ namespace Cablewright.Engine.Kits;
 /// <summary>Gathers what is wrong with a kit, and what that makes of it.</summary>
 internal sealed class KitIssues(Ruleset ruleset)
 {
-    private const string Complete = "kit.complete";
     private readonly List<Finding> findings = [];
 
     /// <summary>What was found, the worst first.</summary>
@@ -28,11 +27,12 @@ internal sealed class KitIssues(Ruleset ruleset)
         double? measured = null,
         double? limit = null,
         string? unit = null,
-        string rule = Complete)
+        FigureOf? rule = null)
     {
         if (verdict > Verdict) Verdict = verdict;
+        Figure basis = rule?.Invoke(ruleset) ?? ruleset.Kit.Complete;
         findings.Add(new Finding(
-            code, severity, pointer, message, measured, limit, unit, rule, ruleset[rule].Citation, remedy, workings));
+            code, severity, pointer, message, measured, limit, unit, basis.Id, basis.Citation, remedy, workings));
     }
 
     /// <summary>Too few pieces of a part, or none.</summary>

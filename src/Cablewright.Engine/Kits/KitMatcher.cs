@@ -33,7 +33,7 @@ public static class KitMatcher
     {
         ArgumentNullException.ThrowIfNull(meter);
         var checker = new KitChecker(build, ruleset, meter, isBrief: true);
-        double mostTrials = ruleset["kits.trial-budget"].Value / checker.Baseline.Runs.Count;
+        double mostTrials = ruleset.Kits.TrialBudget.Value / checker.Baseline.Runs.Count;
         List<KitMatch> found = [];
         int untried = 0;
         foreach (Kit kit in Cheapest(kits, build.Sizing.Currency))

@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Materials;
 using Cablewright.Engine.Results;
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
@@ -10,7 +11,7 @@ namespace Cablewright.Engine.Kits;
 /// <summary>Puts what is wrong with a kit's cables and fuses into words.</summary>
 internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterials needs)
 {
-    private const string Bears = "kit.wire-bears";
+    private static readonly FigureOf Bears = rules => rules.Kit.WireBears;
 
     public void BuildFails(Finding anyway) => issues.Add(
         KitVerdict.DoesNotServe, KitCodes.BuildFails, Severity.Fail, "/build",
@@ -30,7 +31,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
                 KitVerdict.Serves, KitCodes.SameColour, Severity.Caution, $"/kit/parts/{same.Index}/colour",
                 $"Supply and ground cable are both {colour}: they can be mistaken for each other.",
                 "mark the ground cable with black heat-shrink at both ends and wherever it can be reached",
-                $"\"{colour}\" = \"{same.Part.Colour}\"", rule: "kit.colours-differ");
+                $"\"{colour}\" = \"{same.Part.Colour}\"", rule: rules => rules.Kit.ColoursDiffer);
             return;
         }
     }
@@ -54,7 +55,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
                 $"a piece of {phrase.Length(piece.CutMetres)} of {shortage.Wire.Conductor}",
                 $"{Phrase.Number(shortage.LeftMetres)} m < {Phrase.Number(needed)} m",
                 shortage.LeftMetres, needed, "m",
-                shortage.IsHard ? "kit.complete" : "materials.cut-allowance");
+                rules => shortage.IsHard ? rules.Kit.Complete : rules.Materials.CutAllowance);
         }
     }
 
@@ -146,7 +147,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
         $"count it as {wire.Conductor.Size}",
         $"{wire.Part.StrandCount} x pi x ({Phrase.Number(wire.Part.StrandMetres!.Value * 1000)} mm)^2 / 4 = "
         + $"{Phrase.Number(wire.StrandsMm2.Value)} mm2 < {Phrase.Number(wire.LabelMm2)} mm2",
-        wire.StrandsMm2, wire.LabelMm2, "mm2", "audit.least-of-claim");
+        wire.StrandsMm2, wire.LabelMm2, "mm2", rules => rules.Audit.LeastOfClaim);
 
     /// <summary>The run that a finding of an assessment is about.</summary>
     private static string? RunOf(Finding finding, Assessment assessment)

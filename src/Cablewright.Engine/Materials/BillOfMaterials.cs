@@ -34,7 +34,7 @@ internal sealed class BillOfMaterials
             Meet(run.To, run);
         }
 
-        double allowance = 1 + build.Ruleset["materials.cut-allowance"].Value;
+        double allowance = 1 + build.Ruleset.Materials.CutAllowance.Value;
         Pieces = [.. runs.Select(
             run => new WirePiece(run, run.LengthMetres * allowance, Studs(run) * run.Conductor.Count, IsVehicles(run)))];
         Grommets = [.. runs.Where(PassesBulkhead)];
@@ -94,7 +94,7 @@ internal sealed class BillOfMaterials
     private double Loom(RunResult run)
     {
         if (IsVehicles(run)) return 0;
-        if (PassesBulkhead(run)) return Math.Min(run.LengthMetres, build.Ruleset["materials.loom-length"].Value);
+        if (PassesBulkhead(run)) return Math.Min(run.LengthMetres, build.Ruleset.Materials.LoomLength.Value);
         return IsUnderBonnet(run.From) && IsUnderBonnet(run.To) ? run.LengthMetres : 0;
     }
 }

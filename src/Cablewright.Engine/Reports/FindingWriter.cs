@@ -3,6 +3,7 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Results;
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Reports;
@@ -10,9 +11,6 @@ namespace Cablewright.Engine.Reports;
 /// <summary>Puts violations into words.</summary>
 internal sealed class FindingWriter
 {
-    private const string OwnDrop = "limits.maxDrop";
-    private const string OwnTime = "limits.engineOffTime";
-
     private readonly CompleteBuild build;
     private readonly SupplyTopology topology;
     private readonly DropWording drop;
@@ -50,7 +48,7 @@ internal sealed class FindingWriter
     public Finding Write(Violation violation)
     {
         Wording wording = WordingOf(violation);
-        string rule = violation.Kind is ViolationKind.DropOverLimit && build.Drop.Rule == OwnDrop ? OwnDrop : RuleOf(violation);
+        Figure rule = violation.Kind is ViolationKind.DropOverLimit ? build.Drop.Rule : RuleOf(violation);
         return new Finding(
             RuleBook.Of(violation.Kind).Finding.Code,
             violation.Severity,
@@ -59,16 +57,16 @@ internal sealed class FindingWriter
             wording.Unit is null ? null : violation.Measured,
             wording.Unit is null || !wording.HasLimit ? null : violation.Limit,
             wording.Unit,
-            rule,
-            rule is OwnDrop or OwnTime ? "the build's own limit" : build.Ruleset[rule].Citation,
+            rule.Id,
+            rule.Citation,
             wording.Remedy,
             wording.Workings);
     }
 
-    private string RuleOf(Violation violation) =>
-        violation.Kind is ViolationKind.FuseChosen && !topology.IsAtBattery(violation.End)
-        ? RuleBook.Of(ViolationKind.FuseMissingAtReduction).Figure
-        : RuleBook.Of(violation.Kind).Figure;
+    private Figure RuleOf(Violation violation) =>
+        RuleBook.Of(violation.Kind is ViolationKind.FuseChosen && !topology.IsAtBattery(violation.End)
+            ? ViolationKind.FuseMissingAtReduction
+            : violation.Kind).FigureIn(build.Ruleset);
 
     private Wording WordingOf(Violation violation) => violation.Kind switch
     {

@@ -99,7 +99,7 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         "The work budget ended before the choice was finished: a smaller one may exist, and a rule that does not hold "
         + "might with other conductors.",
         "state more of the conductors, or fewer sizes to choose from",
-        $"work budget = {Phrase.Number(build.Ruleset["sizing.work-budget"].Value)} runs solved");
+        $"work budget = {Phrase.Number(build.Ruleset.Sizing.WorkBudget.Value)} runs solved");
 
     private string Charger => build.Supply.IsConverter ? "/vehicle/converter" : "/vehicle/alternator";
 

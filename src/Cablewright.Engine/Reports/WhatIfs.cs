@@ -42,8 +42,8 @@ internal static class WhatIfs
         "efficiency",
         id => $"What efficiency at rated output, or what class, does the maker of amplifier \"{id}\" state?",
         amplifier =>
-            amplifier with { Efficiency = Figure(build, "ask.efficiency-high"), Class = amplifier.Class ?? AmplifierClass.D },
-        amplifier => amplifier with { Efficiency = Figure(build, "ask.efficiency-low") });
+            amplifier with { Efficiency = build.Ruleset.Ask.EfficiencyHigh.Value, Class = amplifier.Class ?? AmplifierClass.D },
+        amplifier => amplifier with { Efficiency = build.Ruleset.Ask.EfficiencyLow.Value });
 
     private static WhatIf? Converter(CompleteBuild build) => ForAmplifiers(
         build,
@@ -60,8 +60,8 @@ internal static class WhatIfs
             "/vehicle/chargingVoltage",
             "What voltage is measured at the battery with the engine running?",
             [
-                build.Stated with { Vehicle = vehicle with { ChargingVolts = Figure(build, "ask.charging-high") } },
-                build.Stated with { Vehicle = vehicle with { ChargingVolts = Figure(build, "ask.charging-low") } },
+                build.Stated with { Vehicle = vehicle with { ChargingVolts = build.Ruleset.Ask.ChargingHigh.Value } },
+                build.Stated with { Vehicle = vehicle with { ChargingVolts = build.Ruleset.Ask.ChargingLow.Value } },
             ]);
     }
 
@@ -70,15 +70,15 @@ internal static class WhatIfs
         if (build.Supply.HotAmps is not null) return null;
         return new WhatIf(
             "/vehicle/alternator/ratedCurrent", "What current is the alternator rated for?",
-            [WithRating("ask.alternator-high"), WithRating("ask.alternator-low")])
+            [WithRating(build.Ruleset.Ask.AlternatorHigh.Value), WithRating(build.Ruleset.Ask.AlternatorLow.Value)])
         {
             IsOfSupply = true,
         };
 
-        Build WithRating(string id)
+        Build WithRating(double amps)
         {
             Vehicle vehicle = build.Stated.Vehicle;
-            Alternator rated = (vehicle.Alternator ?? new Alternator()) with { RatedAmps = Figure(build, id) };
+            Alternator rated = (vehicle.Alternator ?? new Alternator()) with { RatedAmps = amps };
             return build.Stated with { Vehicle = vehicle with { Alternator = rated } };
         }
     }
@@ -92,8 +92,8 @@ internal static class WhatIfs
     private static WhatIf? Insulation(CompleteBuild build) => ForRuns(
         build, run => run.Conductor is { Size: not null, InsulationCelsius: null }, "conductor/insulationRating",
         id => $"What temperature rating is printed on the cable of run \"{id}\"?",
-        run => run with { Conductor = run.Conductor with { InsulationCelsius = Figure(build, "ask.insulation-high") } },
-        run => run with { Conductor = run.Conductor with { InsulationCelsius = Figure(build, "ask.insulation-low") } });
+        run => run with { Conductor = run.Conductor with { InsulationCelsius = build.Ruleset.Ask.InsulationHigh.Value } },
+        run => run with { Conductor = run.Conductor with { InsulationCelsius = build.Ruleset.Ask.InsulationLow.Value } });
 
     private static WhatIf? Material(CompleteBuild build) => ForRuns(
         build, run => run.Conductor is { Size: not null, Material: null }, "conductor/material",
@@ -103,15 +103,13 @@ internal static class WhatIfs
     private static WhatIf? FuseDistance(CompleteBuild build) => ForRuns(
         build, run => run.Fuse is { RatingAmps: not null, DistanceMetres: null }, "fuse/distanceFromSource",
         id => $"How much cable of run \"{id}\" lies between the source and its fuse?",
-        run => run with { Fuse = run.Fuse! with { DistanceMetres = Figure(build, "ask.distance-short") } },
-        run => run with { Fuse = run.Fuse! with { DistanceMetres = Figure(build, "ask.distance-long") } });
+        run => run with { Fuse = run.Fuse! with { DistanceMetres = build.Ruleset.Ask.DistanceShort.Value } },
+        run => run with { Fuse = run.Fuse! with { DistanceMetres = build.Ruleset.Ask.DistanceLong.Value } });
 
     private static WhatIf? Interrupting(CompleteBuild build) => ForRuns(
         build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null }, "fuse/interruptingRating",
         id => $"What short-circuit current is the fuse of run \"{id}\" rated to interrupt?",
-        run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = Figure(build, "ask.interrupting-high") } });
-
-    private static double Figure(CompleteBuild build, string id) => build.Ruleset[id].Value;
+        run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = build.Ruleset.Ask.InterruptingHigh.Value } });
 
     private static bool IsFuseAlone(Amplifier amplifier) =>
         amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null;

@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Sizing;
 
 internal sealed class BudgetReached() : Rule(
-    ViolationKind.BudgetReached, Severity.Info, "sizing.budget-reached", "sizing.work-budget",
+    ViolationKind.BudgetReached, Severity.Info, "sizing.budget-reached", rules => rules.Sizing.WorkBudget,
     "The work budget ended before the choice of the open conductors was finished.")
 {
     /// <summary>The rule.</summary>

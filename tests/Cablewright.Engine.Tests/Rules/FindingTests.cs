@@ -47,7 +47,8 @@ public class FindingTests
             text => Assert.False(string.IsNullOrWhiteSpace(text)));
         Assert.StartsWith("/", finding.Pointer, StringComparison.Ordinal);
         Assert.Equal(finding.Measured is null, finding.Unit is null);
-        if (!OwnLimits.Contains(finding.Rule)) Assert.Equal(finding.Rule, RulesetLibrary.Newest[finding.Rule].Id);
+        if (!OwnLimits.Contains(finding.Rule))
+            Assert.Contains(RulesetLibrary.Newest.Figures, figure => figure.Id == finding.Rule);
     }
 
     [Fact]

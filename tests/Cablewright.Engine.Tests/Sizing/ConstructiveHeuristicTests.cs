@@ -114,7 +114,7 @@ public class ConstructiveHeuristicTests
         };
     }
 
-    private static double Budget => RulesetLibrary.Newest["sizing.work-budget"].Value;
+    private static double Budget => RulesetLibrary.Newest.Sizing.WorkBudget.Value;
 
     private static Trial? ConstructiveHeuristic(ChoiceProblem problem, Goal goal)
     {
