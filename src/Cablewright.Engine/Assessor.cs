@@ -54,7 +54,7 @@ public static class Assessor
     internal static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises, out Variant variant)
     {
         if (FindFaults(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
-        variant = Variant.Of(build, ruleset, meter.FairPart(ruleset.Sizing.WorkBudget.Value));
+        variant = Variant.Of(build, ruleset, meter.FairPart(WorkBudgets.Sizing));
         Asked asked = advises && variant.Sized.Evaluation.SolvableShare >= 1 ? Questions.For(variant, meter) : Asked.Nothing;
         Assessment answer = new AssessmentWriter(variant).Write(asked.Questions);
         if (advises && answer.Verdict is Verdict.Fail)

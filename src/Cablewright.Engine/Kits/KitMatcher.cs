@@ -22,6 +22,12 @@ public sealed record KitMatches(IReadOnlyList<KitMatch> Found, int Untried, IRea
 /// <summary>Finds which of many kits serve a build.</summary>
 public static class KitMatcher
 {
+    /// <summary>
+    /// Runs assessed, over all trials, before the dearest kits stay untried: what ten thousand kits of all different cables and
+    /// fuses take on a build of ten runs.
+    /// </summary>
+    private const double TrialBudget = 200_000;
+
     /// <summary>Holds every kit against the build.</summary>
     /// <param name="build">A build without faults.</param>
     /// <param name="kits">The kits.</param>
@@ -29,11 +35,15 @@ public static class KitMatcher
     /// <param name="meter">Counts the work, and ends it.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
     /// <exception cref="OperationCanceledException">The meter ended it.</exception>
-    public static KitMatches Match(Build build, IEnumerable<Kit> kits, Ruleset ruleset, WorkMeter meter)
+    public static KitMatches Match(Build build, IEnumerable<Kit> kits, Ruleset ruleset, WorkMeter meter) =>
+        Match(build, kits, ruleset, meter, TrialBudget);
+
+    /// <summary>The same, with another budget of runs assessed.</summary>
+    internal static KitMatches Match(Build build, IEnumerable<Kit> kits, Ruleset ruleset, WorkMeter meter, double trialBudget)
     {
         ArgumentNullException.ThrowIfNull(meter);
         var checker = new KitChecker(build, ruleset, meter, isBrief: true);
-        double mostTrials = ruleset.Kits.TrialBudget.Value / checker.Baseline.Runs.Count;
+        double mostTrials = trialBudget / checker.Baseline.Runs.Count;
         List<KitMatch> found = [];
         int untried = 0;
         foreach (Kit kit in Cheapest(kits, build.Sizing.Currency))

@@ -21,7 +21,7 @@ internal static class Extras
         if (wanted.Count == 0) return answer;
         Ruleset ruleset = variant.Build.Ruleset;
         Build frozen = FrozenBuild.Of(variant.Build, variant.Sized.Evaluation.Design);
-        WorkMeter all = meter.Part(ruleset.Variations.WorkBudget.Value);
+        WorkMeter all = meter.Part(WorkBudgets.Variations);
         if (wanted.Contains(Extra.Headroom))
         {
             HeadroomResult? headroom = all.Within(all.Budget, part => HeadroomOf(frozen, ruleset, part));

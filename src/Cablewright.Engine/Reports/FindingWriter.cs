@@ -112,6 +112,6 @@ internal sealed class FindingWriter
         ViolationKind.AlternatorDropLarge => isolator.AlternatorDrop(violation),
         ViolationKind.FuseHotBelowLoad => fuse.HotBelowLoad(violation),
         ViolationKind.SharedReturnBelowSupply => drop.SharedReturn(violation),
-        _ => supply.Budget(),
+        _ => SupplyWording.Budget(),
     };
 }

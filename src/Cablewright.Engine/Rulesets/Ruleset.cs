@@ -29,15 +29,11 @@ public sealed class Ruleset
         Run = new RunSection(reader);
         Heat = new HeatSection(reader);
         Terminal = new TerminalSection(reader);
-        Ask = new AskSection(reader);
         Tolerance = new ToleranceSection(reader);
-        Variations = new VariationsSection(reader);
-        Changes = new ChangesSection(reader);
         Sizing = new SizingSection(reader);
         Audit = new AuditSection(reader);
         Kit = new KitSection(reader);
         Materials = new MaterialsSection(reader);
-        Kits = new KitsSection(reader);
         reader.ThrowIfFaulty(id);
     }
 
@@ -78,13 +74,7 @@ public sealed class Ruleset
 
     internal TerminalSection Terminal { get; }
 
-    internal AskSection Ask { get; }
-
     internal ToleranceSection Tolerance { get; }
-
-    internal VariationsSection Variations { get; }
-
-    internal ChangesSection Changes { get; }
 
     internal SizingSection Sizing { get; }
 
@@ -93,6 +83,4 @@ public sealed class Ruleset
     internal KitSection Kit { get; }
 
     internal MaterialsSection Materials { get; }
-
-    internal KitsSection Kits { get; }
 }

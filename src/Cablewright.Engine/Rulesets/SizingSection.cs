@@ -5,8 +5,6 @@ namespace Cablewright.Engine.Rulesets;
 /// <summary>What the choice of conductors goes by.</summary>
 internal sealed class SizingSection(FigureReader figures)
 {
-    public Figure WorkBudget { get; } = figures.Take("sizing.work-budget", "runs");
-
     /// <summary>Price of a kilogram of a metal in conductors over that of copper.</summary>
     public Figure RelativePrice(Material material) => material switch
     {
