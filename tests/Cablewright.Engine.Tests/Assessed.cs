@@ -2,6 +2,7 @@ using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Designs;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Network;
 using Cablewright.Engine.Numerics;
@@ -29,6 +30,13 @@ internal static class Assessed
     public static Assessment Of(Build build) => Of(build, advises: false);
 
     public static Assessment WithAdvice(Build build) => Of(build, advises: true);
+
+    /// <summary>With as much work for the choice of the open conductors, in runs solved, and without advice.</summary>
+    public static Assessment WithinWork(Build build, double runs)
+    {
+        WorkMeter part = new WorkMeter(double.PositiveInfinity).Part(runs);
+        return new AssessmentWriter(Variant.Of(build, RulesetLibrary.Newest, part)).Write([]);
+    }
 
     private static Assessment Of(Build build, bool advises)
     {

@@ -27,7 +27,7 @@ public sealed record Feasibility
     /// <summary>Where <c>changes</c> is empty: the change tried after which the fewest rules fail.</summary>
     public Change? Nearest { get; init; }
 
-    /// <summary>Every kind of change was tried; <c>false</c>: the ruleset's <c>changes.work-budget</c> ended first.</summary>
+    /// <summary>Every kind of change was tried; <c>false</c>: the work budget ended first.</summary>
     [Example(true)]
     public required bool Complete { get; init; }
 }

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Audits;
 
@@ -8,32 +9,34 @@ namespace Cablewright.Engine.Audits;
 internal sealed class Bench
 {
     private readonly AssumptionList assumptions;
+    private readonly AuditSection usual;
 
     public Bench(BenchReport report, AssumptionList assumptions)
     {
         this.assumptions = assumptions;
+        usual = assumptions.Ruleset.Audit;
         Lay = LayOf(report.Strands);
         if (report.Strands is { } strands)
         {
             StrandCount = strands.Count.Value == 1
                 ? Interval.Exactly(1)
-                : Bounded(strands.Count, "/strands/countUncertainty", "audit.count-uncertainty", true);
+                : Bounded(strands.Count, "/strands/countUncertainty", usual.CountUncertainty, true);
             StrandMillimetres = Bounded(
-                strands.DiameterMetres, "/strands/diameterUncertainty", "audit.diameter-uncertainty", false).Times(1000);
+                strands.DiameterMetres, "/strands/diameterUncertainty", usual.DiameterUncertainty, false).Times(1000);
         }
 
         if (report.Resistance is { } resistance)
         {
-            Ohms = Bounded(resistance.Ohms, "/resistance/resistanceUncertainty", "audit.resistance-uncertainty", true);
+            Ohms = Bounded(resistance.Ohms, "/resistance/resistanceUncertainty", usual.ResistanceUncertainty, true);
             ResistanceMetres = Bounded(
-                resistance.LengthMetres, "/resistance/lengthUncertainty", "audit.length-uncertainty", true);
+                resistance.LengthMetres, "/resistance/lengthUncertainty", usual.LengthUncertainty, true);
             Celsius = CelsiusOf(resistance);
         }
 
         if (report.Mass is { } mass)
         {
-            Kilograms = Bounded(mass.Kilograms, "/mass/massUncertainty", "audit.mass-uncertainty", true);
-            MassMetres = Bounded(mass.LengthMetres, "/mass/lengthUncertainty", "audit.length-uncertainty", true);
+            Kilograms = Bounded(mass.Kilograms, "/mass/massUncertainty", usual.MassUncertainty, true);
+            MassMetres = Bounded(mass.LengthMetres, "/mass/lengthUncertainty", usual.LengthUncertainty, true);
         }
     }
 
@@ -76,7 +79,7 @@ internal sealed class Bench
     {
         if (strands?.Count.Value == 1) return Interval.Exactly(1);
         double tolerance = assumptions.Take(
-            null, "/layFactor", "audit.lay-tolerance",
+            null, "/layFactor", usual.LayTolerance,
             $"strands are about {Text.Phrase.Number(Stranding.LayFactor)} times as long as the cable, this much more or less");
         return Interval.Within(Stranding.LayFactor, tolerance);
     }
@@ -85,18 +88,18 @@ internal sealed class Bench
     {
         bool isStated = measured.Celsius is not null;
         double celsius = assumptions.Take(
-            measured.Celsius, "/resistance/temperature", "audit.temperature", "the conductor's temperature is not stated");
+            measured.Celsius, "/resistance/temperature", usual.Temperature, "the conductor's temperature is not stated");
         double uncertainty = assumptions.Take(
             measured.CelsiusUncertainty,
             "/resistance/temperatureUncertainty",
-            isStated ? "audit.temperature-uncertainty" : "audit.unstated-temperature-uncertainty",
+            isStated ? usual.TemperatureUncertainty : usual.UnstatedTemperatureUncertainty,
             isStated
                 ? "it is not stated how far off the temperature may be"
                 : "the conductor's temperature is not stated, so that it may be far off");
         return new Interval(celsius, celsius - uncertainty, celsius + uncertainty);
     }
 
-    private Interval Bounded(Reading reading, string pointer, string figure, bool isRelative)
+    private Interval Bounded(Reading reading, string pointer, Figure figure, bool isRelative)
     {
         if ((reading.Uncertainty ?? reading.RelativeUncertainty * reading.Value) is { } stated)
             return Interval.Within(reading.Value, stated);

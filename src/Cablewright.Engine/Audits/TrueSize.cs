@@ -37,7 +37,7 @@ internal static class TrueSize
 
     /// <summary>The least area that a label allows, in mm².</summary>
     public static double LeastAreaOf(ConductorSize size, Ruleset ruleset) =>
-        size.IsMetric ? size.MetalAreaMm2 : size.MetalAreaMm2 * ruleset["audit.least-of-claim"].Value;
+        size.IsMetric ? size.MetalAreaMm2 : size.MetalAreaMm2 * ruleset.Audit.LeastOfClaim.Value;
 
     public static ConductorSize? LargestGaugeFor(double areaMm2, Ruleset ruleset) => LargestFor(Gauges, areaMm2, ruleset);
 

@@ -32,7 +32,7 @@ internal sealed class Attempts
     public Attempts(Variant present, WorkMeter meter)
     {
         this.present = present;
-        work = meter.Part(present.Build.Ruleset["changes.work-budget"].Value);
+        work = meter.Part(WorkBudgets.Changes);
         stated = present.Build.Stated with { Include = [] };
         HasOpen = present.Build.Runs.Any(run => run.Given is null);
         strongest = HasOpen ? Strongest(present) : stated;

@@ -136,7 +136,7 @@ internal sealed class FuseChanges(CompleteBuild build)
             yield return new Edit(slot.Pointer + "/interruptingRating", Amps(breaks), null);
     }
 
-    private WrittenFigure Farthest => Steps.LengthWithin(build.Ruleset["fuse.max-distance"].Value, build.Stated.Units);
+    private WrittenFigure Farthest => Steps.LengthWithin(build.Ruleset.Fuse.MaxDistance.Value, build.Stated.Units);
 
     private double? Allowed(double? metres) => metres > Farthest.Value ? Farthest.Value : metres;
 

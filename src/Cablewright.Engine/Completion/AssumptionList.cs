@@ -14,11 +14,10 @@ internal sealed class AssumptionList(Ruleset ruleset, Phrase phrase)
     /// <summary>The ruleset that the values come from.</summary>
     public Ruleset Ruleset => ruleset;
 
-    /// <summary>A stated value, or the ruleset's figure times a factor.</summary>
-    public double Take(double? stated, string pointer, string figureId, string reason, double factor = 1, string? unit = null)
+    /// <summary>A stated value, or a figure of the ruleset times a factor.</summary>
+    public double Take(double? stated, string pointer, Figure figure, string reason, double factor = 1, string? unit = null)
     {
         if (stated is { } value) return value;
-        Figure figure = ruleset[figureId];
         double taken = figure.Value * factor;
         Note(pointer, phrase.Value(taken, unit ?? figure.Unit), reason, figure.Citation);
         return taken;
@@ -26,8 +25,8 @@ internal sealed class AssumptionList(Ruleset ruleset, Phrase phrase)
 
     /// <summary>The same for a member of a thing, whose pointer is put together only where something is noted.</summary>
     public double Take(
-        double? stated, string at, string member, string figureId, string reason, double factor = 1, string? unit = null) =>
-        stated ?? Take(null, at + member, figureId, reason, factor, unit);
+        double? stated, string at, string member, Figure figure, string reason, double factor = 1, string? unit = null) =>
+        stated ?? Take(null, at + member, figure, reason, factor, unit);
 
     /// <summary>Notes a value that was taken.</summary>
     public void Note(string pointer, string value, string reason, string source) =>

@@ -36,10 +36,6 @@ internal sealed class BatteryCompletion
         return [completion.Complete(new Battery { Id = PlaceNames.AssumedBattery }, 0)];
     }
 
-    /// <summary>The share of its capacity that may be drawn from a battery.</summary>
-    public static Figure UsableOf(Chemistry chemistry, Ruleset ruleset) =>
-        ruleset[chemistry is Chemistry.LiFePo4 ? "supply.usable-lifepo4" : "supply.usable-lead-acid"];
-
     private CompleteBattery Complete(Battery battery, int index)
     {
         string at = $"/vehicle/batteries/{index}";
@@ -54,28 +50,28 @@ internal sealed class BatteryCompletion
             Id = battery.Id,
             Chemistry = chemistry,
             InternalOhms = ohms,
-            LeastOhms = battery.InternalOhms ?? ohms * ruleset["supply.least-resistance-share"].Value,
+            LeastOhms = battery.InternalOhms ?? ohms * ruleset.Supply.LeastResistanceShare.Value,
             RechargingOhms = battery.InternalOhms ?? RechargingOhms(at, index, chemistry, energy.AmpHours, ohms),
             HalfChargedVolts = HalfCharged(chemistry),
             RestVolts = RestVoltage.At(chemistry, state) * setting.NominalFactor,
             WorkingVolts = RestVoltage.At(chemistry, state - energy.Share / 2) * setting.NominalFactor,
-            StrapOhms = ruleset["supply.strap-resistance"].Value,
+            StrapOhms = ruleset.Supply.StrapResistance.Value,
             Energy = energy,
             Polarisation = battery.Polarisation,
         };
     }
 
     private double HalfCharged(Chemistry chemistry) =>
-        ruleset["supply.half-charged-" + chemistry.Word()].Value * setting.NominalFactor;
+        ruleset.Supply.HalfCharged(chemistry).Value * setting.NominalFactor;
 
     private Peukert.Cell EnergyOf(Battery battery, string at, Chemistry chemistry)
     {
-        double hours = battery.RatingHours ?? ruleset["supply.rating-hours"].Value;
-        double exponent = battery.PeukertExponent ?? ruleset["supply.peukert-" + chemistry.Word()].Value;
+        double hours = battery.RatingHours ?? ruleset.Supply.RatingHours.Value;
+        double exponent = battery.PeukertExponent ?? ruleset.Supply.Peukert(chemistry).Value;
         double capacity = battery.CapacityAmpHours
             ?? FromReserve(battery, hours, exponent)
-            ?? ruleset["supply.battery-capacity"].Value;
-        double usable = battery.UsableShare ?? UsableOf(chemistry, ruleset).Value;
+            ?? ruleset.Supply.BatteryCapacity.Value;
+        double usable = battery.UsableShare ?? ruleset.Supply.Usable(chemistry).Value;
         double share = Math.Max(0, (battery.StateOfCharge ?? 1) - (1 - usable));
         if (setting.CountsEnergy) NoteEnergy(battery, at, chemistry);
         return new Peukert.Cell(capacity, hours, exponent, share);
@@ -84,11 +80,11 @@ internal sealed class BatteryCompletion
     private void NoteEnergy(Battery battery, string at, Chemistry chemistry)
     {
         if (battery.CapacityAmpHours is null && battery.ReserveMinutes is null)
-            assumptions.Take(null, at, "/capacity", "supply.battery-capacity", "no capacity is stated");
+            assumptions.Take(null, at, "/capacity", ruleset.Supply.BatteryCapacity, "no capacity is stated");
         assumptions.Take(
-            battery.PeukertExponent, at, "/peukertExponent", "supply.peukert-" + chemistry.Word(),
+            battery.PeukertExponent, at, "/peukertExponent", ruleset.Supply.Peukert(chemistry),
             "under a large current a battery gives less than its rated capacity");
-        assumptions.Take(battery.UsableShare, at, "/usableShare", UsableOf(chemistry, ruleset).Id,
+        assumptions.Take(battery.UsableShare, at, "/usableShare", ruleset.Supply.Usable(chemistry),
             "a battery that is drawn lower does not last");
         if (battery.StateOfCharge is null)
             assumptions.Note(at + "/stateOfCharge", Phrase.Percent(1), "the state of charge is not stated", "a full battery");
@@ -100,7 +96,7 @@ internal sealed class BatteryCompletion
     private double? FromReserve(Battery battery, double hours, double exponent)
     {
         if (battery.ReserveMinutes is not { } minutes) return null;
-        return ruleset["supply.reserve-current"].Value * hours * Math.Pow(minutes / 60 / hours, 1 / exponent);
+        return ruleset.Supply.ReserveCurrent.Value * hours * Math.Pow(minutes / 60 / hours, 1 / exponent);
     }
 
     /// <summary>
@@ -109,7 +105,7 @@ internal sealed class BatteryCompletion
     /// </summary>
     private double RechargingOhms(string at, int index, Chemistry chemistry, double capacity, double ohms)
     {
-        Figure rate = ruleset[chemistry is Chemistry.LiFePo4 ? "supply.lifepo4-charging-rate" : "supply.lead-acid-charging-rate"];
+        Figure rate = ruleset.Supply.ChargingRate(chemistry);
         double most = Math.Min(rate.Value * capacity, setting.SpareAmps);
         double recharging = Math.Max(ohms, (setting.ChargingVolts - HalfCharged(chemistry)) / most);
         if (IsOneOfSeveral && index != setting.ChargingBattery && recharging > ohms)
@@ -127,10 +123,8 @@ internal sealed class BatteryCompletion
     private double ResistanceOf(Battery battery, string at, Chemistry chemistry, double capacity)
     {
         (double ohms, string reason, Figure figure) = battery.ColdCrankingAmps is { } cranking
-            ? FromCranking(ruleset["supply.cranking-test-fall"], cranking)
-            : FromCapacity(ruleset[chemistry is Chemistry.LiFePo4
-                ? "supply.lifepo4-resistance-capacity"
-                : "supply.lead-acid-resistance-capacity"]);
+            ? FromCranking(ruleset.Supply.CrankingTestFall, cranking)
+            : FromCapacity(ruleset.Supply.ResistanceCapacity(chemistry));
         if (IsOneOfSeveral) assumptions.Note(at + "/internalResistance", Phrase.Milliohms(ohms), reason, figure.Citation);
         return ohms;
 

@@ -58,7 +58,7 @@ internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyLi
 
     private static void NoteStrap(int index, CompleteBattery battery, AssumptionList assumptions)
     {
-        Figure strap = assumptions.Ruleset["supply.strap-resistance"];
+        Figure strap = assumptions.Ruleset.Supply.StrapResistance;
         assumptions.Note(
             "/runs/-", $"a strap of {Phrase.Milliohms(strap.Value)} from \"{battery.Id}\" to \"body\"",
             $"no return run is stated for battery {index + 1}; it reaches the body over its own strap", strap.Citation);

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
@@ -28,10 +29,10 @@ internal static class BuildCompletion
         double? stated = build.Vehicle.ChargingVolts;
         double nominalFactor = NominalFactor(stated, ruleset);
         double charging = assumptions.Take(
-            stated, "/vehicle/chargingVoltage", "supply.charging-voltage",
+            stated, "/vehicle/chargingVoltage", ruleset.Supply.ChargingVoltage,
             "no charging voltage is stated; a 12 V vehicle is assumed", unit: "V");
         double body = assumptions.Take(
-            build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", "supply.body-resistance",
+            build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", ruleset.Supply.BodyResistance,
             "the resistance of the body is not stated");
         bool countsEnergy = build.Vehicle.Batteries.Count > 0 || build.Limits.EngineOffMinutes is not null;
         SupplyFigures supply = SupplyCompletion.Complete(build.Vehicle, charging, countsEnergy, assumptions);
@@ -49,7 +50,7 @@ internal static class BuildCompletion
             capacitor.At,
             capacitor.Farads,
             assumptions.Take(
-                capacitor.SeriesOhms, $"/vehicle/capacitors/{index}/seriesResistance", "supply.capacitor-resistance",
+                capacitor.SeriesOhms, $"/vehicle/capacitors/{index}/seriesResistance", ruleset.Supply.CapacitorResistance,
                 "its own resistance is not stated")))];
         BodyConnections bodyConnections = BodyConnections.Find(runs, batteries, names, assumptions);
         DropLimits drop = DropOf(build.Limits, charging, assumptions);
@@ -81,29 +82,33 @@ internal static class BuildCompletion
     }
 
     private static double NominalFactor(double? chargingVolts, Ruleset ruleset) =>
-        chargingVolts >= ruleset["circuit.four-battery-threshold"].Value ? 4
-        : chargingVolts >= ruleset["circuit.two-battery-threshold"].Value ? 2
+        chargingVolts >= ruleset.Circuit.FourBatteryThreshold.Value ? 4
+        : chargingVolts >= ruleset.Circuit.TwoBatteryThreshold.Value ? 2
         : 1;
 
-    private static CompleteTolerances TolerancesOf(Tolerances stated, double nominalFactor, AssumptionList assumptions) => new(
-        assumptions.Take(
-            stated.EfficiencyShare, "/tolerances/efficiency", "tolerance.efficiency", "how sure it is, is not stated"),
-        assumptions.Take(
-            stated.ChargingVolts, "/tolerances/chargingVoltage", "tolerance.charging-voltage", "how sure it is, is not stated",
-            nominalFactor, "V"),
-        assumptions.Take(stated.LengthShare, "/tolerances/length", "tolerance.length", "how sure they are, is not stated"),
-        assumptions.Take(
-            stated.SurroundingsKelvin, "/tolerances/surroundings", "tolerance.surroundings", "how sure they are, is not stated"));
+    private static CompleteTolerances TolerancesOf(Tolerances stated, double nominalFactor, AssumptionList assumptions)
+    {
+        ToleranceSection usual = assumptions.Ruleset.Tolerance;
+        return new CompleteTolerances(
+            assumptions.Take(
+                stated.EfficiencyShare, "/tolerances/efficiency", usual.Efficiency, "how sure it is, is not stated"),
+            assumptions.Take(
+                stated.ChargingVolts, "/tolerances/chargingVoltage", usual.ChargingVoltage, "how sure it is, is not stated",
+                nominalFactor, "V"),
+            assumptions.Take(stated.LengthShare, "/tolerances/length", usual.Length, "how sure they are, is not stated"),
+            assumptions.Take(
+                stated.SurroundingsKelvin, "/tolerances/surroundings", usual.Surroundings, "how sure they are, is not stated"));
+    }
 
     private static DropLimits DropOf(Limits limits, double chargingVolts, AssumptionList assumptions)
     {
-        if (limits.MaxDropVolts is { } volts) return new DropLimits(volts, volts, "limits.maxDrop");
+        if (limits.MaxDropVolts is { } volts) return new DropLimits(volts, volts, OwnLimits.MaxDrop);
         if (limits.MaxDropFraction is { } fraction)
-            return new DropLimits(fraction * chargingVolts, fraction * chargingVolts, "limits.maxDrop");
-        Figure target = assumptions.Ruleset["drop.target"], limit = assumptions.Ruleset["drop.limit"];
+            return new DropLimits(fraction * chargingVolts, fraction * chargingVolts, OwnLimits.MaxDrop);
+        Figure target = assumptions.Ruleset.Drop.Target, limit = assumptions.Ruleset.Drop.Limit;
         assumptions.Note(
             "/limits/maxDrop", $"{Phrase.Percent(target.Value)} as the target, {Phrase.Percent(limit.Value)} as the limit",
             "no limit for the drop is stated", $"{target.Citation}; {limit.Citation}");
-        return new DropLimits(limit.Value * chargingVolts, target.Value * chargingVolts, limit.Id);
+        return new DropLimits(limit.Value * chargingVolts, target.Value * chargingVolts, limit);
     }
 }

@@ -59,7 +59,7 @@ internal sealed record CompleteBuild
     public CompleteTolerances? Tolerances { get; init; }
 
     /// <summary>Battery voltage with the engine off or the alternator overrun; never above the charging voltage.</summary>
-    public double LowestSupplyVolts => Math.Min(ChargingVolts, Ruleset["circuit.lowest-supply-voltage"].Value * NominalFactor);
+    public double LowestSupplyVolts => Math.Min(ChargingVolts, Ruleset.Circuit.LowestSupplyVoltage.Value * NominalFactor);
 
     /// <summary>What is said of the fuse at an end of a run.</summary>
     public FuseSlot SlotAt(RunEnd end) => end.IsFar ? Runs[end.Run].Far : Runs[end.Run].Near;
@@ -67,14 +67,14 @@ internal sealed record CompleteBuild
     /// <summary>The place at an end of a run.</summary>
     public string PlaceAt(RunEnd end) => end.IsFar ? Runs[end.Run].To : Runs[end.Run].From;
 
-    public double HighestSupplyVolts => Ruleset["circuit.highest-supply-voltage"].Value * NominalFactor;
+    public double HighestSupplyVolts => Ruleset.Circuit.HighestSupplyVoltage.Value * NominalFactor;
 }
 
 /// <summary>How much may be lost on the way to an amplifier and back.</summary>
 /// <param name="HardVolts">Above it the build fails.</param>
 /// <param name="TargetVolts">Above it a caution is due; the same as the hard limit where the build states its own.</param>
 /// <param name="Rule">The id of the figure behind the hard limit.</param>
-internal sealed record DropLimits(double HardVolts, double TargetVolts, string Rule);
+internal sealed record DropLimits(double HardVolts, double TargetVolts, Figure Rule);
 
 /// <summary>What charges the batteries.</summary>
 /// <param name="HotAmps">What it gives at speed, an alternator hot; <c>null</c> where none is stated.</param>

@@ -19,7 +19,7 @@ internal static class DrawCompletion
     {
         Ruleset ruleset = assumptions.Ruleset;
         string at = $"/amplifiers/{index}";
-        double ratingVolts = ruleset["load.rating-voltage"].Value * nominalFactor;
+        double ratingVolts = ruleset.Load.RatingVoltage.Value * nominalFactor;
         if (amplifier.RatedInputAmps is null && amplifier.RatedOutputWatts is null)
             return FuseAlone(amplifier, at, ratingVolts, assumptions);
 
@@ -32,20 +32,20 @@ internal static class DrawCompletion
             assumptions.Note(
                 at + "/ratedInputCurrent", phrase.Value(ratingVolts, "V"),
                 "the input current is taken as stated at the rating voltage, where the trade rates amplifiers",
-                ruleset["load.rating-voltage"].Citation);
+                ruleset.Load.RatingVoltage.Citation);
         }
         else
         {
             efficiency = assumptions.Take(
-                amplifier.Efficiency, at, "/efficiency", "load.efficiency-" + TradeWords.Word(kind).ToLowerInvariant(),
+                amplifier.Efficiency, at, "/efficiency", ruleset.Load.Efficiency(kind),
                 "no efficiency is stated; this is the usual one of the class, at rated output");
             fullWatts = amplifier.RatedOutputWatts!.Value / efficiency.Value;
         }
 
         double? crest = amplifier.CrestFactorDecibels ?? CrestFactor(amplifier.Programme, ruleset);
         if (crest is null) NoteProgramme(at, ruleset, assumptions);
-        double wiring = ProgrammeShares.OutputShare(crest ?? ruleset["load.crest-factor-sine"].Value);
-        double energy = ProgrammeShares.OutputShare(crest ?? ruleset["load.crest-factor-compressed"].Value);
+        double wiring = ProgrammeShares.OutputShare(crest ?? ruleset.Load.CrestFactorSine.Value);
+        double energy = ProgrammeShares.OutputShare(crest ?? ruleset.Load.CrestFactorCompressed.Value);
         return new AmplifierDraw(
             FullDraw(amplifier, at, fullWatts, ratingVolts, assumptions),
             ProgrammeShares.Thermal(kind, wiring, ruleset),
@@ -91,16 +91,11 @@ internal static class DrawCompletion
             : new LoadDraw(LoadKind.ConstantPower, fullWatts);
     }
 
-    private static double? CrestFactor(Programme? programme, Ruleset ruleset) => programme switch
-    {
-        Programme.Sine => ruleset["load.crest-factor-sine"].Value,
-        Programme.Compressed => ruleset["load.crest-factor-compressed"].Value,
-        Programme.Dynamic => ruleset["load.crest-factor-dynamic"].Value,
-        _ => null,
-    };
+    private static double? CrestFactor(Programme? programme, Ruleset ruleset) =>
+        programme is { } stated ? ruleset.Load.CrestFactor(stated).Value : null;
 
     private static void NoteProgramme(string at, Ruleset ruleset, AssumptionList assumptions) => assumptions.Note(
         at + "/programme", "sine for the wiring, compressed for the energy budget",
         "what it plays is not stated: a full tone heats the wiring most, and dense music is what it plays for long",
-        ruleset["load.crest-factor-compressed"].Citation);
+        ruleset.Load.CrestFactorCompressed.Citation);
 }

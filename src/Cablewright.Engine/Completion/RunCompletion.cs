@@ -30,9 +30,9 @@ internal sealed class RunCompletion
         this.phrase = phrase;
         ruleset = assumptions.Ruleset;
         terminals = new TerminalLimits(build);
-        engineBayCelsius = build.Limits.EngineBayCelsius ?? ruleset["heat.engine-bay"].Value;
-        cabinCelsius = build.Limits.CabinCelsius ?? ruleset["heat.cabin"].Value;
-        underbodyCelsius = build.Limits.UnderbodyCelsius ?? ruleset["heat.underbody"].Value;
+        engineBayCelsius = build.Limits.EngineBayCelsius ?? ruleset.Heat.EngineBay.Value;
+        cabinCelsius = build.Limits.CabinCelsius ?? ruleset.Heat.Cabin.Value;
+        underbodyCelsius = build.Limits.UnderbodyCelsius ?? ruleset.Heat.Underbody.Value;
     }
 
     public static IReadOnlyList<CompleteRun> Complete(
@@ -50,7 +50,7 @@ internal sealed class RunCompletion
     {
         Route route = run.Route ?? RouteOf(run, pointer);
         double insulation = assumptions.Take(
-            run.Conductor.InsulationCelsius, pointer, "/conductor/insulationRating", "heat.insulation-rating",
+            run.Conductor.InsulationCelsius, pointer, "/conductor/insulationRating", ruleset.Heat.InsulationRating,
             "the insulation's rating is not stated");
         Conductor? given = run.Conductor.Size is { } size
             ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(pointer))
@@ -65,11 +65,11 @@ internal sealed class RunCompletion
             LengthMetres = run.LengthMetres,
             Route = route,
             AirCelsius = AirOn(route),
-            Bundling = route is Route.Loom ? ruleset["heat.loom-factor"].Value : 1,
+            Bundling = route is Route.Loom ? ruleset.Heat.LoomFactor.Value : 1,
             InsulationCelsius = insulation,
             JointOhms = assumptions.Take(
-                run.JointOhms, pointer, "/jointResistance", "run.joint-resistance", "its joints are not stated"),
-            FuseTerminationOhms = run.JointOhms is null ? ruleset["fuse.termination-resistance"].Value : 0,
+                run.JointOhms, pointer, "/jointResistance", ruleset.Run.JointResistance, "its joints are not stated"),
+            FuseTerminationOhms = run.JointOhms is null ? ruleset.Fuse.TerminationResistance.Value : 0,
             Isolator = run.Isolator is null ? null : IsolatorCompletion.Complete(run.Isolator, pointer, setting, assumptions),
             Given = given,
             GivenCount = run.Conductor.Count ?? (given is null ? null : 1),
@@ -104,7 +104,7 @@ internal sealed class RunCompletion
     }
 
     private double DistanceOf(FuseWish wish, string pointer, string member) => wish.DistanceMetres ?? assumptions.Take(
-        null, pointer + member, "/distanceFromSource", "fuse.max-distance",
+        null, pointer + member, "/distanceFromSource", ruleset.Fuse.MaxDistance,
         "its place is not stated; it is taken to be at the limit, so measure it");
 
     private Material MaterialFor(string pointer)
@@ -159,12 +159,12 @@ internal sealed class RunCompletion
                 Id = FreeId(amplifier.Id + "-return"),
                 From = amplifier.Id,
                 To = PlaceNames.Body,
-                LengthMetres = ruleset["run.return-length"].Value,
+                LengthMetres = ruleset.Run.ReturnLength.Value,
                 Route = Route.Cabin,
             };
             assumptions.Note(
                 "/runs/-", $"\"{run.Id}\" from \"{amplifier.Id}\" to \"body\", {phrase.Length(run.LengthMetres)}",
-                $"no return is stated for amplifier \"{amplifier.Id}\"", ruleset["run.return-length"].Citation);
+                $"no return is stated for amplifier \"{amplifier.Id}\"", ruleset.Run.ReturnLength.Citation);
             yield return Complete(run, Side.Return, "/runs/-");
         }
     }
@@ -178,11 +178,11 @@ internal sealed class RunCompletion
 
     private void NoteSurroundings(List<CompleteRun> runs)
     {
-        Note(Route.EngineBay, build.Limits.EngineBayCelsius, "/limits/engineBayTemperature", "heat.engine-bay");
-        Note(Route.Cabin, build.Limits.CabinCelsius, "/limits/cabinTemperature", "heat.cabin");
-        Note(Route.Underbody, build.Limits.UnderbodyCelsius, "/limits/underbodyTemperature", "heat.underbody");
+        Note(Route.EngineBay, build.Limits.EngineBayCelsius, "/limits/engineBayTemperature", ruleset.Heat.EngineBay);
+        Note(Route.Cabin, build.Limits.CabinCelsius, "/limits/cabinTemperature", ruleset.Heat.Cabin);
+        Note(Route.Underbody, build.Limits.UnderbodyCelsius, "/limits/underbodyTemperature", ruleset.Heat.Underbody);
 
-        void Note(Route route, double? stated, string pointer, string figure)
+        void Note(Route route, double? stated, string pointer, Figure figure)
         {
             if (runs.Exists(run => run.Route == route || (route is Route.Cabin && run.Route is Route.Loom)))
                 assumptions.Take(stated, pointer, figure, "the temperature of these surroundings is not stated");

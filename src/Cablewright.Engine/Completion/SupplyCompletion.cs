@@ -16,7 +16,7 @@ internal static class SupplyCompletion
         Vehicle vehicle, double chargingVolts, bool countsEnergy, AssumptionList assumptions)
     {
         double standby = !countsEnergy ? 0 : assumptions.Take(
-            vehicle.StandbyLoadAmps, "/vehicle/standbyLoad", "supply.standby-load",
+            vehicle.StandbyLoadAmps, "/vehicle/standbyLoad", assumptions.Ruleset.Supply.StandbyLoad,
             "what the vehicle itself draws with the engine off is not stated");
         if (vehicle.Converter is { } converter)
         {
@@ -25,7 +25,7 @@ internal static class SupplyCompletion
         }
 
         AlternatorCurve? cold = ColdCurve(vehicle.Alternator, assumptions.Ruleset);
-        double ratedRpm = assumptions.Ruleset["supply.alternator-rated-speed"].Value;
+        double ratedRpm = assumptions.Ruleset.Supply.AlternatorRatedSpeed.Value;
         if ((vehicle.Alternator?.RatedAmps ?? cold?.AmpsAt(ratedRpm)) is not { } rated)
             return new SupplyFigures(null, vehicle.Alternator?.IdleAmps, vehicle.BaseLoadAmps ?? 0, standby);
         return WithAlternator(vehicle, vehicle.Alternator!, rated, cold, chargingVolts, standby, assumptions);
@@ -38,30 +38,30 @@ internal static class SupplyCompletion
         Ruleset ruleset = assumptions.Ruleset;
         double baseLoad = BaseLoad(vehicle, chargingVolts, assumptions);
         double hot = assumptions.Take(
-            alternator.HotFactor, "/vehicle/alternator/hotFactor", "supply.alternator-hot-factor",
+            alternator.HotFactor, "/vehicle/alternator/hotFactor", ruleset.Supply.AlternatorHotFactor,
             "a hot alternator gives less than its rating");
-        double pulley = alternator.PulleyRatio ?? ruleset["supply.pulley-ratio"].Value;
-        double idleRpm = alternator.IdleRpm ?? ruleset["supply.idle-speed"].Value;
+        double pulley = alternator.PulleyRatio ?? ruleset.Supply.PulleyRatio.Value;
+        double idleRpm = alternator.IdleRpm ?? ruleset.Supply.IdleSpeed.Value;
         double idle;
         if (alternator.IdleAmps is null && cold is not null)
         {
             assumptions.Take(
-                alternator.PulleyRatio, "/vehicle/alternator/pulleyRatio", "supply.pulley-ratio",
+                alternator.PulleyRatio, "/vehicle/alternator/pulleyRatio", ruleset.Supply.PulleyRatio,
                 "it says how fast the shaft turns when the engine idles");
             assumptions.Take(
-                alternator.IdleRpm, "/vehicle/alternator/idleSpeed", "supply.idle-speed", "the idle speed is not stated");
+                alternator.IdleRpm, "/vehicle/alternator/idleSpeed", ruleset.Supply.IdleSpeed, "the idle speed is not stated");
             idle = cold.AmpsAt(idleRpm * pulley) * hot;
         }
         else
         {
             idle = assumptions.Take(
-                alternator.IdleAmps, "/vehicle/alternator/idleCurrent", "supply.alternator-idle-share",
+                alternator.IdleAmps, "/vehicle/alternator/idleCurrent", ruleset.Supply.AlternatorIdleShare,
                 "its output at idle is not stated", rated, "A");
         }
 
         double atSpeed = rated * hot, idleAmps = Math.Min(idle, atSpeed);
         var idlePoint = new OutputPoint(idleRpm * pulley, idleAmps);
-        var speedPoint = new OutputPoint(ruleset["supply.alternator-rated-speed"].Value, atSpeed);
+        var speedPoint = new OutputPoint(ruleset.Supply.AlternatorRatedSpeed.Value, atSpeed);
         return new SupplyFigures(atSpeed, idleAmps, baseLoad, standby)
         {
             RatedAmps = rated,
@@ -78,12 +78,12 @@ internal static class SupplyCompletion
         if (alternator.OutputPoints.Count > 1) return AlternatorCurve.Nearest(alternator.OutputPoints);
         return alternator is { LowSpeedAmps: { } low, RatedAmps: { } rated }
             ? AlternatorCurve.Through(
-                new OutputPoint(ruleset["supply.alternator-low-speed"].Value, low),
-                new OutputPoint(ruleset["supply.alternator-rated-speed"].Value, rated))
+                new OutputPoint(ruleset.Supply.AlternatorLowSpeed.Value, low),
+                new OutputPoint(ruleset.Supply.AlternatorRatedSpeed.Value, rated))
             : null;
     }
 
     private static double BaseLoad(Vehicle vehicle, double chargingVolts, AssumptionList assumptions) => assumptions.Take(
-        vehicle.BaseLoadAmps, "/vehicle/baseLoad", "supply.base-load", "what the vehicle itself draws is not stated",
-        1 / chargingVolts, "A");
+        vehicle.BaseLoadAmps, "/vehicle/baseLoad", assumptions.Ruleset.Supply.BaseLoad,
+        "what the vehicle itself draws is not stated", 1 / chargingVolts, "A");
 }

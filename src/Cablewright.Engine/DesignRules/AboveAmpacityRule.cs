@@ -2,12 +2,13 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
 /// <summary>A rule about more entering a run at an end than all its conductors may carry, told apart by the fuse there.</summary>
-internal abstract class AboveAmpacityRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
+internal abstract class AboveAmpacityRule(ViolationKind kind, Severity severity, string code, FigureOf figure, string meaning)
     : EndRule(kind, severity, code, figure, meaning)
 {
     /// <inheritdoc/>

@@ -5,7 +5,8 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class AlternatorCableUnprotected() : EndRule(
-    ViolationKind.AlternatorCableUnprotected, Severity.Caution, "fuse.missing-at-alternator-cable", "alternator.cable-guard",
+    ViolationKind.AlternatorCableUnprotected, Severity.Caution, "fuse.missing-at-alternator-cable",
+    rules => rules.Alternator.CableGuard,
     "The alternator's own cable has no fuse at the battery.")
 {
     /// <inheritdoc/>

@@ -5,14 +5,14 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class AlternatorDropLarge() : RunRule(
-    ViolationKind.AlternatorDropLarge, Severity.Caution, "alternator.cable-drop-large", "alternator.cable-drop",
+    ViolationKind.AlternatorDropLarge, Severity.Caution, "alternator.cable-drop-large", rules => rules.Alternator.CableDrop,
     "Much voltage is lost in the alternator's own cable at its rated current.")
 {
     /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, int run)
     {
         if (facts.Build.Runs[run].Side is Side.Return || !facts.IsAlternatorCable(run)) return null;
-        double limit = facts.Build.Ruleset[Figure].Value * facts.Build.NominalFactor;
+        double limit = FigureIn(facts.Build.Ruleset).Value * facts.Build.NominalFactor;
         double drop = facts.Envelope.PeakAmps[run] * facts.Envelope.Ohms[run];
         return Significant.Exceeds(drop, limit) ? By(run, drop, limit) : null;
     }

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class DropOverLimit() : AmplifierRule(
-    ViolationKind.DropOverLimit, Severity.Fail, "amplifier.drop-over-limit", "drop.limit",
+    ViolationKind.DropOverLimit, Severity.Fail, "amplifier.drop-over-limit", rules => rules.Drop.Limit,
     "More voltage is lost on the way to the amplifier and back than the limit allows.")
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class DropOverTarget() : AmplifierRule(
-    ViolationKind.DropOverTarget, Severity.Caution, "amplifier.drop-over-target", "drop.target",
+    ViolationKind.DropOverTarget, Severity.Caution, "amplifier.drop-over-target", rules => rules.Drop.Target,
     "More voltage is lost on the way to the amplifier and back than the design target allows.")
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseAboveConductor() : AboveAmpacityRule(
-    ViolationKind.FuseAboveConductor, Severity.Fail, "fuse.above-conductor-rating", "fuse.max-of-ampacity",
+    ViolationKind.FuseAboveConductor, Severity.Fail, "fuse.above-conductor-rating", rules => rules.Fuse.MaxOfAmpacity,
     "The fuse lets through more than the conductor behind it bears.")
 {
     /// <inheritdoc/>

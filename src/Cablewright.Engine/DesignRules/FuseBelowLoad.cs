@@ -7,7 +7,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseBelowLoad() : FuseRule(
-    ViolationKind.FuseBelowLoad, Severity.Fail, "fuse.below-load", "fuse.min-of-load",
+    ViolationKind.FuseBelowLoad, Severity.Fail, "fuse.below-load", rules => rules.Fuse.MinOfLoad,
     "The fuse will open in normal use.")
 {
     /// <inheritdoc/>

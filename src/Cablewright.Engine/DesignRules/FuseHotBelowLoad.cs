@@ -7,7 +7,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseHotBelowLoad() : FuseRule(
-    ViolationKind.FuseHotBelowLoad, Severity.Caution, "fuse.below-load-when-hot", "fuse.hot-min-of-load",
+    ViolationKind.FuseHotBelowLoad, Severity.Caution, "fuse.below-load-when-hot", rules => rules.Fuse.HotMinOfLoad,
     "The fuse carries the load at room temperature, but not for long where it stands.")
 {
     /// <inheritdoc/>

@@ -6,7 +6,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseInReturn() : RunRule(
-    ViolationKind.FuseInReturn, Severity.Caution, "fuse.in-return", "fuse.none-in-return",
+    ViolationKind.FuseInReturn, Severity.Caution, "fuse.in-return", rules => rules.Fuse.NoneInReturn,
     "A fuse stands in a return.")
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseMissingAtBattery() : EndRule(
-    ViolationKind.FuseMissingAtBattery, Severity.Fail, "fuse.missing-at-battery", "fuse.at-source",
+    ViolationKind.FuseMissingAtBattery, Severity.Fail, "fuse.missing-at-battery", rules => rules.Fuse.AtSource,
     "A battery feeds the run with no fuse between.")
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseMissingAtReduction() : AboveAmpacityRule(
-    ViolationKind.FuseMissingAtReduction, Severity.Fail, "fuse.missing-at-reduction", "fuse.at-reduction",
+    ViolationKind.FuseMissingAtReduction, Severity.Fail, "fuse.missing-at-reduction", rules => rules.Fuse.AtReduction,
     "The conductor is smaller than the one before it, and the fuses before it let through more than it bears.")
 {
     /// <inheritdoc/>

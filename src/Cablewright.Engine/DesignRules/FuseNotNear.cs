@@ -7,13 +7,13 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseNotNear() : FuseRule(
-    ViolationKind.FuseNotNear, Severity.Info, "fuse.not-near-source", "fuse.near-distance",
+    ViolationKind.FuseNotNear, Severity.Info, "fuse.not-near-source", rules => rules.Fuse.NearDistance,
     "The fuse is within the limit, but stricter rules ask for it nearer.")
 {
     /// <inheritdoc/>
     protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)
     {
-        double most = facts.Build.Ruleset["fuse.max-distance"].Value, close = facts.Build.Ruleset[Figure].Value;
+        double most = facts.Build.Ruleset.Fuse.MaxDistance.Value, close = FigureIn(facts.Build.Ruleset).Value;
         if (fuse.Decided is Decided.Chosen || !facts.Topology.IsAtBattery(end)) return null;
         return Significant.Exceeds(fuse.DistanceMetres, close) && !Significant.Exceeds(fuse.DistanceMetres, most)
             ? At(end, fuse.DistanceMetres, close)

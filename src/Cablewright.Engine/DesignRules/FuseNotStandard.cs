@@ -6,7 +6,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseNotStandard() : FuseRule(
-    ViolationKind.FuseNotStandard, Severity.Caution, "fuse.not-standard-rating", "fuse.standard-rating",
+    ViolationKind.FuseNotStandard, Severity.Caution, "fuse.not-standard-rating", rules => rules.Fuse.StandardRating,
     "The fuse family is not made in this rating.")
 {
     /// <inheritdoc/>

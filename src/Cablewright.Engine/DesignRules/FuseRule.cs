@@ -1,12 +1,13 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
 /// <summary>A rule about every fuse of a design.</summary>
-internal abstract class FuseRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
+internal abstract class FuseRule(ViolationKind kind, Severity severity, string code, FigureOf figure, string meaning)
     : EndRule(kind, severity, code, figure, meaning)
 {
     /// <inheritdoc/>

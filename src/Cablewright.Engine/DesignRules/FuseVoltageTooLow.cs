@@ -7,7 +7,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseVoltageTooLow() : FuseRule(
-    ViolationKind.FuseVoltageTooLow, Severity.Fail, "fuse.voltage-rating-too-low", "fuse.voltage-rating",
+    ViolationKind.FuseVoltageTooLow, Severity.Fail, "fuse.voltage-rating-too-low", rules => rules.Fuse.VoltageRating,
     "The fuse is not rated for the highest system voltage.")
 {
     /// <inheritdoc/>

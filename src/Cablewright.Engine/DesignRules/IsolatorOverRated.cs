@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class IsolatorOverRated() : RunRule(
-    ViolationKind.IsolatorOverRated, Severity.Fail, "isolator.over-rating", "isolator.max-of-rating",
+    ViolationKind.IsolatorOverRated, Severity.Fail, "isolator.over-rating", rules => rules.Isolator.MaxOfRating,
     "The isolator carries more than it is rated for.")
 {
     /// <inheritdoc/>

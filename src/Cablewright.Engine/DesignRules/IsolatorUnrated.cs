@@ -5,7 +5,7 @@ namespace Cablewright.Engine.DesignRules;
 
 /// <remarks>A charger limits itself; relay and diode carry what comes.</remarks>
 internal sealed class IsolatorUnrated() : RunRule(
-    ViolationKind.IsolatorUnrated, Severity.Caution, "isolator.rating-unknown", "isolator.max-of-rating",
+    ViolationKind.IsolatorUnrated, Severity.Caution, "isolator.rating-unknown", rules => rules.Isolator.MaxOfRating,
     "Nothing says what the isolator may carry.")
 {
     /// <inheritdoc/>

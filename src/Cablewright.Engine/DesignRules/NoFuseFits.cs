@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class NoFuseFits() : AboveAmpacityRule(
-    ViolationKind.NoFuseFits, Severity.Fail, "run.no-fuse-fits", "fuse.max-of-ampacity",
+    ViolationKind.NoFuseFits, Severity.Fail, "run.no-fuse-fits", rules => rules.Fuse.MaxOfAmpacity,
     "No standard fuse carries the load and still protects the conductor: the conductor is too small.")
 {
     /// <inheritdoc/>

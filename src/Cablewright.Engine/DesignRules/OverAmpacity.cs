@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class OverAmpacity() : RunRule(
-    ViolationKind.OverAmpacity, Severity.Fail, "run.over-ampacity", "heat.max-of-ampacity",
+    ViolationKind.OverAmpacity, Severity.Fail, "run.over-ampacity", rules => rules.Heat.MaxOfAmpacity,
     "The conductor carries more than it may without end in its surroundings.")
 {
     /// <inheritdoc/>

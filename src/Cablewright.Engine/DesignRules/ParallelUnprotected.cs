@@ -6,7 +6,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class ParallelUnprotected() : EndRule(
-    ViolationKind.ParallelUnprotected, Severity.Fail, "run.parallel-unguarded", "fuse.one-per-conductor",
+    ViolationKind.ParallelUnprotected, Severity.Fail, "run.parallel-unguarded", rules => rules.Fuse.OnePerConductor,
     "Parallel conductors share a fuse that is too large for one of them alone.")
 {
     /// <inheritdoc/>

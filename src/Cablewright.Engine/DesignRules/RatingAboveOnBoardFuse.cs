@@ -7,7 +7,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class RatingAboveOnBoardFuse() : AmplifierRule(
-    ViolationKind.RatingAboveOnBoardFuse, Severity.Caution, "amplifier.rating-above-fuse", "load.on-board-fuse",
+    ViolationKind.RatingAboveOnBoardFuse, Severity.Caution, "amplifier.rating-above-fuse", rules => rules.Load.OnBoardFuse,
     "The amplifier's own fuses do not carry what its rated output would draw.")
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class ReturnBelowSupply() : AmplifierRule(
-    ViolationKind.ReturnBelowSupply, Severity.Caution, "amplifier.return-below-supply", "return.not-below-supply",
+    ViolationKind.ReturnBelowSupply, Severity.Caution, "amplifier.return-below-supply", rules => rules.Return.NotBelowSupply,
     "The amplifier's return conducts worse than its supply.")
 {
     /// <inheritdoc/>

@@ -9,7 +9,8 @@ namespace Cablewright.Engine.DesignRules;
 /// they share, or, where each has its own, against these together.
 /// </remarks>
 internal sealed class SharedReturnBelowSupply() : RunRule(
-    ViolationKind.SharedReturnBelowSupply, Severity.Caution, "return.shared-below-supply", "return.shared-not-below-supply",
+    ViolationKind.SharedReturnBelowSupply, Severity.Caution, "return.shared-below-supply",
+    rules => rules.Return.SharedNotBelowSupply,
     "A return that several amplifiers share conducts worse than what supplies them.")
 {
     /// <summary>Looking whether a run serves those that share a return, in runs solved.</summary>

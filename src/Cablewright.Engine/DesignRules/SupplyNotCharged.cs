@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class SupplyNotCharged() : AmplifierRule(
-    ViolationKind.SupplyNotCharged, Severity.Caution, "amplifier.supply-not-charged", "supply.charging-reach",
+    ViolationKind.SupplyNotCharged, Severity.Caution, "amplifier.supply-not-charged", rules => rules.Supply.ChargingReach,
     "The amplifier hangs on a battery that nothing charges.")
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class SurroundingsTooHot() : RunRule(
-    ViolationKind.SurroundingsTooHot, Severity.Fail, "run.surroundings-above-insulation", "heat.max-of-ampacity",
+    ViolationKind.SurroundingsTooHot, Severity.Fail, "run.surroundings-above-insulation", rules => rules.Heat.MaxOfAmpacity,
     "The surroundings are as hot as the insulation may be, so the conductor may carry nothing.")
 {
     /// <inheritdoc/>

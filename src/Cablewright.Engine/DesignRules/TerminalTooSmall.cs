@@ -6,7 +6,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class TerminalTooSmall() : RunRule(
-    ViolationKind.TerminalTooSmall, Severity.Fail, "run.larger-than-terminal", "terminal.largest-conductor",
+    ViolationKind.TerminalTooSmall, Severity.Fail, "run.larger-than-terminal", rules => rules.Terminal.LargestConductor,
     "The conductor does not fit a terminal that it ends in.")
 {
     /// <inheritdoc/>

@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Evaluation;
 
 internal sealed class VoltageCollapse() : Rule(
-    ViolationKind.VoltageCollapse, Severity.Fail, "circuit.voltage-collapse", "circuit.solvable-output",
+    ViolationKind.VoltageCollapse, Severity.Fail, "circuit.voltage-collapse", rules => rules.Circuit.SolvableOutput,
     "The wiring cannot carry the rated output at any voltage; the largest output that it can carry is given.")
 {
     /// <summary>The rule.</summary>

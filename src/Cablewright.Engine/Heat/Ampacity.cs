@@ -32,8 +32,8 @@ public static class Ampacity
         double here = HeatBalance.Of(conductor).CurrentAt(insulationCelsius, airCelsius);
         int column = AmpacityTable.ColumnFor(insulationCelsius);
         if (airCelsius >= column) return new AmpacityFigures(0, null, here * bundling);
-        double tableAir = ruleset["heat.table-surroundings"].Value;
-        double nearestAir = Math.Clamp(airCelsius, tableAir, ruleset["heat.table-reach"].Value);
+        double tableAir = ruleset.Heat.TableSurroundings.Value;
+        double nearestAir = Math.Clamp(airCelsius, tableAir, ruleset.Heat.TableReach.Value);
         double nearestArea = Math.Clamp(conductor.Size.MetalAreaMm2, AmpacityTable.SmallestAreaMm2, AmpacityTable.LargestAreaMm2);
         double table = AmpacityTable.Amps(nearestArea, column) * Math.Sqrt((column - nearestAir) / (column - tableAir));
         bool sizeReached = nearestArea == conductor.Size.MetalAreaMm2;

@@ -28,7 +28,7 @@ public static class ShortCircuit
 
     /// <summary>The temperature that insulation of a rating may reach in a short circuit, °C.</summary>
     public static double LimitFor(double insulationCelsius, Ruleset ruleset) =>
-        ruleset[insulationCelsius >= 125 ? "heat.short-circuit-limit-125" : "heat.short-circuit-limit"].Value;
+        ruleset.Heat.ShortCircuitLimitOf(insulationCelsius).Value;
 
     /// <summary>The factor k, A √s / mm².</summary>
     /// <param name="metal">The conductor's metal; a clad one counts as its core.</param>

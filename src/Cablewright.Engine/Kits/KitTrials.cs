@@ -60,7 +60,7 @@ internal sealed class KitTrials
     public IReadOnlyList<Violation> NewCautions(Variant trial) => New(trial, Severity.Caution, cautionsAnyway);
 
     private Variant WorkOut(Build build) =>
-        Variant.Of(build, ruleset, meter.FairPart(ruleset["sizing.work-budget"].Value));
+        Variant.Of(build, ruleset, meter.FairPart(WorkBudgets.Sizing));
 
     private static IReadOnlyList<Violation> New(Variant trial, Severity severity, HashSet<(ViolationKind, RunEnd)> anyway) =>
         [.. trial.Ranked.Where(

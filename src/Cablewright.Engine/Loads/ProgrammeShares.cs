@@ -19,14 +19,11 @@ internal static class ProgrammeShares
     public static double Average(AmplifierClass kind, double outputShare, Ruleset ruleset) => kind switch
     {
         AmplifierClass.A => 1,
-        AmplifierClass.D => Math.Min(1, ruleset["load.idle-share"].Value + outputShare),
+        AmplifierClass.D => Math.Min(1, ruleset.Load.IdleShare.Value + outputShare),
         _ => Math.Sqrt(outputShare),
     };
 
     /// <summary>Root-mean-square current over full current.</summary>
-    public static double Thermal(AmplifierClass kind, double outputShare, Ruleset ruleset)
-    {
-        string factor = kind is AmplifierClass.D ? "load.form-factor-switching" : "load.form-factor-linear";
-        return kind is AmplifierClass.A ? 1 : Math.Min(1, Average(kind, outputShare, ruleset) * ruleset[factor].Value);
-    }
+    public static double Thermal(AmplifierClass kind, double outputShare, Ruleset ruleset) =>
+        kind is AmplifierClass.A ? 1 : Math.Min(1, Average(kind, outputShare, ruleset) * ruleset.Load.FormFactor(kind).Value);
 }

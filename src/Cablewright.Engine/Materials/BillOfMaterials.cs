@@ -39,7 +39,7 @@ internal sealed class BillOfMaterials
             Meet(run.Run.To, run);
         }
 
-        double allowance = 1 + build.Ruleset["materials.cut-allowance"].Value;
+        double allowance = 1 + build.Ruleset.Materials.CutAllowance.Value;
         Pieces = [.. runs.Select(
             run => new WirePiece(run, run.Run.LengthMetres * allowance, Studs(run) * run.Choice.Count, IsVehicles(run)))];
         Grommets = [.. runs.Where(PassesBulkhead)];
@@ -99,7 +99,7 @@ internal sealed class BillOfMaterials
     private double Loom(DesignedRun run)
     {
         if (IsVehicles(run)) return 0;
-        if (PassesBulkhead(run)) return Math.Min(run.Run.LengthMetres, build.Ruleset["materials.loom-length"].Value);
+        if (PassesBulkhead(run)) return Math.Min(run.Run.LengthMetres, build.Ruleset.Materials.LoomLength.Value);
         return IsUnderBonnet(run.Run.From) && IsUnderBonnet(run.Run.To) ? run.Run.LengthMetres : 0;
     }
 }

@@ -121,7 +121,7 @@ internal sealed class FusePlan
         if (slot.Family is { } stated) return FuseFamily.Of(stated);
         FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC), strip = FuseFamily.Of(FuseFamilyName.Anl);
         bool small = blade.SmallestCarrying(full / blade.HotShareAt(build.Runs[run].AirCelsius)) is { } rating
-            && rating <= build.Ruleset["fuse.blade-up-to"].Value;
+            && rating <= build.Ruleset.Fuse.BladeUpTo.Value;
         return small || ampacity < strip.RatingsAmps.Values[0] ? blade : strip;
     }
 
@@ -132,7 +132,7 @@ internal sealed class FusePlan
             decided,
             rating,
             family,
-            slot.DistanceMetres ?? build.Ruleset["fuse.near-distance"].Value,
+            slot.DistanceMetres ?? build.Ruleset.Fuse.NearDistance.Value,
             IsPerConductor(run, slot, decided),
             slot.VoltageRatingVolts ?? family.VoltageRatingVolts.Value,
             slot.InterruptingRatingAmps)

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Rules;
@@ -9,13 +10,13 @@ namespace Cablewright.Engine.Rules;
 /// <param name="code">The code of its findings, which is for ever.</param>
 /// <param name="figure">The figure of the ruleset that it rests on.</param>
 /// <param name="meaning">What its findings say, for whoever reads the code.</param>
-internal abstract class Rule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
+internal abstract class Rule(ViolationKind kind, Severity severity, string code, FigureOf figure, string meaning)
 {
     /// <summary>What does not hold where it is violated.</summary>
     public ViolationKind Kind => kind;
 
-    /// <summary>The figure of the ruleset that it rests on.</summary>
-    public string Figure => figure;
+    /// <summary>The figure of a ruleset that it rests on.</summary>
+    public Figure FigureIn(Ruleset ruleset) => figure(ruleset);
 
     /// <summary>The code of its findings and what they say.</summary>
     public CodeMeaning Finding { get; } = new(code, meaning);

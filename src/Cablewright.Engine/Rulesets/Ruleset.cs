@@ -1,26 +1,14 @@
-using System.Collections.Frozen;
-
 namespace Cablewright.Engine.Rulesets;
 
-/// <summary>A number that a verdict rests on, and where it comes from.</summary>
-/// <param name="Id">Stable, dotted id.</param>
-/// <param name="Value">The number, in <paramref name="Unit"/>.</param>
-/// <param name="Unit">Its unit; <c>1</c> for a ratio.</param>
-/// <param name="Meaning">What it limits or stands for.</param>
-/// <param name="Source">Where it comes from.</param>
-/// <param name="Provenance">How it was come by: <c>read</c>, <c>computed</c>, <c>from memory</c> or
-/// <c>common practice, no source</c>.</param>
-public sealed record Figure(string Id, double Value, string Unit, string Meaning, string Source, string Provenance)
-{
-    /// <summary>Source and provenance in one line, as answers carry it.</summary>
-    public string Citation => Provenance is "read" or "computed" ? Source : $"{Source} ({Provenance})";
-}
-
 /// <summary>Every limit and default that a verdict rests on, versioned; never changed once published.</summary>
+/// <remarks>
+/// A figure's id and unit stand once, at the member that holds it; the data file has everything else. Sections are named by what
+/// stands before the dot of an id.
+/// </remarks>
 public sealed class Ruleset
 {
-    private readonly FrozenDictionary<string, Figure> byId;
-
+    /// <exception cref="InvalidDataException">The figures are not those that the members hold; the message lists all
+    /// faults.</exception>
     internal Ruleset(
         string id, string published, string summary, IReadOnlyList<string> safetyNotes, IReadOnlyList<Figure> figures)
     {
@@ -29,7 +17,24 @@ public sealed class Ruleset
         Summary = summary;
         SafetyNotes = safetyNotes;
         Figures = figures;
-        byId = figures.ToFrozenDictionary(figure => figure.Id, StringComparer.Ordinal);
+        var reader = new FigureReader(figures);
+        Drop = new DropSection(reader);
+        Circuit = new CircuitSection(reader);
+        Supply = new SupplySection(reader);
+        Return = new ReturnSection(reader);
+        Isolator = new IsolatorSection(reader);
+        Alternator = new AlternatorSection(reader);
+        Fuse = new FuseSection(reader);
+        Load = new LoadSection(reader);
+        Run = new RunSection(reader);
+        Heat = new HeatSection(reader);
+        Terminal = new TerminalSection(reader);
+        Tolerance = new ToleranceSection(reader);
+        Sizing = new SizingSection(reader);
+        Audit = new AuditSection(reader);
+        Kit = new KitSection(reader);
+        Materials = new MaterialsSection(reader);
+        reader.ThrowIfFaulty(id);
     }
 
     /// <summary>Its id, such as <c>2026.1</c>.</summary>
@@ -44,10 +49,38 @@ public sealed class Ruleset
     /// <summary>The cautions that every answer under it carries.</summary>
     public IReadOnlyList<string> SafetyNotes { get; }
 
-    /// <summary>All its figures.</summary>
+    /// <summary>All its figures, in the order of the data file.</summary>
     public IReadOnlyList<Figure> Figures { get; }
 
-    /// <summary>The figure with this id.</summary>
-    /// <exception cref="KeyNotFoundException">The ruleset has no such figure.</exception>
-    public Figure this[string id] => byId[id];
+    internal DropSection Drop { get; }
+
+    internal CircuitSection Circuit { get; }
+
+    internal SupplySection Supply { get; }
+
+    internal ReturnSection Return { get; }
+
+    internal IsolatorSection Isolator { get; }
+
+    internal AlternatorSection Alternator { get; }
+
+    internal FuseSection Fuse { get; }
+
+    internal LoadSection Load { get; }
+
+    internal RunSection Run { get; }
+
+    internal HeatSection Heat { get; }
+
+    internal TerminalSection Terminal { get; }
+
+    internal ToleranceSection Tolerance { get; }
+
+    internal SizingSection Sizing { get; }
+
+    internal AuditSection Audit { get; }
+
+    internal KitSection Kit { get; }
+
+    internal MaterialsSection Materials { get; }
 }

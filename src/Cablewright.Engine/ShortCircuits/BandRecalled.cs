@@ -6,7 +6,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class BandRecalled() : FaultRule(
-    ViolationKind.BandRecalled, Severity.Caution, "fuse.band-from-memory", "fuse.opens-in-time",
+    ViolationKind.BandRecalled, Severity.Caution, "fuse.band-from-memory", rules => rules.Fuse.OpensInTime,
     "The fuse opens in time by a time-current band that is only recalled: check the part's own.")
 {
     /// <inheritdoc/>

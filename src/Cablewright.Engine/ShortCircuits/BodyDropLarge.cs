@@ -5,13 +5,14 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class BodyDropLarge() : Rule(
-    ViolationKind.BodyDropLarge, Severity.Caution, "return.body-drop-large", "return.body-drop",
+    ViolationKind.BodyDropLarge, Severity.Caution, "return.body-drop-large", rules => rules.Return.BodyDrop,
     "Much voltage is lost in the body and the battery's strap.")
 {
     /// <summary>How the design violates it; <c>null</c> where it holds.</summary>
     public Violation? Check(FaultFacts facts)
     {
-        double limit = facts.Build.Ruleset[Figure].Value * facts.Build.NominalFactor, volts = facts.Evaluation.Envelope.BodyVolts;
+        double limit = FigureIn(facts.Build.Ruleset).Value * facts.Build.NominalFactor;
+        double volts = facts.Evaluation.Envelope.BodyVolts;
         return Significant.Exceeds(volts, limit) ? By(0, volts, limit) : null;
     }
 }

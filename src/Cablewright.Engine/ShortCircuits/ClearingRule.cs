@@ -1,10 +1,11 @@
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
 /// <summary>A rule about how a fault or an overload of a run is ended.</summary>
-internal abstract class ClearingRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
+internal abstract class ClearingRule(ViolationKind kind, Severity severity, string code, FigureOf figure, string meaning)
     : Rule(kind, severity, code, figure, meaning)
 {
     /// <inheritdoc/>

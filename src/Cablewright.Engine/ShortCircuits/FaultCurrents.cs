@@ -34,7 +34,7 @@ internal sealed class FaultCurrents
         build = model.Build;
         circuit = model.Circuit;
         this.design = design;
-        returnOhms = circuit.BodyNode >= 0 ? 0 : build.BodyOhms + build.Ruleset["supply.strap-resistance"].Value;
+        returnOhms = circuit.BodyNode >= 0 ? 0 : build.BodyOhms + build.Ruleset.Supply.StrapResistance.Value;
         ownReturn = circuit.Network.Loads.Take(build.Draws.Count).DistinctBy(load => load.Positive)
             .ToDictionary(load => load.Positive, load => load.Negative);
         largest = Largest();
@@ -57,7 +57,7 @@ internal sealed class FaultCurrents
     private FaultCircuit Largest()
     {
         double[] ohms = BranchOhms(run => Conductors(run, ColdCelsius));
-        double full = build.Ruleset["supply.full-charge"].Value * build.NominalFactor;
+        double full = build.Ruleset.Supply.FullCharge.Value * build.NominalFactor;
         SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(full, battery.LeastOhms))];
         var injections = new double[states.Length];
         injections[build.ChargingBattery] = build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0;

@@ -1,12 +1,13 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
 /// <summary>A rule about what short circuits do to every fuse.</summary>
-internal abstract class FaultRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
+internal abstract class FaultRule(ViolationKind kind, Severity severity, string code, FigureOf figure, string meaning)
     : Rule(kind, severity, code, figure, meaning)
 {
     /// <inheritdoc/>

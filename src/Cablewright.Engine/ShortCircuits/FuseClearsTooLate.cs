@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class FuseClearsTooLate() : ClearingRule(
-    ViolationKind.FuseClearsTooLate, Severity.Fail, "fuse.opens-too-late", "fuse.opens-in-time",
+    ViolationKind.FuseClearsTooLate, Severity.Fail, "fuse.opens-too-late", rules => rules.Fuse.OpensInTime,
     "The conductor is hurt before the fuse opens on the smallest short-circuit current.")
 {
     /// <inheritdoc/>

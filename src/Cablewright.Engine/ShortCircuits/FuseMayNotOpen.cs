@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class FuseMayNotOpen() : ClearingRule(
-    ViolationKind.FuseMayNotOpen, Severity.Fail, "fuse.may-not-open", "fuse.opens-in-time",
+    ViolationKind.FuseMayNotOpen, Severity.Fail, "fuse.may-not-open", rules => rules.Fuse.OpensInTime,
     "The smallest short-circuit current is too small for the fuse to open with certainty.")
 {
     /// <inheritdoc/>

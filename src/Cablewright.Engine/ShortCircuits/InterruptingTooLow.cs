@@ -7,7 +7,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class InterruptingTooLow() : FaultRule(
-    ViolationKind.InterruptingTooLow, Severity.Fail, "fuse.interrupting-rating-too-low", "fuse.interrupting-rating",
+    ViolationKind.InterruptingTooLow, Severity.Fail, "fuse.interrupting-rating-too-low", rules => rules.Fuse.InterruptingRating,
     "The fuse cannot interrupt the largest short-circuit current.")
 {
     /// <inheritdoc/>

@@ -7,7 +7,8 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class InterruptingUnknown() : FaultRule(
-    ViolationKind.InterruptingUnknown, Severity.Caution, "fuse.interrupting-rating-unknown", "fuse.interrupting-rating",
+    ViolationKind.InterruptingUnknown, Severity.Caution, "fuse.interrupting-rating-unknown",
+    rules => rules.Fuse.InterruptingRating,
     "The largest short-circuit current is above what the fuse family is known to interrupt, and the part's "
     + "own rating is not stated.")
 {

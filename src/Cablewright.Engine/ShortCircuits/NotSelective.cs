@@ -12,7 +12,7 @@ namespace Cablewright.Engine.ShortCircuits;
 /// In a fault downstream of a fuse, every other fuse that carries it and does not protect the same run should hold longer.
 /// </remarks>
 internal sealed class NotSelective() : FaultRule(
-    ViolationKind.NotSelective, Severity.Caution, "fuse.not-selective", "fuse.coordination",
+    ViolationKind.NotSelective, Severity.Caution, "fuse.not-selective", rules => rules.Fuse.Coordination,
     "In a short circuit the fuse before may open first.")
 {
     /// <inheritdoc/>

@@ -4,13 +4,13 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class OverloadHurts() : ClearingRule(
-    ViolationKind.OverloadHurts, Severity.Caution, "fuse.overload-hurts-conductor", "fuse.overload",
+    ViolationKind.OverloadHurts, Severity.Caution, "fuse.overload-hurts-conductor", rules => rules.Fuse.Overload,
     "On a moderate overload the conductor gets too hot before the fuse opens.")
 {
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, Clearing clearing)
     {
-        double limit = facts.Build.Runs[clearing.Run].InsulationCelsius + facts.Build.Ruleset["heat.overload-margin"].Value;
+        double limit = facts.Build.Runs[clearing.Run].InsulationCelsius + facts.Build.Ruleset.Heat.OverloadMargin.Value;
         return facts.Overload.Worst(clearing.Run, clearing.Device, limit) is { } worst
             ? At(clearing.Device.End with { Run = clearing.Run }, worst.Celsius, limit)
             : null;

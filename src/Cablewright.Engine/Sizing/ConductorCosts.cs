@@ -20,7 +20,7 @@ internal sealed class ConductorCosts
     public ConductorCosts(SizingWishes wishes, Ruleset ruleset)
     {
         Currency = wishes.Currency;
-        relative = [.. Enum.GetValues<Material>().Select(material => ruleset["sizing.relative-price-" + material.Word()].Value)];
+        relative = [.. Enum.GetValues<Material>().Select(material => ruleset.Sizing.RelativePrice(material).Value)];
         foreach (ConductorPrice price in wishes.Prices)
         {
             (ConductorSize, Material) key = (price.Size, price.Material);

@@ -163,7 +163,7 @@ internal sealed class FuseBounds
     {
         if (slot.Family is not null) return FamiliesOf(slot);
         FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC), strip = FuseFamily.Of(FuseFamilyName.Anl);
-        double small = build.Ruleset["fuse.blade-up-to"].Value;
+        double small = build.Ruleset.Fuse.BladeUpTo.Value;
         if (each < strip.RatingsAmps.Values[0] || CarryingHot(run, blade, amps.Most) <= small) return [blade];
         return CarryingHot(run, blade, amps.Continuous) is { } rating && rating <= small ? [blade, strip] : [strip];
     }

@@ -122,7 +122,7 @@ internal sealed class Sizer
             return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Ampacity())));
         }
 
-        double margin = build.Ruleset["drop.unavoidable-margin"].Value * build.ChargingVolts;
+        double margin = build.Ruleset.Drop.UnavoidableMargin.Value * build.ChargingVolts;
         return Reached(hard with
         {
             Volts = [.. hard.Volts.Select((volts, amplifier) =>

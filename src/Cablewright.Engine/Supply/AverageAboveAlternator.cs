@@ -5,7 +5,8 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Supply;
 
 internal sealed class AverageAboveAlternator() : SupplyRule(
-    ViolationKind.AverageAboveAlternator, Severity.Caution, "supply.average-above-alternator", "supply.average-of-available",
+    ViolationKind.AverageAboveAlternator, Severity.Caution, "supply.average-above-alternator",
+    rules => rules.Supply.AverageOfAvailable,
     "On its programme the system draws more than the alternator has left: the battery empties while driving.")
 {
     /// <inheritdoc/>

@@ -6,7 +6,7 @@ namespace Cablewright.Engine.Supply;
 
 /// <remarks>A group behind a charger is named by the charger's run.</remarks>
 internal sealed class AverageAboveCharger() : SupplyRule(
-    ViolationKind.AverageAboveCharger, Severity.Caution, "supply.average-above-charger", "supply.average-of-available",
+    ViolationKind.AverageAboveCharger, Severity.Caution, "supply.average-above-charger", rules => rules.Supply.AverageOfAvailable,
     "What hangs on a battery draws more on average than the charger before it gives: that battery empties.")
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Supply;
 
 internal sealed class AverageAboveIdle() : SupplyRule(
-    ViolationKind.AverageAboveIdle, Severity.Info, "supply.average-above-idle", "supply.average-of-available",
+    ViolationKind.AverageAboveIdle, Severity.Info, "supply.average-above-idle", rules => rules.Supply.AverageOfAvailable,
     "At idle the system draws more than the alternator has left.")
 {
     /// <inheritdoc/>

@@ -50,7 +50,7 @@ internal sealed class Burst
     /// then.</param>
     public static BurstResult Of(CompleteBuild build, SupplyCircuit circuit, double givenAmps, bool isHeld)
     {
-        double length = build.Ruleset["supply.burst"].Value;
+        double length = build.Ruleset.Supply.Burst.Value;
         double[]? with = new Burst(build, circuit, isHeld, true).Lowest(givenAmps, length / 1000);
         double[]? without = build.Capacitors.Count == 0
             ? with

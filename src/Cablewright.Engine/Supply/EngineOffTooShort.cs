@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Supply;
 
 internal sealed class EngineOffTooShort() : SupplyRule(
-    ViolationKind.EngineOffTooShort, Severity.Fail, "supply.engine-off-too-short", "limits.engineOffTime",
+    ViolationKind.EngineOffTooShort, Severity.Fail, "supply.engine-off-too-short", _ => OwnLimits.EngineOffTime,
     "With the engine off the batteries reach their limit before the time that the build asks for.")
 {
     /// <inheritdoc/>

@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Supply;
 
 internal sealed class FullOutputNotHeld() : SupplyRule(
-    ViolationKind.FullOutputNotHeld, Severity.Caution, "supply.full-output-not-held", "supply.full-output-voltage",
+    ViolationKind.FullOutputNotHeld, Severity.Caution, "supply.full-output-not-held", rules => rules.Supply.FullOutputVoltage,
     "Alternator and batteries together cannot hold full output: the amplifiers cut out.")
 {
     /// <inheritdoc/>

@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Supply;
 
 internal sealed class MixedChemistries() : SupplyRule(
-    ViolationKind.MixedChemistries, Severity.Caution, "supply.mixed-chemistries", "supply.one-chemistry",
+    ViolationKind.MixedChemistries, Severity.Caution, "supply.mixed-chemistries", rules => rules.Supply.OneChemistry,
     "Lead-acid and lithium batteries are tied together without a charger between them.")
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Supply;
 
 internal sealed class PeakAboveAlternator() : SupplyRule(
-    ViolationKind.PeakAboveAlternator, Severity.Info, "supply.peak-above-alternator", "supply.average-of-available",
+    ViolationKind.PeakAboveAlternator, Severity.Info, "supply.peak-above-alternator", rules => rules.Supply.AverageOfAvailable,
     "At full output the system draws more than the alternator has left; the battery gives the rest for as long.")
 {
     /// <inheritdoc/>

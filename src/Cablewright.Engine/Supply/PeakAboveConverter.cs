@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Supply;
 
 internal sealed class PeakAboveConverter() : SupplyRule(
-    ViolationKind.PeakAboveConverter, Severity.Caution, "supply.peak-above-converter", "supply.converter-limit",
+    ViolationKind.PeakAboveConverter, Severity.Caution, "supply.peak-above-converter", rules => rules.Supply.ConverterLimit,
     "At full output more is drawn than the vehicle's converter gives, and it may shut down.")
 {
     /// <inheritdoc/>

@@ -14,7 +14,7 @@ internal static class Stiffening
     public static CapacitorResult Of(CompleteBuild build, EnergyBalance balance, int capacitor)
     {
         CompleteCapacitor part = build.Capacitors[capacitor];
-        double fall = build.Ruleset["supply.capacitor-fall"].Value * build.NominalFactor;
+        double fall = build.Ruleset.Supply.CapacitorFall.Value * build.NominalFactor;
         double draw = DrawBeside(build, part.At, balance);
         double seconds = draw > 0 ? Math.Max(0, part.Farads * (fall - draw * part.SeriesOhms) / draw) : 0;
         double end = build.ChargingVolts - fall;

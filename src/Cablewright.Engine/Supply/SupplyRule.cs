@@ -1,10 +1,11 @@
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Supply;
 
 /// <summary>A rule about what is drawn and what can be given.</summary>
-internal abstract class SupplyRule(ViolationKind kind, Severity severity, string code, string figure, string meaning)
+internal abstract class SupplyRule(ViolationKind kind, Severity severity, string code, FigureOf figure, string meaning)
     : Rule(kind, severity, code, figure, meaning)
 {
     /// <summary>Every way in which a build violates it.</summary>

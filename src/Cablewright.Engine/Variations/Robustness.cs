@@ -99,9 +99,9 @@ internal sealed class Robustness
         {
             Limits = build.Limits with
             {
-                EngineBayCelsius = Air(build.Limits.EngineBayCelsius, "heat.engine-bay") + way * tolerances.Kelvin,
-                CabinCelsius = Air(build.Limits.CabinCelsius, "heat.cabin") + way * tolerances.Kelvin,
-                UnderbodyCelsius = Air(build.Limits.UnderbodyCelsius, "heat.underbody") + way * tolerances.Kelvin,
+                EngineBayCelsius = Air(build.Limits.EngineBayCelsius, ruleset.Heat.EngineBay) + way * tolerances.Kelvin,
+                CabinCelsius = Air(build.Limits.CabinCelsius, ruleset.Heat.Cabin) + way * tolerances.Kelvin,
+                UnderbodyCelsius = Air(build.Limits.UnderbodyCelsius, ruleset.Heat.Underbody) + way * tolerances.Kelvin,
             },
         },
     };
@@ -111,7 +111,7 @@ internal sealed class Robustness
         ? amplifier with { Efficiency = Math.Min(1, efficiency * factor) }
         : amplifier with { RatedInputAmps = amplifier.RatedInputAmps / factor };
 
-    private double Air(double? stated, string figure) => stated ?? ruleset[figure].Value;
+    private static double Air(double? stated, Figure figure) => stated ?? figure.Value;
 }
 
 /// <summary>What can be a little off.</summary>

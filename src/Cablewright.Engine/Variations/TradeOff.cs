@@ -44,7 +44,7 @@ internal static class TradeOff
             Include = [],
             Limits = build.Stated.Limits with { MaxDropVolts = volts, MaxDropFraction = null },
         };
-        var variant = Variant.Of(limited, build.Ruleset, meter.Part(build.Ruleset["ask.work-budget"].Value));
+        var variant = Variant.Of(limited, build.Ruleset, meter.Part(WorkBudgets.Variant));
         if (!variant.Sized.IsComplete || !variant.Stands) return null;
         DesignEvaluation evaluation = variant.Sized.Evaluation;
         CircuitModel circuit = variant.Evaluator.Model.Circuit;

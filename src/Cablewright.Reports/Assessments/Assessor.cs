@@ -39,7 +39,7 @@ public static class Assessor
     {
         ArgumentNullException.ThrowIfNull(meter);
         if (FaultFinder.Find(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
-        return Answer(Variant.Of(build, ruleset, meter.FairPart(ruleset["sizing.work-budget"].Value)), meter, advises);
+        return Answer(Variant.Of(build, ruleset, meter.FairPart(WorkBudgets.Sizing)), meter, advises);
     }
 
     /// <summary>The answer to a build that was worked out.</summary>

@@ -1,4 +1,5 @@
 using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
@@ -28,7 +29,7 @@ internal static class Extras
         if (wanted.Count == 0) return answer;
         Ruleset ruleset = variant.Build.Ruleset;
         Build frozen = FrozenBuild.Of(variant.Build, variant.Sized.Evaluation.Design);
-        WorkMeter all = meter.Part(ruleset["variations.work-budget"].Value);
+        WorkMeter all = meter.Part(WorkBudgets.Variations);
         if (wanted.Contains(Extra.Headroom))
         {
             Headroom? headroom = all.Within(all.Budget, part => HeadroomOf(frozen, ruleset, part));

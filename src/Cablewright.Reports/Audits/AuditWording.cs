@@ -15,8 +15,6 @@ namespace Cablewright.Reports.Audits;
 internal sealed class AuditWording(
     BenchReport report, MetalReading metal, AuditJudgement judged, Bench bench, Ruleset ruleset)
 {
-    private const string SizeRule = "audit.least-of-claim";
-    private const string MetalRule = "audit.metal";
 
     /// <summary>The findings, the worst first.</summary>
     public IReadOnlyList<Finding> Findings() =>
@@ -59,7 +57,7 @@ internal sealed class AuditWording(
         Measured = metal.AreaMm2.Estimate,
         Limit = judged.LimitMm2,
         Unit = "mm2",
-        Rule = SizeRule,
+        Rule = ruleset.Audit.LeastOfClaim.Id,
         Source = SizeSource,
         Remedy = remedy,
         Workings = Workings() + $"; limit {Phrase.Number(judged.LimitMm2)} mm2",
@@ -67,7 +65,7 @@ internal sealed class AuditWording(
 
     private string SizeSource => report.ClaimedSize is { IsMetric: true } metric
         ? ReferenceTables.SourceOf(metric).Source
-        : ruleset[SizeRule].Citation;
+        : ruleset.Audit.LeastOfClaim.Citation;
 
     private Finding? OtherMetal() => judged.Metal is not ClaimCheck.Broken ? null : OfMetal(
         AuditCodes.OtherMetal,
@@ -110,8 +108,8 @@ internal sealed class AuditWording(
         Severity = severity,
         Pointer = pointer,
         Message = message,
-        Rule = MetalRule,
-        Source = $"{ruleset[MetalRule].Citation}; {metal.Taken.Source}",
+        Rule = ruleset.Audit.Metal.Id,
+        Source = $"{ruleset.Audit.Metal.Citation}; {metal.Taken.Source}",
         Remedy = remedy,
         Workings = Workings(),
     };

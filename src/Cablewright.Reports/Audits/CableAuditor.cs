@@ -35,7 +35,8 @@ public static class CableAuditor
         var bench = new Bench(report, assumptions);
         MetalReading metal = MetalReading.Of(bench, report, assumptions);
         double insulation = assumptions.Take(
-            report.InsulationCelsius, "/insulationRating", "heat.insulation-rating", "the insulation's rating is not stated");
+            report.InsulationCelsius, "/insulationRating", ruleset.Heat.InsulationRating,
+            "the insulation's rating is not stated");
         var judged = new AuditJudgement(report, metal, ruleset);
         return new ConductorAudit
         {
@@ -60,8 +61,8 @@ public static class CableAuditor
             SoldAsMetric = TrueSize.LargestMetricFor(metal.AreaMm2.Estimate, ruleset)?.Label,
             Ampacities =
             [
-                Carries(report, metal, insulation, ruleset["heat.cabin"].Value, ruleset),
-                Carries(report, metal, insulation, ruleset["heat.engine-bay"].Value, ruleset),
+                Carries(report, metal, insulation, ruleset.Heat.Cabin.Value, ruleset),
+                Carries(report, metal, insulation, ruleset.Heat.EngineBay.Value, ruleset),
             ],
             Findings = new AuditWording(report, metal, judged, bench, ruleset).Findings(),
             Assumptions = Assessments.Assumptions.Of(assumptions.Noted),

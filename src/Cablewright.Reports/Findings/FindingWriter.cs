@@ -3,6 +3,7 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Reports.Findings;
@@ -10,9 +11,6 @@ namespace Cablewright.Reports.Findings;
 /// <summary>Puts violations into words.</summary>
 internal sealed class FindingWriter
 {
-    private const string OwnDrop = "limits.maxDrop";
-    private const string OwnTime = "limits.engineOffTime";
-
     private readonly CompleteBuild build;
     private readonly SupplyTopology topology;
     private readonly DropWording drop;
@@ -47,7 +45,7 @@ internal sealed class FindingWriter
     public Finding Write(Violation violation)
     {
         Wording wording = WordingOf(violation);
-        string rule = violation.Kind is ViolationKind.DropOverLimit && build.Drop.Rule == OwnDrop ? OwnDrop : RuleOf(violation);
+        Figure rule = violation.Kind is ViolationKind.DropOverLimit ? build.Drop.Rule : RuleOf(violation);
         return new Finding
         {
             Code = RuleBook.Of(violation.Kind).Finding.Code,
@@ -57,17 +55,17 @@ internal sealed class FindingWriter
             Measured = wording.Unit is null ? null : violation.Measured,
             Limit = wording.Unit is null || !wording.HasLimit ? null : violation.Limit,
             Unit = wording.Unit,
-            Rule = rule,
-            Source = rule is OwnDrop or OwnTime ? "the build's own limit" : build.Ruleset[rule].Citation,
+            Rule = rule.Id,
+            Source = rule.Citation,
             Remedy = wording.Remedy,
             Workings = wording.Workings,
         };
     }
 
-    private string RuleOf(Violation violation) =>
-        violation.Kind is ViolationKind.FuseChosen && !topology.IsAtBattery(violation.End)
-        ? RuleBook.Of(ViolationKind.FuseMissingAtReduction).Figure
-        : RuleBook.Of(violation.Kind).Figure;
+    private Figure RuleOf(Violation violation) =>
+        RuleBook.Of(violation.Kind is ViolationKind.FuseChosen && !topology.IsAtBattery(violation.End)
+            ? ViolationKind.FuseMissingAtReduction
+            : violation.Kind).FigureIn(build.Ruleset);
 
     private Wording WordingOf(Violation violation) => violation.Kind switch
     {
@@ -113,6 +111,6 @@ internal sealed class FindingWriter
         ViolationKind.AlternatorDropLarge => isolator.AlternatorDrop(violation),
         ViolationKind.FuseHotBelowLoad => fuse.HotBelowLoad(violation),
         ViolationKind.SharedReturnBelowSupply => drop.SharedReturn(violation),
-        _ => supply.Budget(),
+        _ => SupplyWording.Budget(),
     };
 }

@@ -194,7 +194,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         return tone ? $" ({voltage}, with a full test tone wherever the programme is not stated)" : $" ({voltage})";
     }
 
-    private double MostDistance => build.Ruleset["fuse.max-distance"].Value;
+    private double MostDistance => build.Ruleset.Fuse.MaxDistance.Value;
 
     private double Single(int run) => model.Ampacities.Of(run, evaluation.Design.Conductors[run].Conductor).LimitAmps;
 

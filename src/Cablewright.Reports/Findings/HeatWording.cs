@@ -63,7 +63,7 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
         int column = AmpacityTable.ColumnFor(run.InsulationCelsius);
         string parallel = choice.Count > 1 ? $" x {choice.Count} in parallel" : "";
         string bundle = run.Bundling < 1 ? $" x {Phrase.Number(run.Bundling)} in a bundle" : "";
-        double air = build.Ruleset["heat.table-surroundings"].Value;
+        double air = build.Ruleset.Heat.TableSurroundings.Value;
         string basis = figures.TableAmps is not null
             ? $"{AmpacityTable.Source}, {column} C, at {Phrase.Number(air)} C x sqrt(({column} - "
                 + $"{Phrase.Number(Math.Max(air, run.AirCelsius))}) / ({column} - {Phrase.Number(air)})){bundle}"

@@ -69,9 +69,9 @@ internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
 
     private string Battery(SupplyGroup group, double amps, double? minutes = null)
     {
-        double wished = minutes ?? build.Ruleset["supply.wished-minutes"].Value;
+        double wished = minutes ?? build.Ruleset.Supply.WishedMinutes.Value;
         CompleteBattery like = build.Batteries[group.Batteries[0]];
-        double usable = BatteryCompletion.UsableOf(like.Chemistry, build.Ruleset).Value;
+        double usable = build.Ruleset.Supply.Usable(like.Chemistry).Value;
         Peukert.Cell fresh = like.Energy with { Share = Math.Max(like.Energy.Share, usable) };
         double missing = Peukert.MissingAmpHours(group.CellsOf(build), fresh, amps, wished / MinutesPerHour);
         return missing <= 0

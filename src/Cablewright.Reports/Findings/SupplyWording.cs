@@ -94,12 +94,12 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         + "resistance",
         "V");
 
-    public Wording Budget() => new(
+    public static Wording Budget() => new(
         "/sizing",
         "The work budget ended before the choice was finished: a smaller one may exist, and a rule that does not hold "
         + "might with other conductors.",
         "state more of the conductors, or fewer sizes to choose from",
-        $"work budget = {Phrase.Number(build.Ruleset["sizing.work-budget"].Value)} runs solved");
+        $"work budget = {Phrase.Number(WorkBudgets.Sizing)} runs solved");
 
     private string Charger => build.Supply.IsConverter ? "/vehicle/converter" : "/vehicle/alternator";
 

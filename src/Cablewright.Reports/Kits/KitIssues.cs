@@ -8,7 +8,6 @@ namespace Cablewright.Reports.Kits;
 /// <summary>Gathers what is wrong with a kit, and what that makes of it.</summary>
 internal sealed class KitIssues(Ruleset ruleset)
 {
-    private const string Complete = "kit.complete";
     private readonly List<Finding> findings = [];
 
     /// <summary>What was found, the worst first.</summary>
@@ -28,9 +27,10 @@ internal sealed class KitIssues(Ruleset ruleset)
         double? measured = null,
         double? limit = null,
         string? unit = null,
-        string rule = Complete)
+        FigureOf? rule = null)
     {
         if (verdict > Verdict) Verdict = verdict;
+        Figure basis = rule?.Invoke(ruleset) ?? ruleset.Kit.Complete;
         findings.Add(new Finding
         {
             Code = code,
@@ -40,8 +40,8 @@ internal sealed class KitIssues(Ruleset ruleset)
             Measured = measured,
             Limit = limit,
             Unit = unit,
-            Rule = rule,
-            Source = ruleset[rule].Citation,
+            Rule = basis.Id,
+            Source = basis.Citation,
             Remedy = remedy,
             Workings = workings,
         });

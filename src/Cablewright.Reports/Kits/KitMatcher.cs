@@ -24,6 +24,12 @@ public sealed record MatchedKits(IReadOnlyList<MatchedKit> Found, int Untried, I
 /// <summary>Finds which of many kits serve a build.</summary>
 public static class KitMatcher
 {
+    /// <summary>
+    /// Runs assessed, over all trials, before the dearest kits stay untried: what ten thousand kits of all different cables and
+    /// fuses take on a build of ten runs.
+    /// </summary>
+    private const double TrialBudget = 200_000;
+
     /// <summary>Holds every kit against the build.</summary>
     /// <param name="build">A build without faults.</param>
     /// <param name="kits">The kits.</param>
@@ -31,11 +37,15 @@ public static class KitMatcher
     /// <param name="meter">Counts the work, and ends it.</param>
     /// <exception cref="ArgumentException">The build has faults.</exception>
     /// <exception cref="OperationCanceledException">The meter ended it.</exception>
-    public static MatchedKits Match(Build build, IEnumerable<Kit> kits, Ruleset ruleset, WorkMeter meter)
+    public static MatchedKits Match(Build build, IEnumerable<Kit> kits, Ruleset ruleset, WorkMeter meter) =>
+        Match(build, kits, ruleset, meter, TrialBudget);
+
+    /// <summary>The same, with another budget of runs assessed.</summary>
+    internal static MatchedKits Match(Build build, IEnumerable<Kit> kits, Ruleset ruleset, WorkMeter meter, double trialBudget)
     {
         ArgumentNullException.ThrowIfNull(meter);
         var checker = new KitChecker(build, ruleset, meter, isBrief: true);
-        double mostTrials = ruleset["kits.trial-budget"].Value / checker.Runs;
+        double mostTrials = trialBudget / checker.Runs;
         List<MatchedKit> found = [];
         int untried = 0;
         foreach (Kit kit in Cheapest(kits, build.Sizing.Currency))

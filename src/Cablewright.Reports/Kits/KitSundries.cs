@@ -22,7 +22,7 @@ internal sealed class KitSundries(KitIssues issues, Phrase phrase, BillOfMateria
             "one for each cable that passes a metal wall from the engine bay");
         Blocks(kit);
         Length(kit, KitPartKind.Loom, "split loom", needs.LoomMetres, "for what lies in the engine bay");
-        double signal = ruleset["kit.signal-length"].Value;
+        double signal = ruleset.Kit.SignalLength.Value;
         Length(kit, KitPartKind.TurnOnLead, "turn-on lead", signal, "from the dashboard to the amplifier");
         Interconnects(kit, signal);
         string[] small = [.. Small(kit)];

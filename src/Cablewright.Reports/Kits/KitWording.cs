@@ -6,6 +6,7 @@ using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Kits;
 using Cablewright.Engine.Materials;
 using Cablewright.Engine.Rules;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Text;
 using Cablewright.Reports.Findings;
 using Cablewright.Vocabulary;
@@ -15,7 +16,7 @@ namespace Cablewright.Reports.Kits;
 /// <summary>Puts what is wrong with a kit's cables and fuses into words.</summary>
 internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterials needs)
 {
-    private const string Bears = "kit.wire-bears";
+    private static readonly FigureOf Bears = rules => rules.Kit.WireBears;
 
     public void BuildFails(Variant baseline, Violation anyway)
     {
@@ -39,7 +40,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
                 KitVerdict.Serves, KitCodes.SameColour, Severity.Caution, $"/kit/parts/{same.Index}/colour",
                 $"Supply and ground cable are both {colour}: they can be mistaken for each other.",
                 "mark the ground cable with black heat-shrink at both ends and wherever it can be reached",
-                $"\"{colour}\" = \"{same.Part.Colour}\"", rule: "kit.colours-differ");
+                $"\"{colour}\" = \"{same.Part.Colour}\"", rule: rules => rules.Kit.ColoursDiffer);
             return;
         }
     }
@@ -63,7 +64,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
                 $"a piece of {phrase.Length(piece.CutMetres)} of {shortage.Wire.Conductor}",
                 $"{Phrase.Number(shortage.LeftMetres)} m < {Phrase.Number(needed)} m",
                 shortage.LeftMetres, needed, "m",
-                shortage.IsHard ? "kit.complete" : "materials.cut-allowance");
+                rules => shortage.IsHard ? rules.Kit.Complete : rules.Materials.CutAllowance);
         }
     }
 
@@ -158,7 +159,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
         $"count it as {wire.Conductor.Size}",
         $"{wire.Part.StrandCount} x pi x ({Phrase.Number(wire.Part.StrandMetres!.Value * 1000)} mm)^2 / 4 = "
         + $"{Phrase.Number(wire.StrandsMm2.Value)} mm2 < {Phrase.Number(wire.LabelMm2)} mm2",
-        wire.StrandsMm2, wire.LabelMm2, "mm2", "audit.least-of-claim");
+        wire.StrandsMm2, wire.LabelMm2, "mm2", rules => rules.Audit.LeastOfClaim);
 
     private static Finding Worded(Variant variant, Violation violation) => new FindingWriter(variant).Write(violation);
 

@@ -27,7 +27,7 @@ internal static class QuestionFinder
     {
         WhatIf[] whatIfs = [.. WhatIfs.For(present.Build)];
         if (whatIfs.Length == 0) return Asked.Nothing;
-        WorkMeter all = meter.Part(present.Build.Ruleset["ask.work-limit"].Value);
+        WorkMeter all = meter.Part(WorkBudgets.Questions);
         Outcome now = OutcomeOf(present);
         Outcome?[][] outcomes = [.. whatIfs.Select(whatIf => whatIf.Answers
             .Select(answer => OutcomeOf(whatIf, answer, present, all)).ToArray())];
@@ -52,7 +52,7 @@ internal static class QuestionFinder
     private static Outcome? OutcomeOf(WhatIf whatIf, Build answered, Variant present, WorkMeter meter)
     {
         Ruleset ruleset = present.Build.Ruleset;
-        Variant? variant = meter.Within(ruleset["ask.work-budget"].Value, part => whatIf.IsOfSupply
+        Variant? variant = meter.Within(WorkBudgets.Variant, part => whatIf.IsOfSupply
             ? present.WithSupplyOf(answered, part)
             : Variant.Of(answered, ruleset, part, proves: false));
         return variant is { Sized.IsComplete: true } ? OutcomeOf(variant) : null;

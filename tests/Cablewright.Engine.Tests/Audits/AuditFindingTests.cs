@@ -42,7 +42,7 @@ public class AuditFindingTests
         Assert.All(
             [found.Message, found.Rule, found.Source, found.Remedy, found.Workings],
             text => Assert.False(string.IsNullOrWhiteSpace(text)));
-        Assert.Equal(found.Rule, RulesetLibrary.Newest[found.Rule].Id);
+        Assert.Contains(RulesetLibrary.Newest.Figures, figure => figure.Id == found.Rule);
         Assert.Equal(found.Measured is null, found.Unit is null);
     }
 

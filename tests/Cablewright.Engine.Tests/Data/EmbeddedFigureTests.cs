@@ -51,6 +51,12 @@ public class EmbeddedFigureTests
         }
     }
 
+    /// <summary>Work budgets and what is tried in questions are the engine's, and no verdict rests on them.</summary>
+    [Fact]
+    public void No_ruleset_holds_what_is_the_engine_s_own() => Assert.All(
+        RulesetLibrary.All.SelectMany(ruleset => ruleset.Figures),
+        figure => Assert.DoesNotMatch(@"^ask\.|-budget$", figure.Id));
+
     private static int Walk(JsonElement element, string place) => element.ValueKind switch
     {
         JsonValueKind.Array => element.EnumerateArray().Select((item, index) => Walk(item, $"{place}/{index}")).Sum(),

@@ -56,7 +56,7 @@ public class KitFindingTests
             text => Assert.False(string.IsNullOrWhiteSpace(text)));
         Assert.StartsWith(code == "kit.build-fails-anyway" ? "/build" : "/kit", found.Pointer, StringComparison.Ordinal);
         Assert.Equal(found.Measured is null, found.Unit is null);
-        Assert.Equal(found.Rule, RulesetLibrary.Newest[found.Rule].Id);
+        Assert.Contains(RulesetLibrary.Newest.Figures, figure => figure.Id == found.Rule);
         (Kit other, Build otherBuild) = MustNot(code);
         Assert.DoesNotContain(code, other.Check(otherBuild).Codes());
     }

@@ -84,7 +84,8 @@ public class KitMatchTests(ITestOutputHelper output)
     {
         Kit[] kits = [.. Enumerable.Range(0, 40).Select(number => Full().With(
             KitPartKind.PowerWire, wire => wire with { InsulationCelsius = 90 + number }) with { Price = 40 - number })];
-        MatchedKits matches = Match(JobThroughBulkhead(), kits, SampleRulesets.With("kits.trial-budget", 60));
+        MatchedKits matches = KitMatcher.Match(
+            JobThroughBulkhead(), kits, RulesetLibrary.Newest, WorkBudgets.MeterFor(JobThroughBulkhead()), trialBudget: 60);
         Assert.InRange(matches.Untried, 1, kits.Length - 1);
         Assert.Equal(kits.Length, matches.Untried + matches.Found.Count);
         Assert.Equal(matches.Found.Count, matches.Found.Max(match => match.Kit.Price));
@@ -167,7 +168,6 @@ public class KitMatchTests(ITestOutputHelper output)
         return hasGrommet ? kit : kit.Without(KitPartKind.Grommet);
     }
 
-    private static MatchedKits Match(
-        Build build, IEnumerable<Kit> kits, Ruleset? ruleset = null, CancellationToken cancellation = default) =>
-        KitMatcher.Match(build, kits, ruleset ?? RulesetLibrary.Newest, WorkBudgets.MeterFor(build, cancellation));
+    private static MatchedKits Match(Build build, IEnumerable<Kit> kits, CancellationToken cancellation = default) =>
+        KitMatcher.Match(build, kits, RulesetLibrary.Newest, WorkBudgets.MeterFor(build, cancellation));
 }

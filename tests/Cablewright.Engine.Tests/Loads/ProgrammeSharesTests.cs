@@ -47,9 +47,10 @@ public class ProgrammeSharesTests
             for (int power = 1; power <= 4; power++) moments[power] += density * Math.Pow(x, power);
         }
 
-        Near.Relative(Math.Sqrt(moments[2]) / moments[1], RulesetLibrary.Newest["load.form-factor-linear"].Value, 1e-6, "linear");
         Near.Relative(
-            Math.Sqrt(moments[4]) / moments[2], RulesetLibrary.Newest["load.form-factor-switching"].Value, 1e-6, "switching");
+            Math.Sqrt(moments[2]) / moments[1], RulesetLibrary.Newest.Load.FormFactor(AmplifierClass.AB).Value, 1e-6, "linear");
+        Near.Relative(
+            Math.Sqrt(moments[4]) / moments[2], RulesetLibrary.Newest.Load.FormFactor(AmplifierClass.D).Value, 1e-6, "switching");
     }
 
     /// <summary>

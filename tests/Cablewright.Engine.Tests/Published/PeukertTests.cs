@@ -3,6 +3,7 @@ using Cablewright.Engine.Completion;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sources;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
 
@@ -99,7 +100,10 @@ public class PeukertTests
     [Theory]
     [MemberData(nameof(Exponents))]
     public void The_assumed_exponent_lies_within_every_published_range(string chemistry, double low, double high) =>
-        Assert.InRange(RulesetLibrary.Newest["supply.peukert-" + chemistry].Value, low, high);
+        Assert.InRange(
+            Enum.GetValues<Chemistry>().Where(each => each.Word() == chemistry)
+                .Select(each => RulesetLibrary.Newest.Supply.Peukert(each).Value).Single(),
+            low, high);
 
     private static TheoryData<double, double> Pairs(string table, string first, string second)
     {

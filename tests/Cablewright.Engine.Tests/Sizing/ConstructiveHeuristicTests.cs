@@ -32,7 +32,7 @@ public class ConstructiveHeuristicTests
             foreach (Goal goal in new ChoiceProblem(build).Goals)
             {
                 if (ConstructiveHeuristic(new ChoiceProblem(build), goal) is not { } draft) continue;
-                var problem = new ChoiceProblem(build, Budget);
+                var problem = new ChoiceProblem(build, WorkBudgets.Sizing);
                 var search = new GoalSearch(problem.Task, goal);
                 search.Run();
                 if (!search.IsProven) return;
@@ -53,7 +53,7 @@ public class ConstructiveHeuristicTests
     {
         var problem = new ChoiceProblem(new RandomBuilds(91_000 + i).Tree(20 + i));
         foreach (Goal goal in problem.Goals) ConstructiveHeuristic(problem, goal);
-        Assert.True(problem.Build.Meter.Used <= Share * Budget, $"build {i}: {problem.Build.Meter.Used} runs solved");
+        Assert.True(problem.Build.Meter.Used <= Share * WorkBudgets.Sizing, $"build {i}: {problem.Build.Meter.Used} runs solved");
     });
 
     /// <summary>
@@ -89,9 +89,9 @@ public class ConstructiveHeuristicTests
     [Fact]
     public void The_work_on_any_number_of_runs_is_bounded()
     {
-        CompleteBuild build = BuildCompletion.Complete(Chain(150), RulesetLibrary.Newest, new WorkMeter(Budget));
+        CompleteBuild build = BuildCompletion.Complete(Chain(150), RulesetLibrary.Newest, new WorkMeter(WorkBudgets.Sizing));
         Sizer.Size(new Evaluator(build));
-        Assert.InRange(build.Meter.Used, 0, 1.1 * Budget);
+        Assert.InRange(build.Meter.Used, 0, 1.1 * WorkBudgets.Sizing);
     }
 
     private static Build Chain(int runs)
@@ -114,8 +114,6 @@ public class ConstructiveHeuristicTests
             ],
         };
     }
-
-    private static double Budget => RulesetLibrary.Newest["sizing.work-budget"].Value;
 
     private static Trial? ConstructiveHeuristic(ChoiceProblem problem, Goal goal)
     {

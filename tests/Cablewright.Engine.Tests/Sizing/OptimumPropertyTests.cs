@@ -74,8 +74,8 @@ public class OptimumPropertyTests
     /// <summary>How a choice was made that keeps every rule; <c>null</c> where none does.</summary>
     private static SizingResult? Sized(Build build, double? budget = null)
     {
-        Ruleset ruleset = budget is { } runs ? SampleRulesets.With("sizing.work-budget", runs) : RulesetLibrary.Newest;
-        Assessment answer = Assessor.Assess(build, ruleset);
+        Assessment answer =
+            budget is { } runs ? Assessed.WithinWork(build, runs) : Assessor.Assess(build, RulesetLibrary.Newest);
         bool keeps =
             !answer.Findings.Any(finding => finding.Severity is Severity.Fail || finding.Code == "amplifier.drop-over-target");
         if (keeps && budget is null) Assert.True(answer.Sizing!.Optimal);

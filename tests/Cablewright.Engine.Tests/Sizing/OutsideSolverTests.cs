@@ -1,10 +1,8 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Published;
-using Cablewright.Reports.Assessments;
 
 namespace Cablewright.Engine.Tests.Sizing;
 
@@ -23,6 +21,11 @@ public class OutsideSolverTests
     /// <summary>What rounding each of 40 runs to a millionth can add up to.</summary>
     private const double Rounding = 4e-5;
 
+    /// <summary>
+    /// A tenth of the usual work, since not every optimum of so many runs is proven with the whole of it either.
+    /// </summary>
+    private const double LessWork = WorkBudgets.Sizing / 10;
+
     [Fact]
     public void The_bound_and_the_choice_agree_with_a_constraint_solver()
     {
@@ -35,7 +38,7 @@ public class OutsideSolverTests
             if (Agreed(problem, goal, Aim, seed) is not { } outside || Agreed(problem, goal, 1, seed) is not { } bounding)
                 continue;
             if (problem.Task.Evaluate(outside) is not { } passed || !problem.Keeps(passed, goal)) continue;
-            Assessment answer = Assessor.Assess(build, LessWork);
+            Assessment answer = Assessed.WithinWork(build, LessWork);
             ConductorChoice[] chosen =
                 [.. answer.Runs.Select(
                     run => new ConductorChoice(
@@ -49,15 +52,6 @@ public class OutsideSolverTests
             compared++;
         }
     }
-
-    /// <summary>
-    /// A tenth of the usual work, since not every optimum of so many runs is proven with the whole of it either.
-    /// </summary>
-    private static Ruleset LessWork { get; } = new(
-        RulesetLibrary.Newest.Id, RulesetLibrary.Newest.Published, RulesetLibrary.Newest.Summary,
-        RulesetLibrary.Newest.SafetyNotes,
-        [.. RulesetLibrary.Newest.Figures.Select(
-            figure => figure.Id == "sizing.work-budget" ? figure with { Value = figure.Value / 10 } : figure)]);
 
     /// <summary>The solver's solution, once the engine's weighs the same.</summary>
     private static ConductorChoice[]? Agreed(ChoiceProblem problem, Goal goal, double share, int seed)

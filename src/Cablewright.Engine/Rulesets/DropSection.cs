@@ -1,0 +1,11 @@
+namespace Cablewright.Engine.Rulesets;
+
+/// <summary>How much voltage may be lost between battery and amplifier.</summary>
+internal sealed class DropSection(FigureReader figures)
+{
+    public Figure Target { get; } = figures.Take("drop.target", "1");
+
+    public Figure Limit { get; } = figures.Take("drop.limit", "1");
+
+    public Figure UnavoidableMargin { get; } = figures.Take("drop.unavoidable-margin", "1");
+}

@@ -1,0 +1,11 @@
+namespace Cablewright.Engine.Rulesets;
+
+/// <summary>The way back over returns and the vehicle's body.</summary>
+internal sealed class ReturnSection(FigureReader figures)
+{
+    public Figure BodyDrop { get; } = figures.Take("return.body-drop", "V per 12 V nominal");
+
+    public Figure SharedNotBelowSupply { get; } = figures.Take("return.shared-not-below-supply", "1");
+
+    public Figure NotBelowSupply { get; } = figures.Take("return.not-below-supply", "1");
+}

@@ -1,0 +1,24 @@
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Rulesets;
+
+/// <summary>What the choice of conductors goes by.</summary>
+internal sealed class SizingSection(FigureReader figures)
+{
+    /// <summary>Price of a kilogram of a metal in conductors over that of copper.</summary>
+    public Figure RelativePrice(Material material) => material switch
+    {
+        Material.Copper => RelativePriceCopper,
+        Material.TinnedCopper => RelativePriceTinnedCopper,
+        Material.CopperCladAluminium => RelativePriceCopperCladAluminium,
+        _ => RelativePriceAluminium,
+    };
+
+    private Figure RelativePriceCopper { get; } = figures.Take("sizing.relative-price-copper", "1");
+
+    private Figure RelativePriceTinnedCopper { get; } = figures.Take("sizing.relative-price-tinned-copper", "1");
+
+    private Figure RelativePriceCopperCladAluminium { get; } = figures.Take("sizing.relative-price-copper-clad-aluminium", "1");
+
+    private Figure RelativePriceAluminium { get; } = figures.Take("sizing.relative-price-aluminium", "1");
+}
