@@ -41,6 +41,6 @@ public class SizingBenchmarks
     public int LinearByCpSat()
     {
         var problem = new ChoiceProblem(open);
-        return new LinearProblem(problem, problem.GoalOf(problem.Build.Drop.HardVolts), 1).SolveOutside()?.Length ?? 0;
+        return new LinearProblem(problem, problem.Goals[0], 1).SolveOutside()?.Length ?? 0;
     }
 }

@@ -3,7 +3,6 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
-using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Network;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
@@ -116,8 +115,8 @@ internal static class Assessed
     }
 
     /// <summary>
-    /// The reported temperature is the worst of all cases and the resistance that of one of them, so it lies between air and
-    /// that.
+    /// The reported temperature is the worst of all cases and the resistance that of one of them, so it lies between that of the
+    /// air, in the mean over its length, and that of its hottest part.
     /// </summary>
     private static void HasTheResistanceOfItsParts(CompleteRun described, RunResult run)
     {
@@ -125,7 +124,7 @@ internal static class Assessed
         double metres = run.LengthMetres / run.Conductor.Count;
         double parts = described.SeriesOhms + FuseOhms(run.Fuse, described, run.Conductor.Count)
             + FuseOhms(run.FarFuse, described, run.Conductor.Count);
-        double cold = parts + conductor.OhmsPerMetre(described.AirCelsius) * metres,
+        double cold = parts + conductor.OhmsPerMetre(described.MeanAirCelsius) * metres,
             hot = parts + conductor.OhmsPerMetre(run.TemperatureCelsius) * metres;
         Assert.InRange(run.ResistanceMilliohms / 1000, cold * (1 - Tolerance), hot * (1 + Tolerance));
     }
@@ -133,6 +132,6 @@ internal static class Assessed
     private static double FuseOhms(FuseResult? fuse, CompleteRun run, int conductors) =>
         fuse is null
             ? 0
-            : (FuseFamily.Of(fuse.Family).DropAtRatingVolts.Value / fuse.RatingAmps + run.FuseTerminationOhms)
+            : (RulesetLibrary.Newest.FuseFamilies.Of(fuse.Family).Ohms(fuse.RatingAmps) + run.FuseTerminationOhms)
                 / (fuse.PerConductor ? conductors : 1);
 }

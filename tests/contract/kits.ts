@@ -23,12 +23,12 @@ const build: Build = {
 };
 
 const thin: Kit = {
-  name: "Kit of 10 AWG",
+  name: "Kit of 14 AWG",
   price: 19.9,
   currency: "EUR",
   parts: [
-    { kind: "power-wire", size: "10 AWG", material: "copper", length: "17 ft", colour: "red" },
-    { kind: "ground-wire", size: "10 AWG", material: "copper", length: "3 ft", colour: "red" },
+    { kind: "power-wire", size: "14 AWG", material: "copper", length: "17 ft", colour: "red" },
+    { kind: "ground-wire", size: "14 AWG", material: "copper", length: "3 ft", colour: "red" },
     { kind: "fuse", rating: "60 A", family: "ANL" },
   ],
 };

@@ -29,6 +29,17 @@ public sealed record AmplifierResult
     [Figure("%", 1.96, Largest = 100)]
     public required double DropPercent { get; init; }
 
+    /// <summary>
+    /// What of that is lost in the conductors of supply and return, in volts: fuses, joints, the body and the batteries' straps
+    /// left out. This is what limits are for.
+    /// </summary>
+    [Figure("V", 0.21)]
+    public required double ConductorDropVolts { get; init; }
+
+    /// <summary>The same in percent of the charging voltage.</summary>
+    [Figure("%", 1.52, Largest = 100)]
+    public required double ConductorDropPercent { get; init; }
+
     /// <summary>What the wiring takes of the power sent to the amplifier at full rated output, in watts.</summary>
     [Figure("W", 24.9)]
     public required double LostInWireWatts { get; init; }

@@ -17,12 +17,15 @@ public sealed record Assessment
     /// <summary>The worst severity among the findings: <c>pass</c>, <c>caution</c> or <c>fail</c>.</summary>
     public required Verdict Verdict { get; init; }
 
+    /// <summary>The verdict of each concern; <c>verdict</c> is the worst of them.</summary>
+    public required ConcernVerdicts Verdicts { get; init; }
+
     /// <summary>Two or three plain sentences that can be read out, in the units of the build.</summary>
     [Example("The wiring passes. The front amplifier loses 0.3 V of 13.8 V.")]
     public required string Summary { get; init; }
 
     /// <summary>The id of the ruleset that was applied.</summary>
-    [Example("2026.1")]
+    [Example("2026.2")]
     public required string Ruleset { get; init; }
 
     /// <summary>The version of the computation.</summary>

@@ -13,6 +13,10 @@ public sealed record Finding
     /// <summary>How much it weighs.</summary>
     public required Severity Severity { get; init; }
 
+    /// <summary>What it is about: <c>safety</c>, <c>performance</c> or <c>supply</c>; absent where it is about a part of a kit or
+    /// a cable on the bench.</summary>
+    public Concern? Concern { get; init; }
+
     /// <summary>The JSON pointer (RFC 6901) into the build; empty for the build as a whole.</summary>
     [Example("/runs/0/fuse/rating")]
     public required string Pointer { get; init; }

@@ -15,7 +15,7 @@ public sealed record ConductorAudit
     public required string Summary { get; init; }
 
     /// <summary>The id of the ruleset that was applied.</summary>
-    [Example("2026.1")]
+    [Example("2026.2")]
     public required string Ruleset { get; init; }
 
     /// <summary>The version of the computation.</summary>

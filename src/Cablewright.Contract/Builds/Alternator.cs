@@ -8,6 +8,10 @@ namespace Cablewright.Contract.Builds;
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record Alternator
 {
+    /// <summary>How many of it charge side by side; its figures are those of one.</summary>
+    [Figure("1", 2, Smallest = 1, Largest = 8)]
+    public int? Count { get; init; }
+
     /// <summary>Rated output current, cold, at full speed.</summary>
     [Quantity(QuantityKind.Current, "1 A", "2000 A", "130 A")]
     public string? RatedCurrent { get; init; }

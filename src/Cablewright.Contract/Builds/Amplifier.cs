@@ -51,4 +51,11 @@ public sealed record Amplifier
     /// <summary>The largest conductor that its terminals accept.</summary>
     [ConductorSize]
     public string? LargestConductor { get; init; }
+
+    /// <summary>How many supply terminals it has, and as many for the return; 1 where left out.</summary>
+    [Figure("1", 1, Smallest = 1, Largest = 8)]
+    public int? Terminals { get; init; }
+
+    /// <summary>The supply voltages that it works at; 9 to 16 V where left out.</summary>
+    public SupplyRange? SupplyRange { get; init; }
 }

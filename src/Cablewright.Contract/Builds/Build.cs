@@ -12,7 +12,7 @@ namespace Cablewright.Contract.Builds;
 public sealed record Build
 {
     /// <summary>The ruleset to apply; the newest where left out. <c>GET /v1/rulesets</c> lists them.</summary>
-    [Text(ContractLimits.RulesetIdLength, "2026.1")]
+    [Text(ContractLimits.RulesetIdLength, "2026.2")]
     public string? Ruleset { get; init; }
 
     /// <summary>The units in which sentences are written: <c>us</c> where left out.</summary>

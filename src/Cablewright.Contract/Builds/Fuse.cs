@@ -39,4 +39,9 @@ public sealed record Fuse
     /// <summary>The largest conductor that its holder accepts.</summary>
     [ConductorSize]
     public string? LargestConductor { get; init; }
+
+    /// <summary>
+    /// The part's own time-current curve, each point at a larger current than the one before; its family's band where left out.
+    /// </summary>
+    public IReadOnlyList<OpeningTime>? OpeningTimes { get; init; }
 }

@@ -33,6 +33,13 @@ public sealed record Run
     /// <summary>Where it lies.</summary>
     public Route? Route { get; init; }
 
+    /// <summary>
+    /// How much of it lies in the engine bay; the rest lies where <c>route</c> says, or in the cabin. Where neither is stated, a
+    /// run from the battery that the alternator charges has its first 1.5 m there.
+    /// </summary>
+    [Quantity(QuantityKind.Length, "0 m", "100 m", "5 ft")]
+    public string? EngineBayLength { get; init; }
+
     /// <summary>Resistance of its joints and terminals together.</summary>
     [Quantity(QuantityKind.Resistance, "0 mOhm", "0.1 ohm", "0.2 mOhm")]
     public string? JointResistance { get; init; }

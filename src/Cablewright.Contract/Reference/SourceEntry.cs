@@ -14,6 +14,6 @@ public sealed record SourceEntry
     public required string Provenance { get; init; }
 
     /// <summary>What rests on it: figures of rulesets and rows of tables.</summary>
-    [Example("ruleset 2026.1: drop.target")]
+    [Example("ruleset 2026.2: drop.target")]
     public required IReadOnlyList<string> Figures { get; init; }
 }

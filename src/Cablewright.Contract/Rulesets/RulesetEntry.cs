@@ -6,7 +6,7 @@ namespace Cablewright.Contract.Rulesets;
 public sealed record RulesetEntry
 {
     /// <summary>Its id, as a build names it.</summary>
-    [Example("2026.1")]
+    [Example("2026.2")]
     public required string Id { get; init; }
 
     /// <summary>The date of publication (ISO 8601).</summary>

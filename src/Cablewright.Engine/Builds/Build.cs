@@ -204,6 +204,12 @@ public sealed record Amplifier
     /// <summary>The sum of the fuses on the amplifier itself, in amperes.</summary>
     public double? OnBoardFuseAmps { get; init; }
 
+    /// <summary>The lowest supply voltage that it works at, in volts.</summary>
+    public double? LowestSupplyVolts { get; init; }
+
+    /// <summary>The highest supply voltage that it works at, in volts.</summary>
+    public double? HighestSupplyVolts { get; init; }
+
     /// <summary>The class of its output stage.</summary>
     public AmplifierClass? Class { get; init; }
 
@@ -221,6 +227,9 @@ public sealed record Amplifier
 
     /// <summary>The largest conductor that its terminals accept.</summary>
     public ConductorSize? LargestConductor { get; init; }
+
+    /// <summary>How many terminals it has for the supply, and for the return; one where that is not stated.</summary>
+    public int? Terminals { get; init; }
 }
 
 /// <summary>A distribution block or bus bar about which something is known.</summary>
@@ -265,6 +274,9 @@ public sealed record Run
 
     /// <summary>Resistance of the run's joints and terminals together, in ohms.</summary>
     public double? JointOhms { get; init; }
+
+    /// <summary>How much of it lies in the engine bay, in metres.</summary>
+    public double? EngineBayMetres { get; init; }
 
     /// <summary>What parts two batteries on this run, seen from <see cref="From"/> to <see cref="To"/>.</summary>
     public Isolator? Isolator { get; init; }
@@ -334,6 +346,9 @@ public sealed record FuseWish
 
     /// <summary>The largest conductor that its holder accepts.</summary>
     public ConductorSize? LargestConductor { get; init; }
+
+    /// <summary>Its own time-current curve, the smallest current first; its family's where there is none.</summary>
+    public IReadOnlyList<OpeningTime> OpeningTimes { get; init; } = [];
 }
 
 /// <summary>The caller's own limits.</summary>
@@ -385,3 +400,9 @@ public sealed record SizingWishes
 /// <param name="Material">Its metal.</param>
 /// <param name="PerMetre">The price of one metre, more than 0, in the currency of the build.</param>
 public sealed record ConductorPrice(ConductorSize Size, Material Material, double PerMetre);
+
+/// <summary>One point of a fuse's own time-current curve.</summary>
+/// <param name="ShareOfRating">Current over rated current.</param>
+/// <param name="FastestSeconds">It holds for at least this long.</param>
+/// <param name="SlowestSeconds">It has opened after this long; <c>null</c> where it need not open.</param>
+public sealed record OpeningTime(double ShareOfRating, double FastestSeconds, double? SlowestSeconds);

@@ -19,4 +19,7 @@ internal readonly record struct RunEnd(int Run, bool IsFar)
 
     /// <summary>Both ends of a run, the near one first.</summary>
     public static RunEnd[] Of(int run) => [Near(run), Far(run)];
+
+    /// <summary>Names it; the text of a record would name the other end too, and that this one again.</summary>
+    public override string ToString() => $"{(IsFar ? "far" : "near")} end of run {Run}";
 }

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Heat;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
@@ -29,7 +28,7 @@ internal sealed class ConductorChanges(CompleteBuild build)
         return To(run, best).And(Change.Unsaid(changed => changed.WithRun(run, each => each with
         {
             LengthMetres = metres,
-            Conductor = each.Conductor with { InsulationCelsius = AmpacityTable.HighestRating },
+            Conductor = each.Conductor with { InsulationCelsius = build.Ruleset.Ampacity.HighestRating },
         })));
     }
 

@@ -26,7 +26,8 @@ internal sealed class FuseChanges(CompleteBuild build)
         yield return Open(place);
         if (slot.Refused) yield break;
         yield return OfFamily(place, null);
-        foreach (FuseFamily family in FuseFamily.All.Where(family => family.TimeCurrentBand.IsRead && family.Name != slot.Family))
+        foreach (FuseFamily family in build.Ruleset.FuseFamilies.All
+            .Where(family => family.TimeCurrentBand.IsRead && family.Name != slot.Family))
             yield return OfFamily(place, family.Name);
     }
 

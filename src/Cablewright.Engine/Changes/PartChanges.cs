@@ -1,6 +1,5 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
-using Cablewright.Engine.Heat;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
@@ -17,8 +16,7 @@ internal static class PartChanges
     public static Ladder Insulation(CompleteBuild build, int run)
     {
         CompleteRun now = build.Runs[run];
-        int[] higher = [.. AmpacityTable.Figures.Select(figure => figure.InsulationCelsius).Distinct().Order()
-            .Where(celsius => celsius > now.InsulationCelsius)];
+        int[] higher = [.. build.Ruleset.Ampacity.Ratings.Where(celsius => celsius > now.InsulationCelsius)];
         return Ladder.Of(higher, celsius => new Change
         {
             Kind = ChangeKind.Insulation,

@@ -50,15 +50,29 @@ internal sealed class BatteryCompletion
             Id = battery.Id,
             Chemistry = chemistry,
             InternalOhms = ohms,
-            LeastOhms = battery.InternalOhms ?? ohms * ruleset.Supply.LeastResistanceShare.Value,
+            LeastOhms = battery.InternalOhms ?? LeastOhms(battery, chemistry, energy.AmpHours, ohms),
+            CrankingAmps = chemistry is Chemistry.LiFePo4
+                ? null
+                : battery.ColdCrankingAmps ?? ruleset.Supply.CrankingOfCapacity.Value * energy.AmpHours,
             RechargingOhms = battery.InternalOhms ?? RechargingOhms(at, index, chemistry, energy.AmpHours, ohms),
             HalfChargedVolts = HalfCharged(chemistry),
-            RestVolts = RestVoltage.At(chemistry, state) * setting.NominalFactor,
-            WorkingVolts = RestVoltage.At(chemistry, state - energy.Share / 2) * setting.NominalFactor,
+            RestVolts = ruleset.RestVoltages.At(chemistry, state) * setting.NominalFactor,
+            WorkingVolts = ruleset.RestVoltages.At(chemistry, state - energy.Share / 2) * setting.NominalFactor,
             StrapOhms = ruleset.Supply.StrapResistance.Value,
             Energy = energy,
             Polarisation = battery.Polarisation,
         };
+    }
+
+    /// <summary>
+    /// A cold-cranking current is measured cold and over half a minute, so a warm battery has less resistance in the first
+    /// moment; a resistance that follows from the capacity is that of a warm one already.
+    /// </summary>
+    private double LeastOhms(Battery battery, Chemistry chemistry, double capacity, double ohms)
+    {
+        if (chemistry is Chemistry.LiFePo4)
+            return ruleset.Supply.LiFePo4LeastResistanceCapacity.Value * setting.NominalFactor / capacity;
+        return battery.ColdCrankingAmps is null ? ohms : ohms * ruleset.Supply.LeastResistanceShare.Value;
     }
 
     private double HalfCharged(Chemistry chemistry) =>

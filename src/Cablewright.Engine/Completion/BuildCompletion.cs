@@ -102,13 +102,15 @@ internal static class BuildCompletion
 
     private static DropLimits DropOf(Limits limits, double chargingVolts, AssumptionList assumptions)
     {
-        if (limits.MaxDropVolts is { } volts) return new DropLimits(volts, volts, OwnLimits.MaxDrop);
+        if (limits.MaxDropVolts is { } volts) return new DropLimits(volts, volts, volts, OwnLimits.MaxDrop);
         if (limits.MaxDropFraction is { } fraction)
-            return new DropLimits(fraction * chargingVolts, fraction * chargingVolts, OwnLimits.MaxDrop);
+            return new DropLimits(
+                fraction * chargingVolts, fraction * chargingVolts, fraction * chargingVolts, OwnLimits.MaxDrop);
         Figure target = assumptions.Ruleset.Drop.Target, limit = assumptions.Ruleset.Drop.Limit;
+        double clean = assumptions.Ruleset.Drop.Clean.Value * chargingVolts;
         assumptions.Note(
             "/limits/maxDrop", $"{Phrase.Percent(target.Value)} as the target, {Phrase.Percent(limit.Value)} as the limit",
             "no limit for the drop is stated", $"{target.Citation}; {limit.Citation}");
-        return new DropLimits(limit.Value * chargingVolts, target.Value * chargingVolts, limit);
+        return new DropLimits(limit.Value * chargingVolts, clean, target.Value * chargingVolts, limit);
     }
 }

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
@@ -61,6 +62,12 @@ internal sealed record CompleteBuild
     /// <summary>Battery voltage with the engine off or the alternator overrun; never above the charging voltage.</summary>
     public double LowestSupplyVolts => Math.Min(ChargingVolts, Ruleset.Circuit.LowestSupplyVoltage.Value * NominalFactor);
 
+    /// <summary>
+    /// Whether the lowest supply voltage counts for heat and fuses too: where batteries feed for long, since there are several
+    /// or music plays with the engine off.
+    /// </summary>
+    public bool LastsAtLowest => Batteries.Count > 1 || Stated.Limits.EngineOffMinutes is not null;
+
     /// <summary>What is said of the fuse at an end of a run.</summary>
     public FuseSlot SlotAt(RunEnd end) => end.IsFar ? Runs[end.Run].Far : Runs[end.Run].Near;
 
@@ -72,9 +79,10 @@ internal sealed record CompleteBuild
 
 /// <summary>How much may be lost on the way to an amplifier and back.</summary>
 /// <param name="HardVolts">Above it the build fails.</param>
-/// <param name="TargetVolts">Above it a caution is due; the same as the hard limit where the build states its own.</param>
-/// <param name="Rule">The id of the figure behind the hard limit.</param>
-internal sealed record DropLimits(double HardVolts, double TargetVolts, Figure Rule);
+/// <param name="CleanVolts">Above it a caution is due.</param>
+/// <param name="TargetVolts">What a choice aims at; the same as the hard limit where the build states its own.</param>
+/// <param name="Rule">The figure behind the hard limit.</param>
+internal sealed record DropLimits(double HardVolts, double CleanVolts, double TargetVolts, Figure Rule);
 
 /// <summary>What charges the batteries.</summary>
 /// <param name="HotAmps">What it gives at speed, an alternator hot; <c>null</c> where none is stated.</param>
@@ -115,6 +123,9 @@ internal sealed record CompleteBattery
 
     /// <summary>A lower bound of the same, for the largest fault current.</summary>
     public required double LeastOhms { get; init; }
+
+    /// <summary>Its cold-cranking current; for lithium iron phosphate <c>null</c>.</summary>
+    public required double? CrankingAmps { get; init; }
 
     /// <summary>What it counts as while it recharges.</summary>
     public required double RechargingOhms { get; init; }
@@ -186,7 +197,11 @@ internal sealed record CompleteRun
 
     public required Route Route { get; init; }
 
+    /// <summary>The air around its hottest part, which decides what it may carry.</summary>
     public required double AirCelsius { get; init; }
+
+    /// <summary>The mean over its length, which decides its resistance.</summary>
+    public required double MeanAirCelsius { get; init; }
 
     public required double Bundling { get; init; }
 
@@ -225,7 +240,13 @@ internal sealed record CompleteRun
 /// <summary>The largest conductor that a terminal accepts.</summary>
 /// <param name="Largest">The size.</param>
 /// <param name="Pointer">Where that is stated.</param>
-internal readonly record struct TerminalLimit(ConductorSize Largest, string Pointer);
+/// <param name="Count">How many such terminals there are.</param>
+internal readonly record struct TerminalLimit(ConductorSize Largest, string Pointer, int Count)
+{
+    /// <summary>Whether conductors go in.</summary>
+    public bool Takes(ConductorChoice choice) => choice.Conductor.Size.FitsWhere(Largest)
+        && !Significant.Exceeds(choice.Conductor.Size.NominalAreaMm2 * choice.Count, Largest.NominalAreaMm2 * Count);
+}
 
 /// <summary>What is known of the place for a fuse at one end of a run.</summary>
 /// <param name="RunPointer">The JSON pointer of its run.</param>
@@ -250,6 +271,9 @@ internal sealed record FuseSlot(
     double? InterruptingRatingAmps,
     bool? PerConductor)
 {
+    /// <summary>The part's own time-current band, if any.</summary>
+    public TimeCurrentBand? Band { get; init; }
+
     /// <summary>Its JSON pointer.</summary>
     public string Pointer => RunPointer + Member;
 }

@@ -10,7 +10,7 @@ namespace Cablewright.Engine.Completion;
 /// <summary>Works out what an amplifier draws from what is stated of it.</summary>
 /// <remarks>
 /// The input current a maker states wins over output and efficiency; where only the amplifier's own fuse is known, that fuse's
-/// rating is taken as a continuous current, since it cannot draw more for long.
+/// rating is taken as a continuous current, since it cannot draw more for long; and where both are known, they cap its draw.
 /// </remarks>
 internal static class DrawCompletion
 {
@@ -42,17 +42,22 @@ internal static class DrawCompletion
             fullWatts = amplifier.RatedOutputWatts!.Value / efficiency.Value;
         }
 
+        double ratedAmps = fullWatts / ratingVolts;
+        double amps = Math.Min(ratedAmps, amplifier.OnBoardFuseAmps ?? double.PositiveInfinity);
         double? crest = amplifier.CrestFactorDecibels ?? CrestFactor(amplifier.Programme, ruleset);
         if (crest is null) NoteProgramme(at, ruleset, assumptions);
-        double wiring = ProgrammeShares.OutputShare(crest ?? ruleset.Load.CrestFactorSine.Value);
-        double energy = ProgrammeShares.OutputShare(crest ?? ruleset.Load.CrestFactorCompressed.Value);
+        double outputShare = ProgrammeShares.OutputShare(crest ?? ruleset.Load.CrestFactorCompressed.Value);
+        double idleShare = ruleset.Load.IdleCurrent.Value / amps;
         return new AmplifierDraw(
-            FullDraw(amplifier, at, fullWatts, ratingVolts, assumptions),
-            ProgrammeShares.Thermal(kind, wiring, ruleset),
-            ProgrammeShares.Average(kind, energy, ruleset),
-            amplifier.RatedOutputWatts,
+            FullDraw(amplifier, at, amps * ratingVolts, ratingVolts, assumptions),
+            ProgrammeShares.Thermal(kind, outputShare, idleShare, ruleset),
+            ProgrammeShares.Average(kind, outputShare, idleShare),
+            amplifier.RatedOutputWatts * (amps / ratedAmps),
             ratingVolts,
-            efficiency);
+            efficiency)
+        {
+            RatedAmps = ratedAmps,
+        };
     }
 
     private static AmplifierDraw FuseAlone(Amplifier amplifier, string at, double ratingVolts, AssumptionList assumptions)
@@ -95,7 +100,6 @@ internal static class DrawCompletion
         programme is { } stated ? ruleset.Load.CrestFactor(stated).Value : null;
 
     private static void NoteProgramme(string at, Ruleset ruleset, AssumptionList assumptions) => assumptions.Note(
-        at + "/programme", "sine for the wiring, compressed for the energy budget",
-        "what it plays is not stated: a full tone heats the wiring most, and dense music is what it plays for long",
+        at + "/programme", "compressed", "what it plays is not stated: dense music is what it plays for long",
         ruleset.Load.CrestFactorCompressed.Citation);
 }

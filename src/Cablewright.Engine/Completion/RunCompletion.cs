@@ -52,6 +52,7 @@ internal sealed class RunCompletion
         double insulation = assumptions.Take(
             run.Conductor.InsulationCelsius, pointer, "/conductor/insulationRating", ruleset.Heat.InsulationRating,
             "the insulation's rating is not stated");
+        (double Hottest, double Mean) air = AirAlong(run, route);
         Conductor? given = run.Conductor.Size is { } size
             ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(pointer))
             : null;
@@ -64,7 +65,8 @@ internal sealed class RunCompletion
             Side = side,
             LengthMetres = run.LengthMetres,
             Route = route,
-            AirCelsius = AirOn(route),
+            AirCelsius = air.Hottest,
+            MeanAirCelsius = air.Mean,
             Bundling = route is Route.Loom ? ruleset.Heat.LoomFactor.Value : 1,
             InsulationCelsius = insulation,
             JointOhms = assumptions.Take(
@@ -90,11 +92,18 @@ internal sealed class RunCompletion
         wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, pointer, member),
         wish?.VoltageRatingVolts,
         wish?.InterruptingRatingAmps,
-        wish?.PerConductor);
+        wish?.PerConductor)
+    {
+        Band = wish is { OpeningTimes.Count: > 0, RatingAmps: not null } ? BandOf(wish.OpeningTimes) : null,
+    };
+
+    private static TimeCurrentBand BandOf(IReadOnlyList<OpeningTime> points) =>
+        new([.. points.Select(point => new TimeCurrentPoint(
+        point.ShareOfRating, point.FastestSeconds, point.SlowestSeconds, "the part's own curve, as stated", "read"))]);
 
     private FuseFamilyName FamilyOf(double ratingAmps, string pointer)
     {
-        FuseFamily family = FuseFamily.UsualFor(ratingAmps);
+        FuseFamily family = ruleset.FuseFamilies.UsualFor(ratingAmps);
         assumptions.Note(
             pointer + "/family",
             family.Name.Word(),
@@ -125,14 +134,34 @@ internal sealed class RunCompletion
         assumptions.Note(
             pointer + "/route", TradeWords.Word(route),
             atFirstBattery
-                ? "it starts at the battery that the alternator charges, so part of it is taken to lie in the engine bay"
+                ? $"it starts at the battery that the alternator charges, so {phrase.Length(
+                    BayMetres(null, run))} of it are taken to "
+                    + "lie in the engine bay and the rest in the cabin"
                 : "it is not stated where it lies",
-            "the hottest part of a run decides");
+            "the hottest part of a run decides what it may carry");
         return route;
     }
 
     private bool IsUnderBonnet(string place) =>
         names[place].Kind is PlaceKind.Charger || names[place] == (PlaceKind.Battery, setting.ChargingBattery);
+
+    /// <summary>
+    /// A stated route holds for the whole run unless it is stated too how much lies in the engine bay; a run of unstated route
+    /// from the battery under the bonnet leaves the engine bay after a while.
+    /// </summary>
+    private (double Hottest, double Mean) AirAlong(Run run, Route route)
+    {
+        if (run.EngineBayMetres is null && (run.Route is not null || route is not Route.EngineBay))
+            return (AirOn(route), AirOn(route));
+        double share = BayMetres(run.EngineBayMetres, run) / run.LengthMetres;
+        double rest = AirOn(route is Route.EngineBay ? Route.Cabin : route);
+        return (
+            share >= 1 ? engineBayCelsius : share > 0 ? Math.Max(engineBayCelsius, rest) : rest,
+            share * engineBayCelsius + (1 - share) * rest);
+    }
+
+    private double BayMetres(double? stated, Run run) =>
+        Math.Min(run.LengthMetres, stated ?? ruleset.Run.EngineBayLength.Value);
 
     private double AirOn(Route route) => route switch
     {

@@ -12,8 +12,10 @@ internal sealed class TerminalLimits(Build build)
     {
         if (limits.TryGetValue(run.From, out TerminalLimit from)) yield return from;
         if (limits.TryGetValue(run.To, out TerminalLimit to)) yield return to;
-        if (run.Fuse?.LargestConductor is { } near) yield return new TerminalLimit(near, pointer + "/fuse/largestConductor");
-        if (run.FarFuse?.LargestConductor is { } far) yield return new TerminalLimit(far, pointer + "/farFuse/largestConductor");
+        if (run.Fuse?.LargestConductor is { } near) yield return new TerminalLimit(near, pointer
+            + "/fuse/largestConductor", int.MaxValue);
+        if (run.FarFuse?.LargestConductor is { } far) yield return new TerminalLimit(far, pointer
+            + "/farFuse/largestConductor", int.MaxValue);
     }
 
     private static Dictionary<string, TerminalLimit> Read(Build build)
@@ -22,13 +24,14 @@ internal sealed class TerminalLimits(Build build)
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
             if (build.Amplifiers[i].LargestConductor is { } size)
-                limits[build.Amplifiers[i].Id] = new TerminalLimit(size, $"/amplifiers/{i}/largestConductor");
+                limits[build.Amplifiers[i].Id] =
+                    new TerminalLimit(size, $"/amplifiers/{i}/largestConductor", build.Amplifiers[i].Terminals ?? 1);
         }
 
         for (int i = 0; i < build.Junctions.Count; i++)
         {
             if (build.Junctions[i].LargestConductor is { } size)
-                limits[build.Junctions[i].Id] = new TerminalLimit(size, $"/junctions/{i}/largestConductor");
+                limits[build.Junctions[i].Id] = new TerminalLimit(size, $"/junctions/{i}/largestConductor", int.MaxValue);
         }
 
         return limits;

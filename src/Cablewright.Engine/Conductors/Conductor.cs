@@ -42,6 +42,10 @@ public sealed class Conductor
     /// <summary>Resistance of one metre at 20 °C, in ohms.</summary>
     public double OhmsPerMetreAt20 { get; }
 
+    /// <summary>Area of copper that conducts as well, in mm².</summary>
+    public double CopperEquivalentMm2 => Size.NominalAreaMm2
+        * MaterialProperties.Of(Material.Copper).ResistivityOhmMm2PerMetre / Properties.ResistivityOhmMm2PerMetre;
+
     /// <summary>Mass of the metal of one metre, in kilograms.</summary>
     public double KilogramsPerMetre { get; }
 

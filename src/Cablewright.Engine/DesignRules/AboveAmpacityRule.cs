@@ -15,7 +15,7 @@ internal abstract class AboveAmpacityRule(ViolationKind kind, Severity severity,
     public override Violation? Check(DesignFacts facts, RunEnd end) =>
         IsAbout(facts.Design.FuseAt(end)) && facts.TooMuchEntering(end) is { } entering
             && Significant.Exceeds(entering, facts.AmpacityOfAll(end.Run))
-            ? At(end, entering, facts.AmpacityOfAll(end.Run))
+            ? At(end, entering, facts.AmpacityOfAll(end.Run)) with { Severity = facts.SeverityOfEntering(end, entering) }
             : null;
 
     /// <summary>Whether it is about an end with this fuse, or with none.</summary>

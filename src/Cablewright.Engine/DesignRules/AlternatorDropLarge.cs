@@ -9,6 +9,9 @@ internal sealed class AlternatorDropLarge() : RunRule(
     "Much voltage is lost in the alternator's own cable at its rated current.")
 {
     /// <inheritdoc/>
+    public override Concern Concern => Concern.Performance;
+
+    /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, int run)
     {
         if (facts.Build.Runs[run].Side is Side.Return || !facts.IsAlternatorCable(run)) return null;

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Wiring;
@@ -12,7 +13,9 @@ namespace Cablewright.Engine.DesignRules;
 /// <param name="design">What was decided.</param>
 /// <param name="envelope">What the circuit does with it.</param>
 /// <param name="protection">Which fuses protect which run.</param>
-internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnvelope envelope, ProtectionMap protection)
+/// <param name="solver">Tells what is lost in the conductors alone.</param>
+internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnvelope envelope, ProtectionMap protection,
+    OperatingPointSolver solver)
 {
     private readonly double[] ampacities =
         [.. design.Conductors.Select((choice, run) => model.Ampacities.Of(run, choice.Conductor).LimitAmps)];
@@ -41,6 +44,12 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
     /// <summary>The ampacity of all conductors of a run.</summary>
     public double AmpacityOfAll(int run) => ampacities[run] * design.Conductors[run].Count;
 
+    /// <summary>The continuous current at an end of a run: behind a charger its output.</summary>
+    public double ContinuousAmpsAt(RunEnd end) =>
+        end.IsFar && Build.Runs[end.Run].Isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: { } output }
+            ? output
+            : envelope.ThermalAmps[end.Run];
+
     /// <summary>Whether a run leads to the alternator's own place.</summary>
     public bool IsAlternatorCable(int run) =>
         Build.AlternatorPlace is { } place && (Build.Runs[run].From == place || Build.Runs[run].To == place);
@@ -66,15 +75,45 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
     }
 
     /// <summary>
-    /// What enters a run at an end before fuses open, where that is more than it may carry: with a fuse for each of its parallel
-    /// conductors all of them count, else one alone.
+    /// What enters a run at an end before fuses open, where that is more than it may carry. Of parallel conductors one may come
+    /// to carry all that its own fuse and those upstream let through.
     /// </summary>
     public double? TooMuchEntering(RunEnd end)
     {
         double entering = protection.EnteringAmps(end);
         double each = AmpacityOfEach(end.Run);
         if (each <= 0 || double.IsInfinity(entering)) return null;
+        if (design.FuseAt(end) is { PerConductor: true } own && design.Conductors[end.Run].Count is > 1 and var count)
+        {
+            double alone = Math.Min(own.RatingAmps, entering);
+            return Significant.Exceeds(alone, each) ? alone * count : null;
+        }
+
         double most = protection.IsProtectedPerConductor(end) ? AmpacityOfAll(end.Run) : each;
         return Significant.Exceeds(entering, most) ? entering : null;
+    }
+
+    /// <summary>What an amplifier loses in the conductors of supply and return alone, in volts.</summary>
+    /// <param name="amplifier">The amplifier.</param>
+    /// <param name="orLess">Where the whole loss is no more than this, that is answered: it is quicker to tell.</param>
+    public double ConductorVolts(int amplifier, double orLess = 0)
+    {
+        double whole = Circuit.LostVolts(amplifier, envelope);
+        return whole <= orLess ? whole : solver.ConductorVolts(amplifier, design, envelope.WorstPointOf(amplifier));
+    }
+
+    /// <summary>
+    /// How much it weighs that more enters a run than it may carry: up to the next standard rating it is worth knowing, up to
+    /// half as much again a caution.
+    /// </summary>
+    public Severity SeverityOfEntering(RunEnd end, double entering)
+    {
+        int count = protection.IsProtectedPerConductor(end) ? design.Conductors[end.Run].Count : 1;
+        double ampacity = AmpacityOfEach(end.Run), each = entering / count;
+        FuseFamily family = design.FuseAt(end)?.Family ?? Build.Ruleset.FuseFamilies.UsualFor(each);
+        double next = family.RatingsAmps.Values.FirstOrDefault(rating => !Significant.Exceeds(ampacity, rating));
+        double most = ampacity * Build.Ruleset.Fuse.MostOfAmpacity.Value;
+        return Significant.Exceeds(each, most) ? Severity.Fail : Significant.Exceeds(each, next) ? Severity.Caution
+            : Severity.Info;
     }
 }

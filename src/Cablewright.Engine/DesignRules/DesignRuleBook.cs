@@ -9,19 +9,21 @@ internal static class DesignRuleBook
 {
     private static readonly AmplifierRule[] OfAmplifiers =
     [
-        new DropOverLimit(), new DropOverTarget(), new SupplyNotCharged(), new RatingAboveOnBoardFuse(), new ReturnBelowSupply(),
+        new DropOverLimit(), new DropHigh(), new DropOverTarget(), new OutsideSupplyRange(), new SupplyNotCharged(),
+            new RatingAboveOnBoardFuse(), new ReturnBelowSupply(),
     ];
 
     private static readonly RunRule[] OfRuns =
     [
         new SurroundingsTooHot(), new OverAmpacity(), new TerminalTooSmall(), new IsolatorUnrated(), new IsolatorOverRated(),
-        new SharedReturnBelowSupply(), new FuseInReturn(), new AlternatorDropLarge(),
+        new SharedReturnBelowSupply(), new FuseInReturn(), new AlternatorDropLarge(), new StrapTooSmall(), new CopperClad(),
     ];
 
     private static readonly EndRule[] OfEnds =
     [
         new ParallelUnprotected(), new FuseMissingAtReduction(), new NoFuseFits(), new FuseAboveConductor(),
         new AlternatorCableUnprotected(), new FuseMissingAtBattery(), new FuseBelowLoad(), new FuseHotBelowLoad(),
+        new FuseOpensOnNote(),
         new FuseNotStandard(), new FuseVoltageTooLow(), new FuseTooFar(), new FuseNotNear(), new FuseChosen(),
     ];
 

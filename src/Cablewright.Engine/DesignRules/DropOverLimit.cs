@@ -6,13 +6,16 @@ namespace Cablewright.Engine.DesignRules;
 
 internal sealed class DropOverLimit() : AmplifierRule(
     ViolationKind.DropOverLimit, Severity.Fail, "amplifier.drop-over-limit", rules => rules.Drop.Limit,
-    "More voltage is lost on the way to the amplifier and back than the limit allows.")
+    "The voltage drop over the conductors to the amplifier and back is above the limit.")
 {
+    /// <inheritdoc/>
+    public override Concern Concern => Concern.Performance;
+
     /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, int amplifier)
     {
-        double drop = facts.Circuit.LostVolts(amplifier, facts.Envelope);
         double limit = facts.Build.Drop.HardVolts * facts.Circuit.SourceShareOf(amplifier);
+        double drop = facts.ConductorVolts(amplifier, limit);
         return Significant.Exceeds(drop, limit) ? By(amplifier, drop, limit) : null;
     }
 }

@@ -5,15 +5,19 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.DesignRules;
 
 internal sealed class DropOverTarget() : AmplifierRule(
-    ViolationKind.DropOverTarget, Severity.Caution, "amplifier.drop-over-target", rules => rules.Drop.Target,
-    "More voltage is lost on the way to the amplifier and back than the design target allows.")
+    ViolationKind.DropOverTarget, Severity.Info, "amplifier.drop-over-target", rules => rules.Drop.Target,
+    "The voltage drop over the conductors to the amplifier and back is above the design target.")
 {
+    /// <inheritdoc/>
+    public override Concern Concern => Concern.Performance;
+
     /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, int amplifier)
     {
-        double drop = facts.Circuit.LostVolts(amplifier, facts.Envelope), share = facts.Circuit.SourceShareOf(amplifier);
-        double target = facts.Build.Drop.TargetVolts * share;
-        bool isOverLimit = Significant.Exceeds(drop, facts.Build.Drop.HardVolts * share);
-        return !isOverLimit && Significant.Exceeds(drop, target) ? By(amplifier, drop, target) : null;
+        double share = facts.Circuit.SourceShareOf(amplifier), target = facts.Build.Drop.TargetVolts * share;
+        double drop = facts.ConductorVolts(amplifier, target);
+        return Significant.Exceeds(drop, target) && !Significant.Exceeds(drop, facts.Build.Drop.CleanVolts * share)
+            ? By(amplifier, drop, target)
+            : null;
     }
 }

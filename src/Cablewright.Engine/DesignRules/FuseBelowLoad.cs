@@ -8,13 +8,17 @@ namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseBelowLoad() : FuseRule(
     ViolationKind.FuseBelowLoad, Severity.Fail, "fuse.below-load", rules => rules.Fuse.MinOfLoad,
-    "The fuse will open in normal use.")
+    "The continuous current is above what the fuse carries for long.")
 {
     /// <inheritdoc/>
     protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)
     {
-        double amps = facts.Envelope.ThermalAmps[end.Run];
-        double continuous = fuse.ContinuousAmps(facts.Design.Conductors[end.Run].Count);
-        return Significant.Exceeds(amps, continuous) ? At(end, amps, continuous) : null;
+        double amps = facts.ContinuousAmpsAt(end);
+        int count = facts.Design.Conductors[end.Run].Count;
+        double continuous = fuse.ContinuousAmps(count);
+        if (!Significant.Exceeds(amps, continuous)) return null;
+        Violation violation = At(end, amps, continuous);
+        return Significant.Exceeds(amps, fuse.TotalRatingAmps(count)) ? violation
+            : violation with { Severity = Severity.Caution };
     }
 }

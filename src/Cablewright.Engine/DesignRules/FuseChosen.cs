@@ -7,7 +7,7 @@ namespace Cablewright.Engine.DesignRules;
 
 /// <remarks>Where no fuse fits a run, asking for one would contradict that.</remarks>
 internal sealed class FuseChosen() : FuseRule(
-    ViolationKind.FuseChosen, Severity.Caution, "fuse.must-be-fitted", rules => rules.Fuse.AtSource,
+    ViolationKind.FuseChosen, Severity.Info, "fuse.must-be-fitted", rules => rules.Fuse.AtSource,
     "A fuse was left out and one is needed: it must be fitted.")
 {
     private static readonly NoFuseFits NoneFits = new();

@@ -13,7 +13,7 @@ internal sealed class FuseHotBelowLoad() : FuseRule(
     /// <inheritdoc/>
     protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)
     {
-        double amps = facts.Envelope.ThermalAmps[end.Run];
+        double amps = facts.ContinuousAmpsAt(end);
         double continuous = fuse.ContinuousAmps(facts.Design.Conductors[end.Run].Count), hot = continuous * fuse.HotShare;
         return !Significant.Exceeds(amps, continuous) && Significant.Exceeds(amps, hot) ? At(end, amps, hot) : null;
     }

@@ -8,6 +8,9 @@ internal sealed class SupplyNotCharged() : AmplifierRule(
     "The amplifier hangs on a battery that nothing charges.")
 {
     /// <inheritdoc/>
+    public override Concern Concern => Concern.Supply;
+
+    /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, int amplifier) =>
         facts.Circuit.FeedsAlone(amplifier) && !facts.Circuit.IsFedByCharger(amplifier) ? By(amplifier) : null;
 }

@@ -12,10 +12,11 @@ internal sealed class TerminalTooSmall() : RunRule(
     /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, int run)
     {
-        ConductorSize size = facts.Design.Conductors[run].Conductor.Size;
+        ConductorChoice choice = facts.Design.Conductors[run];
         foreach (TerminalLimit terminal in facts.Build.Runs[run].Terminals)
         {
-            if (!size.FitsWhere(terminal.Largest)) return By(run, size.NominalAreaMm2, terminal.Largest.NominalAreaMm2);
+            if (!terminal.Takes(choice))
+                return By(run, choice.Conductor.Size.NominalAreaMm2 * choice.Count, terminal.Largest.NominalAreaMm2);
         }
 
         return null;

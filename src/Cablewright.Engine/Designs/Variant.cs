@@ -77,8 +77,8 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
     public bool Stands => Verdict < Verdict.Fail;
 
     /// <summary>
-    /// Them in the order in which an answer names them: what weighs most first, then the most dangerous kind, then in the order
-    /// of the build.
+    /// Them in the order in which an answer names them: what weighs most first, of that safety, then the most dangerous kind,
+    /// then in the order of the build.
     /// </summary>
     public IEnumerable<Violation> Ranked => Rank(Violations);
 
@@ -87,6 +87,6 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
 
     /// <summary>What is found in the order in which an answer names it.</summary>
     public static IEnumerable<Violation> Rank(IEnumerable<Violation> violations) => violations
-        .OrderByDescending(violation => violation.Severity).ThenBy(violation => violation.Kind)
-        .ThenBy(violation => violation.Index);
+        .OrderByDescending(violation => violation.Severity).ThenBy(violation => RuleBook.Of(violation.Kind).Concern)
+        .ThenBy(violation => violation.Kind).ThenBy(violation => violation.Index);
 }

@@ -40,6 +40,10 @@ internal sealed class Evaluator
     /// <summary>How a current drawn by one amplifier alone divides among the runs at an operating point.</summary>
     public double[] Division(int amplifier, OperatingPoint point) => solver.Division(amplifier, point);
 
+    /// <summary>What an amplifier loses in the conductors of supply and return alone, in volts.</summary>
+    public double ConductorVolts(int amplifier, DesignEvaluation evaluation) =>
+        solver.ConductorVolts(amplifier, evaluation.Design, evaluation.Envelope.WorstPointOf(amplifier));
+
     /// <summary>Works out a design at full output.</summary>
     /// <returns><c>null</c> where the voltage collapses.</returns>
     public DesignEvaluation? TryEvaluate(Design design) =>
@@ -89,7 +93,7 @@ internal sealed class Evaluator
     {
         var protection = new ProtectionMap(Model.Topology, design);
         List<Violation> violations = share < 1 ? [VoltageCollapse.At(share)] : [];
-        violations.AddRange(DesignRuleBook.Violations(new DesignFacts(Model, design, envelope, protection)));
+        violations.AddRange(DesignRuleBook.Violations(new DesignFacts(Model, design, envelope, protection, solver)));
         return new DesignEvaluation(design, envelope, protection, violations, share);
     }
 
@@ -120,6 +124,6 @@ internal sealed class Evaluator
             points.Add(point);
         }
 
-        return new OperatingEnvelope(points);
+        return new OperatingEnvelope(points, Model.Build.LastsAtLowest);
     }
 }

@@ -7,6 +7,9 @@ internal sealed class VoltageCollapse() : Rule(
     ViolationKind.VoltageCollapse, Severity.Fail, "circuit.voltage-collapse", rules => rules.Circuit.SolvableOutput,
     "The wiring cannot carry the rated output at any voltage; the largest output that it can carry is given.")
 {
+    /// <inheritdoc/>
+    public override Concern Concern => Concern.Performance;
+
     /// <summary>The rule.</summary>
     public static VoltageCollapse Rule { get; } = new();
 

@@ -14,6 +14,9 @@ internal sealed record FittedFuse(
     Decided Decided, double RatingAmps, FuseFamily Family, double DistanceMetres, bool PerConductor, double VoltageRatingVolts,
     double? InterruptingRatingAmps)
 {
+    /// <summary>Its own time-current band, where that is stated, else its family's.</summary>
+    public TimeCurrentBand Band { get; init; } = Family.TimeCurrentBand;
+
     /// <summary>What is left of its continuous current in the air where it stands.</summary>
     public double HotShare { get; init; } = 1;
 

@@ -16,34 +16,8 @@ public sealed record FuseFamily(
     TimeCurrentBand TimeCurrentBand,
     IReadOnlyList<DeratingPoint> TemperatureDerating)
 {
-    private static readonly FuseFamily[] Table =
-        [.. Embedded.Read("Fuses/fuse-families.json", FusesJson.Default.FuseFamilyRowArray)
-            .Select(row => new FuseFamily(
-                TradeWords.Parse<FuseFamilyName>(row.Name),
-                row.Standard,
-                row.RatingsAmps,
-                row.VoltageRatingVolts,
-                row.ContinuousUseFactor,
-                row.DropAtRatingVolts,
-                row.InterruptingRatingAmps,
-                new TimeCurrentBand(row.TimeCurrentBand),
-                row.TemperatureDerating))
-            .OrderBy(family => family.Name)];
-
-    /// <summary>All families.</summary>
-    public static IReadOnlyList<FuseFamily> All => Table;
-
-    /// <summary>One family.</summary>
-    public static FuseFamily Of(FuseFamilyName name) => Table[(int)name];
-
     /// <summary>Whether the family is made in this rating.</summary>
     public bool IsMadeIn(double ratingAmps) => RatingsAmps.Values.Contains(ratingAmps);
-
-    /// <summary>
-    /// The family that a plain rating means where none is named: a blade where blades are made in it, else an ANL.
-    /// </summary>
-    public static FuseFamily UsualFor(double ratingAmps) =>
-        Of(FuseFamilyName.BladeC).IsMadeIn(ratingAmps) ? Of(FuseFamilyName.BladeC) : Of(FuseFamilyName.Anl);
 
     /// <summary>The smallest rating that carries a current continuously, or <c>null</c> where the family has none.</summary>
     public double? SmallestCarrying(double amps)
@@ -56,8 +30,18 @@ public sealed record FuseFamily(
         return null;
     }
 
-    /// <summary>What is left of its continuous current in hot air, straight between the points of its derating.</summary>
-    public double HotShareAt(double celsius)
+    /// <summary>Whether it is a plug-in fuse (blade).</summary>
+    public bool IsPlugIn => Name is FuseFamilyName.BladeC or FuseFamilyName.BladeE or FuseFamilyName.BladeF;
+
+    /// <summary>What is left of its continuous current in hot air.</summary>
+    /// <remarks>
+    /// Only plug-in fuses have a derating that was read: a blade of 40 A carries 30 A at 85 °C, the margin for continuous use
+    /// within that and not on top of it.
+    /// </remarks>
+    public double HotShareAt(double celsius) =>
+        IsPlugIn ? Math.Min(1, DeratingAt(celsius) / ContinuousUseFactor.Value) : 1;
+
+    private double DeratingAt(double celsius)
     {
         if (celsius <= TemperatureDerating[0].Celsius) return TemperatureDerating[0].Share;
         for (int i = 1; i < TemperatureDerating.Count; i++)
@@ -73,14 +57,3 @@ public sealed record FuseFamily(
     /// <summary>Resistance of a fuse of this family, from its permitted drop at its rated current, in ohms.</summary>
     public double Ohms(double ratingAmps) => DropAtRatingVolts.Value / ratingAmps;
 }
-
-internal sealed record FuseFamilyRow(
-    string Name,
-    string Standard,
-    SourcedNumbers RatingsAmps,
-    SourcedNumber VoltageRatingVolts,
-    SourcedNumber ContinuousUseFactor,
-    SourcedNumber DropAtRatingVolts,
-    SourcedNumber InterruptingRatingAmps,
-    IReadOnlyList<TimeCurrentPoint> TimeCurrentBand,
-    IReadOnlyList<DeratingPoint> TemperatureDerating);

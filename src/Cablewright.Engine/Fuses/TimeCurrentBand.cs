@@ -18,11 +18,14 @@ public sealed record DeratingPoint(double Celsius, double Share, string Source, 
 
 /// <summary>
 /// Between which times a fuse opens at a current: the published band of its family, straight between its points on logarithmic
-/// scales. Beyond its last point the slow edge stays where it is, which is the safe side; the fast edge goes on as a constant
-/// I²t, as short circuits do.
+/// scales. Beyond its last point both edges go on as a constant I²t, as short circuits do, the slow one never below the time that
+/// the arc burns.
 /// </summary>
 public sealed class TimeCurrentBand
 {
+    /// <summary>From memory: an arc at 12 V dies within a few milliseconds.</summary>
+    private const double ArcingSeconds = 0.005;
+
     private readonly TimeCurrentPoint[] points;
     private readonly TimeCurrentPoint[] certain;
 
@@ -47,15 +50,19 @@ public sealed class TimeCurrentBand
     /// <summary>The longest time until the fuse has opened, in seconds; <c>null</c> where opening is not certain.</summary>
     public double? SlowestSeconds(double shareOfRating) => shareOfRating < CertainFrom
         ? null
-        : Between(certain, shareOfRating, point => point.SlowestSeconds!.Value, certain[^1].SlowestSeconds!.Value);
+        : Between(
+            certain, shareOfRating, point => point.SlowestSeconds!.Value,
+            Math.Max(ArcingSeconds, certain[^1].SlowestSeconds!.Value * Squared(certain[^1].ShareOfRating / shareOfRating)));
 
     /// <summary>The shortest time that the fuse holds, in seconds; infinite where it carries the current continuously.</summary>
     public double FastestSeconds(double shareOfRating)
     {
         if (shareOfRating < points[0].ShareOfRating) return double.PositiveInfinity;
-        double beyond = points[^1].ShareOfRating / shareOfRating;
-        return Between(points, shareOfRating, point => point.FastestSeconds, points[^1].FastestSeconds * beyond * beyond);
+        double beyond = points[^1].FastestSeconds * Squared(points[^1].ShareOfRating / shareOfRating);
+        return Between(points, shareOfRating, point => point.FastestSeconds, beyond);
     }
+
+    private static double Squared(double ratio) => ratio * ratio;
 
     private static double Between(TimeCurrentPoint[] edge, double share, Func<TimeCurrentPoint, double> seconds, double beyond)
     {

@@ -25,28 +25,29 @@ public static class Ampacity
     /// <param name="insulationCelsius">Insulation rating, 60 to 125 °C.</param>
     /// <param name="airCelsius">Surroundings, °C.</param>
     /// <param name="bundling">Share that is left in a bundle; 1 alone.</param>
-    /// <param name="ruleset">Where the table's reach is stated.</param>
+    /// <param name="ruleset">The table, and how far it reaches.</param>
     public static AmpacityFigures Of(
         Conductor conductor, double insulationCelsius, double airCelsius, double bundling, Ruleset ruleset)
     {
+        AmpacityTable published = ruleset.Ampacity;
         double here = HeatBalance.Of(conductor).CurrentAt(insulationCelsius, airCelsius);
-        int column = AmpacityTable.ColumnFor(insulationCelsius);
+        int column = published.ColumnFor(insulationCelsius);
         if (airCelsius >= column) return new AmpacityFigures(0, null, here * bundling);
         double tableAir = ruleset.Heat.TableSurroundings.Value;
         double nearestAir = Math.Clamp(airCelsius, tableAir, ruleset.Heat.TableReach.Value);
-        double nearestArea = Math.Clamp(conductor.Size.MetalAreaMm2, AmpacityTable.SmallestAreaMm2, AmpacityTable.LargestAreaMm2);
-        double table = AmpacityTable.Amps(nearestArea, column) * Math.Sqrt((column - nearestAir) / (column - tableAir));
+        double nearestArea = Math.Clamp(conductor.Size.MetalAreaMm2, published.SmallestAreaMm2, published.LargestAreaMm2);
+        double table = published.Amps(nearestArea, column) * Math.Sqrt((column - nearestAir) / (column - tableAir));
         bool sizeReached = nearestArea == conductor.Size.MetalAreaMm2;
         bool airReached = airCelsius <= nearestAir;
         if (conductor.Material is Material.Copper && sizeReached && airReached)
             return new AmpacityFigures(table * bundling, table * bundling, here * bundling);
 
-        Conductor nearest = Conductor.Of(sizeReached ? conductor.Size : NearestTableSize(nearestArea), Material.Copper);
+        ConductorSize size = sizeReached
+            ? conductor.Size
+            : published.Sizes.MinBy(each => Math.Abs(each.MetalAreaMm2 - nearestArea))!;
+        var nearest = Conductor.Of(size, Material.Copper);
         double there = HeatBalance.Of(nearest).CurrentAt(column, nearestAir);
         double hereInColumn = HeatBalance.Of(conductor).CurrentAt(column, Math.Max(airCelsius, nearestAir));
         return new AmpacityFigures(table * hereInColumn / there * bundling, null, here * bundling);
     }
-
-    private static ConductorSize NearestTableSize(double areaMm2) =>
-        AmpacityTable.Figures.Select(figure => figure.Size).MinBy(size => Math.Abs(size.MetalAreaMm2 - areaMm2))!;
 }

@@ -7,6 +7,5 @@ namespace Cablewright.Engine.Heat;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     RespectRequiredConstructorParameters = true)]
-[JsonSerializable(typeof(AmpacityRow[]))]
 [JsonSerializable(typeof(WallRow[]))]
 internal sealed partial class HeatJson : JsonSerializerContext;

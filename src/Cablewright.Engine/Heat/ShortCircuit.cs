@@ -1,7 +1,5 @@
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Data;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Heat;
 
@@ -20,12 +18,6 @@ public static class ShortCircuit
 {
     private const double LongestAdiabaticSeconds = 5;
 
-    private static readonly NamedFigure[] Figures = Embedded.Read("Heat/short-circuit.json", DataJson.Default.NamedFigureArray);
-    private static readonly double CopperHeat = Figures.Named("copper-heat");
-    private static readonly double CopperBeta = Figures.Named("copper-beta");
-    private static readonly double AluminiumHeat = Figures.Named("aluminium-heat");
-    private static readonly double AluminiumBeta = Figures.Named("aluminium-beta");
-
     /// <summary>The temperature that insulation of a rating may reach in a short circuit, °C.</summary>
     public static double LimitFor(double insulationCelsius, Ruleset ruleset) =>
         ruleset.Heat.ShortCircuitLimitOf(insulationCelsius).Value;
@@ -34,10 +26,11 @@ public static class ShortCircuit
     /// <param name="metal">The conductor's metal; a clad one counts as its core.</param>
     /// <param name="startCelsius">Temperature at the start.</param>
     /// <param name="limitCelsius">Temperature at the end, above it.</param>
-    public static double Factor(MaterialProperties metal, double startCelsius, double limitCelsius)
+    /// <param name="constants">The constants of the ruleset.</param>
+    public static double Factor(
+        MaterialProperties metal, double startCelsius, double limitCelsius, ShortCircuitConstants constants)
     {
-        bool copper = metal.Material is Material.Copper or Material.TinnedCopper;
-        double heat = copper ? CopperHeat : AluminiumHeat, beta = copper ? CopperBeta : AluminiumBeta;
+        double heat = constants.HeatOf(metal.Material), beta = constants.BetaOf(metal.Material);
         double resistivity = metal.ResistivityOhmMm2PerMetre * 1e-3;
         return Math.Sqrt(heat * (beta + 20) / resistivity * Math.Log((beta + limitCelsius) / (beta + startCelsius)));
     }
@@ -48,16 +41,19 @@ public static class ShortCircuit
     /// <param name="startCelsius">Its temperature before.</param>
     /// <param name="limitCelsius">What its insulation may reach.</param>
     /// <param name="airCelsius">The surrounding air.</param>
+    /// <param name="constants">The constants of the ruleset.</param>
     public static double WithstandSeconds(
-        Conductor conductor, double amps, double startCelsius, double limitCelsius, double airCelsius)
+        Conductor conductor, double amps, double startCelsius, double limitCelsius, double airCelsius,
+        ShortCircuitConstants constants)
     {
         if (startCelsius >= limitCelsius) return 0;
         if (HeatBalance.Of(conductor).CurrentAt(limitCelsius, airCelsius) >= amps) return double.PositiveInfinity;
-        double root = Factor(conductor.Properties, startCelsius, limitCelsius) * conductor.Size.MetalAreaMm2 / amps;
+        double root = Factor(conductor.Properties, startCelsius, limitCelsius, constants) * conductor.Size.MetalAreaMm2 / amps;
         double adiabatic = root * root;
         return adiabatic <= LongestAdiabaticSeconds
             ? adiabatic
             : Math.Max(
-                LongestAdiabaticSeconds, new Warming(conductor, amps, airCelsius).SecondsBetween(startCelsius, limitCelsius));
+                LongestAdiabaticSeconds,
+                new Warming(conductor, amps, airCelsius, constants).SecondsBetween(startCelsius, limitCelsius));
     }
 }

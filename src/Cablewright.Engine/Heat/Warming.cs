@@ -1,6 +1,5 @@
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Data;
-using Cablewright.Vocabulary;
+using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Heat;
 
@@ -25,11 +24,6 @@ internal sealed class Warming
     /// <summary>How many times longer a step may be for each e-fold that the way has settled, as its bend fades.</summary>
     private const double StepGrowth = 0.25;
 
-    private static readonly NamedFigure[] Figures = Embedded.Read("Heat/short-circuit.json", DataJson.Default.NamedFigureArray);
-    private static readonly double CopperHeat = Figures.Named("copper-heat");
-    private static readonly double AluminiumHeat = Figures.Named("aluminium-heat");
-    private static readonly double InsulationHeat = Figures.Named("insulation-heat");
-
     /// <summary>More than any way takes that means something; beyond, the end of the way stands for where it comes to.</summary>
     private const int MostSteps = 10_000;
 
@@ -43,13 +37,14 @@ internal sealed class Warming
     /// <param name="conductor">The conductor.</param>
     /// <param name="amps">The current in it.</param>
     /// <param name="airCelsius">The surrounding air.</param>
-    public Warming(Conductor conductor, double amps, double airCelsius)
+    /// <param name="constants">The constants of the ruleset.</param>
+    public Warming(Conductor conductor, double amps, double airCelsius, ShortCircuitConstants constants)
     {
         this.conductor = conductor;
         this.airCelsius = airCelsius;
         balance = HeatBalance.Of(conductor);
         squaredAmps = amps * amps;
-        stored = StoredJoulesPerKelvin(conductor, balance);
+        stored = StoredJoulesPerKelvin(conductor, balance, constants);
     }
 
     /// <summary>The time from one temperature to a higher one, s; infinite where it never gets there.</summary>
@@ -118,15 +113,14 @@ internal sealed class Warming
     private double Rate(double celsius) =>
         (squaredAmps * conductor.OhmsPerMetre(celsius) - balance.LeavingWatts(celsius, airCelsius)) / stored;
 
-    private static double StoredJoulesPerKelvin(Conductor conductor, HeatBalance balance)
+    private static double StoredJoulesPerKelvin(Conductor conductor, HeatBalance balance, ShortCircuitConstants constants)
     {
-        bool copper = conductor.Material is Material.Copper or Material.TinnedCopper;
-        double metal = (copper ? CopperHeat : AluminiumHeat) * conductor.Size.MetalAreaMm2 * 1e3;
+        double metal = constants.HeatOf(conductor.Material) * conductor.Size.MetalAreaMm2 * 1e3;
         double ratio = balance.OuterMetres / conductor.DiameterMetres;
         double vanWormer = 1 / (2 * Math.Log(ratio)) - 1 / (ratio * ratio - 1);
         double insulation =
             Math.PI / 4 * (balance.OuterMetres * balance.OuterMetres - conductor.DiameterMetres * conductor.DiameterMetres);
-        return metal + vanWormer * InsulationHeat * insulation;
+        return metal + vanWormer * constants.InsulationHeat * insulation;
     }
 
     /// <summary>A rate of warming, K/s, that is straight in the temperature.</summary>

@@ -12,6 +12,9 @@ namespace Cablewright.Engine.Loads;
 public sealed record AmplifierDraw(
     LoadDraw Full, double ThermalShare, double AverageShare, double? RatedOutputWatts, double RatingVolts, double? Efficiency)
 {
+    /// <summary>What it would draw at its rated output if its own fuses let it, in amperes.</summary>
+    public double RatedAmps { get; init; } = CircuitSolver.Amps(Full, RatingVolts);
+
     /// <summary>
     /// Rated output less what the voltage at its terminals lets it give, in watts; 0 where it holds its output.
     /// </summary>

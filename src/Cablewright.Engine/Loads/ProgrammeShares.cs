@@ -16,14 +16,14 @@ internal static class ProgrammeShares
     public static double OutputShare(double crestFactorDecibels) => Math.Min(1, 2 / Math.Pow(10, crestFactorDecibels / 10));
 
     /// <summary>Average current over full current.</summary>
-    public static double Average(AmplifierClass kind, double outputShare, Ruleset ruleset) => kind switch
+    public static double Average(AmplifierClass kind, double outputShare, double idleShare) => kind switch
     {
         AmplifierClass.A => 1,
-        AmplifierClass.D => Math.Min(1, ruleset.Load.IdleShare.Value + outputShare),
+        AmplifierClass.D => Math.Min(1, idleShare + outputShare),
         _ => Math.Sqrt(outputShare),
     };
 
     /// <summary>Root-mean-square current over full current.</summary>
-    public static double Thermal(AmplifierClass kind, double outputShare, Ruleset ruleset) =>
-        kind is AmplifierClass.A ? 1 : Math.Min(1, Average(kind, outputShare, ruleset) * ruleset.Load.FormFactor(kind).Value);
+    public static double Thermal(AmplifierClass kind, double outputShare, double idleShare, Ruleset ruleset) =>
+        kind is AmplifierClass.A ? 1 : Math.Min(1, Average(kind, outputShare, idleShare) * ruleset.Load.FormFactor(kind).Value);
 }

@@ -44,7 +44,10 @@ public sealed class WorkMeter
     public double Used { get; private set; }
 
     /// <summary>Whether nothing is left, here or of the whole.</summary>
-    public bool IsUsedUp => Used >= Budget || whole is { IsUsedUp: true };
+    public bool IsUsedUp => Left <= 0;
+
+    /// <summary>What is left, here and of the whole, in units.</summary>
+    private double Left => Math.Min(Budget - Used, whole?.Left ?? double.PositiveInfinity);
 
     /// <summary>A meter for a part of the request.</summary>
     /// <param name="budget">The most that the part may count, in units.</param>
@@ -63,7 +66,7 @@ public sealed class WorkMeter
     {
         ArgumentNullException.ThrowIfNull(work);
         if (IsUsedUp) return null;
-        double left = Math.Min(budget, Budget - Used);
+        double left = Math.Min(budget, Left);
         var part = new WorkMeter(left, left, this);
         try
         {

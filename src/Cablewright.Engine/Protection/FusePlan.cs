@@ -118,8 +118,9 @@ internal sealed class FusePlan
     /// </summary>
     private FuseFamily FamilyFor(int run, FuseSlot slot, double full, double ampacity)
     {
-        if (slot.Family is { } stated) return FuseFamily.Of(stated);
-        FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC), strip = FuseFamily.Of(FuseFamilyName.Anl);
+        FuseFamilies families = build.Ruleset.FuseFamilies;
+        if (slot.Family is { } stated) return families.Of(stated);
+        FuseFamily blade = families.Of(FuseFamilyName.BladeC), strip = families.Of(FuseFamilyName.Anl);
         bool small = blade.SmallestCarrying(full / blade.HotShareAt(build.Runs[run].AirCelsius)) is { } rating
             && rating <= build.Ruleset.Fuse.BladeUpTo.Value;
         return small || ampacity < strip.RatingsAmps.Values[0] ? blade : strip;
@@ -127,7 +128,7 @@ internal sealed class FusePlan
 
     private FittedFuse Fitted(int run, FuseSlot slot, double rating, Decided decided)
     {
-        FuseFamily family = FuseFamily.Of(slot.Family!.Value);
+        FuseFamily family = build.Ruleset.FuseFamilies.Of(slot.Family!.Value);
         return new FittedFuse(
             decided,
             rating,
@@ -139,6 +140,7 @@ internal sealed class FusePlan
         {
             HotShare = family.HotShareAt(build.Runs[run].AirCelsius),
             TerminationOhms = build.Runs[run].FuseTerminationOhms,
+            Band = decided is Decided.Given && slot.Band is { } own ? own : family.TimeCurrentBand,
         };
     }
 

@@ -13,5 +13,5 @@ internal readonly record struct ProtectiveDevice(RunEnd End, FittedFuse Fuse, do
     public int Run => End.Run;
 
     /// <summary>The longest time until it has opened at a current, or <c>null</c> where that is not certain.</summary>
-    public double? ClearingSeconds(double amps) => Fuse.Family.TimeCurrentBand.SlowestSeconds(amps / TotalRatingAmps);
+    public double? ClearingSeconds(double amps) => Fuse.Band.SlowestSeconds(amps / TotalRatingAmps);
 }

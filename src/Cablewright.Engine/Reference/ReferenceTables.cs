@@ -1,30 +1,18 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Data;
 using Cablewright.Engine.Heat;
+using Cablewright.Engine.Rulesets;
 
 namespace Cablewright.Engine.Reference;
 
-/// <summary>One figure of the published ampacity table.</summary>
-/// <param name="Size">Conductor size.</param>
-/// <param name="InsulationCelsius">Temperature rating of the insulation, in degrees Celsius.</param>
-/// <param name="Amps">What copper of this size may carry continuously, in amperes.</param>
-/// <param name="Source">Where it comes from.</param>
-/// <param name="Provenance">How it was come by.</param>
-public sealed record PublishedAmpacity(string Size, double InsulationCelsius, double Amps, string Source, string Provenance);
-
-/// <summary>The data behind the computation that no ruleset carries, for whoever wants to check it.</summary>
+/// <summary>Figures behind the computation that stand in no table of their own, for whoever wants to check them.</summary>
 public static class ReferenceTables
 {
-    /// <summary>The published ampacity table of copper.</summary>
-    public static IReadOnlyList<PublishedAmpacity> Ampacity { get; } =
-        [.. Embedded.Read("Heat/ampacity-table.json", HeatJson.Default.AmpacityRowArray)
-            .Select(row => new PublishedAmpacity(row.Size, row.InsulationCelsius, row.Amps, row.Source, row.Provenance))];
-
     /// <summary>Single figures: stranding, heat balance, short circuit and the walls of insulation.</summary>
     public static IReadOnlyList<NamedFigure> Figures { get; } =
         [.. Embedded.Read("Conductors/stranding.json", DataJson.Default.NamedFigureArray),
             .. Embedded.Read("Heat/heat-balance.json", DataJson.Default.NamedFigureArray),
-            .. Embedded.Read("Heat/short-circuit.json", DataJson.Default.NamedFigureArray),
+            .. RulesetLibrary.Newest.ShortCircuit.Figures,
             .. Embedded.Read("Heat/insulation-walls.json", HeatJson.Default.WallRowArray).Select(Wall)];
 
     /// <summary>Where the area and resistance of a size come from, and how they were come by.</summary>

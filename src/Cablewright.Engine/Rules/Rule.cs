@@ -21,6 +21,9 @@ internal abstract class Rule(ViolationKind kind, Severity severity, string code,
     /// <summary>The code of its findings and what they say.</summary>
     public CodeMeaning Finding { get; } = new(code, meaning);
 
+    /// <summary>What it is for.</summary>
+    public virtual Concern Concern => Concern.Safety;
+
     /// <summary>Whether a violation is about a run, which its index then names.</summary>
     public virtual bool IsOfRun => false;
 

@@ -9,15 +9,39 @@ internal sealed class FuseSection(FigureReader figures)
 
     public Figure MaxOfAmpacity { get; } = figures.Take("fuse.max-of-ampacity", "1");
 
+    /// <summary>The same, at most.</summary>
+    public Figure MostOfAmpacity { get; } = figures.Take("fuse.most-of-ampacity", "1");
+
     public Figure InterruptingRating { get; } = figures.Take("fuse.interrupting-rating", "1");
 
+    /// <summary>Interrupting rating by the cold-cranking current of the batteries.</summary>
+    public Figure InterruptingTo650 { get; } = figures.Take("fuse.interrupting-to-650", "A");
+
+    /// <summary>Interrupting rating by the cold-cranking current of the batteries.</summary>
+    public Figure InterruptingTo1100 { get; } = figures.Take("fuse.interrupting-to-1100", "A");
+
+    /// <summary>Interrupting rating by the cold-cranking current of the batteries.</summary>
+    public Figure InterruptingAbove1100 { get; } = figures.Take("fuse.interrupting-above-1100", "A");
+
+    /// <summary>Interrupting rating by the cold-cranking current of the batteries.</summary>
+    public Figure InterruptingPlugIn { get; } = figures.Take("fuse.interrupting-plug-in", "A");
+
+    /// <summary>What of it a fuse behind the battery fuse needs.</summary>
+    public Figure InterruptingBranchShare { get; } = figures.Take("fuse.interrupting-branch-share", "1");
+
     public Figure OpensInTime { get; } = figures.Take("fuse.opens-in-time", "1");
+
+    /// <summary>By which factor a recalled band may be off.</summary>
+    public Figure BandUncertainty { get; } = figures.Take("fuse.band-uncertainty", "1");
 
     public Figure Overload { get; } = figures.Take("fuse.overload", "1");
 
     public Figure Coordination { get; } = figures.Take("fuse.coordination", "1");
 
     public Figure MinOfLoad { get; } = figures.Take("fuse.min-of-load", "1");
+
+    /// <summary>How long a fuse holds full output.</summary>
+    public Figure HoldsNote { get; } = figures.Take("fuse.holds-note", "s");
 
     public Figure StandardRating { get; } = figures.Take("fuse.standard-rating", "1");
 

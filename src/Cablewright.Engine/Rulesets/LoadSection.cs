@@ -7,9 +7,15 @@ internal sealed class LoadSection(FigureReader figures)
 {
     public Figure RatingVoltage { get; } = figures.Take("load.rating-voltage", "V per 12 V nominal");
 
-    public Figure IdleShare { get; } = figures.Take("load.idle-share", "1");
+    public Figure IdleCurrent { get; } = figures.Take("load.idle-current", "A");
 
     public Figure OnBoardFuse { get; } = figures.Take("load.on-board-fuse", "1");
+
+    /// <summary>The lowest supply voltage that an amplifier works at.</summary>
+    public Figure LowestSupply { get; } = figures.Take("load.lowest-supply", "V");
+
+    /// <summary>The highest supply voltage that an amplifier works at.</summary>
+    public Figure HighestSupply { get; } = figures.Take("load.highest-supply", "V");
 
     public Figure CrestFactorSine { get; } = figures.Take("load.crest-factor-sine", "dB");
 

@@ -5,6 +5,9 @@ internal sealed class ReturnSection(FigureReader figures)
 {
     public Figure BodyDrop { get; } = figures.Take("return.body-drop", "V per 12 V nominal");
 
+    /// <summary>Copper of a battery's own strap, at least.</summary>
+    public Figure LeastStrap { get; } = figures.Take("return.least-strap", "mm2");
+
     public Figure SharedNotBelowSupply { get; } = figures.Take("return.shared-not-below-supply", "1");
 
     public Figure NotBelowSupply { get; } = figures.Take("return.not-below-supply", "1");

@@ -1,6 +1,8 @@
+using Cablewright.Engine.Fuses;
+
 namespace Cablewright.Engine.Rulesets;
 
-/// <summary>Every limit and default that a verdict rests on, versioned; never changed once published.</summary>
+/// <summary>Every limit, default and table that a verdict rests on, versioned; never changed once published.</summary>
 /// <remarks>
 /// A figure's id and unit stand once, at the member that holds it; the data file has everything else. Sections are named by what
 /// stands before the dot of an id.
@@ -37,7 +39,7 @@ public sealed class Ruleset
         reader.ThrowIfFaulty(id);
     }
 
-    /// <summary>Its id, such as <c>2026.1</c>.</summary>
+    /// <summary>Its id, such as <c>2026.2</c>.</summary>
     public string Id { get; }
 
     /// <summary>The date of publication, ISO 8601.</summary>
@@ -51,6 +53,18 @@ public sealed class Ruleset
 
     /// <summary>All its figures, in the order of the data file.</summary>
     public IReadOnlyList<Figure> Figures { get; }
+
+    /// <summary>Its fuse families.</summary>
+    public required FuseFamilies FuseFamilies { get; init; }
+
+    /// <summary>The published ampacities of copper that it goes by.</summary>
+    public required AmpacityTable Ampacity { get; init; }
+
+    /// <summary>The constants by which conductors withstand short circuits.</summary>
+    public required ShortCircuitConstants ShortCircuit { get; init; }
+
+    /// <summary>The rest voltages of batteries.</summary>
+    public required RestVoltages RestVoltages { get; init; }
 
     internal DropSection Drop { get; }
 

@@ -1,4 +1,6 @@
+using System.Text.Json.Serialization.Metadata;
 using Cablewright.Engine.Data;
+using Cablewright.Engine.Fuses;
 
 namespace Cablewright.Engine.Rulesets;
 
@@ -6,7 +8,7 @@ namespace Cablewright.Engine.Rulesets;
 public static class RulesetLibrary
 {
     /// <summary>All of them, the newest first.</summary>
-    public static IReadOnlyList<Ruleset> All { get; } = [Read("2026.1")];
+    public static IReadOnlyList<Ruleset> All { get; } = [Read("2026.2")];
 
     /// <summary>The one that is applied where a build names none.</summary>
     public static Ruleset Newest => All[0];
@@ -16,8 +18,16 @@ public static class RulesetLibrary
 
     private static Ruleset Read(string id)
     {
-        RulesetFile file = Embedded.Read($"Rulesets/{id}.json", RulesetsJson.Default.RulesetFile);
-        return new Ruleset(file.Id, file.Published, file.Summary, file.SafetyNotes, file.Figures);
+        RulesetFile file = Embedded.Read($"Rulesets/{id}/ruleset.json", RulesetsJson.Default.RulesetFile);
+        return new Ruleset(file.Id, file.Published, file.Summary, file.SafetyNotes, file.Figures)
+        {
+            FuseFamilies = new FuseFamilies(Table("fuse-families", FusesJson.Default.FuseFamilyRowArray)),
+            Ampacity = new AmpacityTable(Table("ampacity-table", RulesetsJson.Default.AmpacityRowArray)),
+            ShortCircuit = new ShortCircuitConstants(Table("short-circuit", DataJson.Default.NamedFigureArray)),
+            RestVoltages = new RestVoltages(Table("rest-voltages", RulesetsJson.Default.RestVoltageRowArray)),
+        };
+
+        T Table<T>(string name, JsonTypeInfo<T> shape) => Embedded.Read($"Rulesets/{id}/{name}.json", shape);
     }
 }
 

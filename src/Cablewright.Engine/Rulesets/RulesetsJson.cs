@@ -8,4 +8,6 @@ namespace Cablewright.Engine.Rulesets;
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     RespectRequiredConstructorParameters = true)]
 [JsonSerializable(typeof(RulesetFile))]
+[JsonSerializable(typeof(AmpacityRow[]))]
+[JsonSerializable(typeof(RestVoltageRow[]))]
 internal sealed partial class RulesetsJson : JsonSerializerContext;

@@ -29,6 +29,13 @@ internal sealed class SupplySection(FigureReader figures)
 
     public Figure BatteryCapacity { get; } = figures.Take("supply.battery-capacity", "Ah");
 
+    /// <summary>Least internal resistance times capacity, lithium iron phosphate.</summary>
+    public Figure LiFePo4LeastResistanceCapacity { get; } =
+        figures.Take("supply.lifepo4-least-resistance-capacity", "ohm Ah per 12 V nominal");
+
+    /// <summary>Cold-cranking current over capacity, lead-acid.</summary>
+    public Figure CrankingOfCapacity { get; } = figures.Take("supply.cranking-of-capacity", "A/Ah");
+
     public Figure FullOutputVoltage { get; } = figures.Take("supply.full-output-voltage", "V per 12 V nominal");
 
     public Figure ConverterLimit { get; } = figures.Take("supply.converter-limit", "1");

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
@@ -14,7 +15,17 @@ internal abstract class ClearingRule(ViolationKind kind, Severity severity, stri
     /// <summary>How a run violates it; <c>null</c> where it holds.</summary>
     public abstract Violation? Check(FaultFacts facts, Clearing clearing);
 
-    /// <summary>A verdict that hangs on a time-current band that is only recalled is never more than a caution.</summary>
-    protected static Violation AsFarAsKnown(Violation violation, Clearing clearing) =>
-        clearing.Device.Fuse.Family.TimeCurrentBand.IsRead ? violation : violation with { Severity = Severity.Caution };
+    /// <summary>
+    /// A verdict that hangs on a time-current band which is only recalled is a caution, unless the band would have to be off by
+    /// more than it may.
+    /// </summary>
+    /// <param name="violation">The rule, violated at the recalled figure.</param>
+    /// <param name="facts">All about the design.</param>
+    /// <param name="clearing">The clearing.</param>
+    /// <param name="factor">By how much the recalled figure would have to be off for the rule to hold.</param>
+    protected static Violation AsFarAsKnown(Violation violation, FaultFacts facts, Clearing clearing, double factor) =>
+        clearing.Device.Fuse.Band.IsRead
+            || Significant.Exceeds(factor, facts.Build.Ruleset.Fuse.BandUncertainty.Value)
+            ? violation
+            : violation with { Severity = Severity.Caution };
 }

@@ -91,6 +91,7 @@ internal sealed class Clearings
             amps,
             Math.Min(evaluation.Envelope.Celsius[run], described.InsulationCelsius),
             ShortCircuit.LimitFor(described.InsulationCelsius, build.Ruleset),
-            described.AirCelsius);
+            described.AirCelsius,
+            build.Ruleset.ShortCircuit);
     }
 }

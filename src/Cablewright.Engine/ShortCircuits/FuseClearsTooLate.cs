@@ -10,6 +10,6 @@ internal sealed class FuseClearsTooLate() : ClearingRule(
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, Clearing clearing) =>
         clearing is { ClearingSeconds: { } seconds, IsInTime: false }
-            ? AsFarAsKnown(By(clearing.Run, seconds, clearing.WithstandSeconds), clearing)
+            ? AsFarAsKnown(By(clearing.Run, seconds, clearing.WithstandSeconds), facts, clearing, clearing.Strain)
             : null;
 }

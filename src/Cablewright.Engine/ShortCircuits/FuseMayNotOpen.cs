@@ -1,3 +1,4 @@
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Vocabulary;
 
@@ -7,11 +8,17 @@ internal sealed class FuseMayNotOpen() : ClearingRule(
     ViolationKind.FuseMayNotOpen, Severity.Fail, "fuse.may-not-open", rules => rules.Fuse.OpensInTime,
     "The smallest short-circuit current is too small for the fuse to open with certainty.")
 {
+    /// <summary>Below this share of its rating no fuse of any family is certain to open.</summary>
+    private const double NeverCertainBelow = 1.35;
+
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, Clearing clearing)
     {
         if (clearing.ClearingSeconds is not null) return null;
-        double certain = clearing.Device.Fuse.Family.TimeCurrentBand.CertainFrom * clearing.Device.TotalRatingAmps;
-        return AsFarAsKnown(By(clearing.Run, clearing.DeviceAmps, certain), clearing);
+        double certain = clearing.Device.Fuse.Band.CertainFrom * clearing.Device.TotalRatingAmps;
+        double share = clearing.DeviceAmps / clearing.Device.TotalRatingAmps;
+        return AsFarAsKnown(
+            By(clearing.Run, clearing.DeviceAmps, certain), facts, clearing,
+            Significant.Exceeds(NeverCertainBelow, share) ? double.PositiveInfinity : 1);
     }
 }

@@ -9,15 +9,17 @@ namespace Cablewright.Engine.ShortCircuits;
 internal sealed class InterruptingUnknown() : FaultRule(
     ViolationKind.InterruptingUnknown, Severity.Caution, "fuse.interrupting-rating-unknown",
     rules => rules.Fuse.InterruptingRating,
-    "The largest short-circuit current is above what the fuse family is known to interrupt, and the part's "
+    "The fuse family is known to interrupt less than its batteries ask for, and the part's "
     + "own rating is not stated.")
 {
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, RunEnd end, FittedFuse fuse)
     {
-        double fault = facts.LargestAmpsAt(end);
-        return fuse.InterruptingRatingAmps is null && Significant.Exceeds(fault, fuse.InterruptsAmps)
-            ? At(end, fault, fuse.InterruptsAmps)
-            : null;
+        if (fuse.InterruptingRatingAmps is not null) return null;
+        double needed = RequiredInterrupting.Of(facts.Model, end, facts.LargestAmpsAt(end));
+        if (!Significant.Exceeds(needed, fuse.InterruptsAmps)) return null;
+        Violation violation = At(end, needed, fuse.InterruptsAmps);
+        return RequiredInterrupting.IsUsualPlugIn(facts.Model, end, fuse) ? violation with { Severity = Severity.Info }
+            : violation;
     }
 }

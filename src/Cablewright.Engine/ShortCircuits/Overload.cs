@@ -68,8 +68,8 @@ internal sealed class Overload(CompleteBuild build, DesignEvaluation evaluation)
     {
         double amps = ConductorAmps(run, device, share);
         if (amps <= holdingAmps * (1 - Doubt)) return true;
-        return device.Fuse.Family.TimeCurrentBand.SlowestSeconds(share) is { } seconds
-            && new Warming(Conductor(run), amps, build.Runs[run].AirCelsius)
+        return device.Fuse.Band.SlowestSeconds(share) is { } seconds
+            && new Warming(Conductor(run), amps, build.Runs[run].AirCelsius, build.Ruleset.ShortCircuit)
                 .CelsiusWithoutLoss(seconds, evaluation.Envelope.Celsius[run]) <= limitCelsius;
     }
 
@@ -78,9 +78,9 @@ internal sealed class Overload(CompleteBuild build, DesignEvaluation evaluation)
         build.Meter.Count(CostOfWarming);
         double amps = ConductorAmps(run, device, share), air = build.Runs[run].AirCelsius;
         double continuous = HeatBalance.Of(Conductor(run)).TemperatureAt(amps, air);
-        if (device.Fuse.Family.TimeCurrentBand.SlowestSeconds(share) is not { } seconds) return continuous;
+        if (device.Fuse.Band.SlowestSeconds(share) is not { } seconds) return continuous;
         double start = Math.Min(evaluation.Envelope.Celsius[run], continuous);
-        return new Warming(Conductor(run), amps, air).CelsiusAfter(seconds, start, continuous);
+        return new Warming(Conductor(run), amps, air, build.Ruleset.ShortCircuit).CelsiusAfter(seconds, start, continuous);
     }
 
     private double ConductorAmps(int run, ProtectiveDevice device, double share)

@@ -33,7 +33,7 @@ internal static class CandidateList
         ConductorSize? largest = run.Terminals.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
         IEnumerable<int> counts = wish.Count is { } count ? [count] : Enumerable.Range(1, mostParallel);
         return [.. Conductors(Fitting(SizesOf(build, costs), largest), MaterialsOf(wish, build, costs), costs)
-            .SelectMany(conductor => counts.Select(parallel => new ConductorChoice(conductor, parallel)))
+            .SelectMany(conductor => Laid(conductor, counts, run.Terminals))
             .OrderByDescending(choice => choice.OhmsPerMetreAt20)
             .ThenBy(choice => choice.Conductor.Material)
             .ThenBy(choice => choice.Count)];
@@ -64,5 +64,16 @@ internal static class CandidateList
         ConductorSize[] known = [.. sizes.Distinct()];
         ConductorSize[] fitting = [.. known.Where(size => largest is null || size.FitsWhere(largest))];
         return fitting.Length > 0 ? fitting : [known.MinBy(size => size.MetalAreaMm2)!];
+    }
+
+    /// <summary>
+    /// As many in parallel as the terminals take; one, which a finding then names, where they do not take even that.
+    /// </summary>
+    private static ConductorChoice[] Laid(
+        Conductor conductor, IEnumerable<int> counts, IReadOnlyList<TerminalLimit> terminals)
+    {
+        ConductorChoice[] all = [.. counts.Select(parallel => new ConductorChoice(conductor, parallel))];
+        ConductorChoice[] taken = [.. all.Where(choice => terminals.All(terminal => terminal.Takes(choice)))];
+        return taken.Length > 0 ? taken : all[..1];
     }
 }

@@ -9,9 +9,10 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>Which rules a choice has to keep.</summary>
 /// <remarks>
-/// Every rule that would make the build fail, whether it speaks of what is chosen or of what is given; and, though breaking it is
-/// only a caution, that an amplifier's return conducts no worse than its supply, where some candidate for the return does, in
-/// parallel if need be. What is broken in any case is accepted, by rule and place. The drop has its own goal.
+/// Every rule that would make the build fail, and every one about fuse, conductor and load, whether it speaks of what is chosen
+/// or of what is given; and, though breaking it is only a caution, that an amplifier's return conducts no worse than its supply,
+/// where some candidate for the return does, in parallel if need be. What is broken in any case is accepted, by rule and place.
+/// The drop has its own goal.
 /// </remarks>
 internal sealed class ChoiceRules
 {
@@ -54,9 +55,20 @@ internal sealed class ChoiceRules
     public bool IsBroken(Violation violation) => Binds(violation) && !accepted.Contains(Key(violation));
 
     /// <summary>Whether a choice has to keep the rule that a violation is about.</summary>
-    public bool Binds(Violation violation) => violation.Kind is ViolationKind.ReturnBelowSupply
-        ? returnBinds[violation.Index]
-        : violation.Severity is Severity.Fail && violation.Kind is not ViolationKind.DropOverLimit;
+    public bool Binds(Violation violation) =>
+        violation.Kind is ViolationKind.ReturnBelowSupply ? returnBinds[violation.Index] : MustHold(violation);
+
+    /// <summary>
+    /// Whether a choice has to keep a rule wherever it can: what is chosen is never above what its fuse may be, although a given
+    /// conductor may be a little.
+    /// </summary>
+    public static bool MustHold(Violation violation) => violation.Kind switch
+    {
+        ViolationKind.DropOverLimit => false,
+        ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor or ViolationKind.FuseMissingAtReduction
+            or ViolationKind.FuseBelowLoad => true,
+        _ => violation.Severity is Severity.Fail,
+    };
 
     private static (ViolationKind, RunEnd) Key(Violation violation) => (violation.Kind, violation.End);
 

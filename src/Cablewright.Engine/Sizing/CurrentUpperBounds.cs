@@ -89,11 +89,11 @@ internal sealed class CurrentUpperBounds
     {
         if (build.Runs[run].Side is Side.Return || slot.RatingAmps is not null || slot.Refused) return 0;
         if (ReferenceEquals(slot, build.Runs[run].Far) && !slot.MustBeFitted) return 0;
-        double whole = FuseBounds.FamiliesOf(slot)
-            .Max(family => family.DropAtRatingVolts.Value * family.ContinuousUseFactor.Value);
+        FuseFamily[] families = [.. FuseBounds.FamiliesOf(slot, build.Ruleset.FuseFamilies)];
+        double whole = families.Max(family => family.DropAtRatingVolts.Value * family.ContinuousUseFactor.Value);
         if (double.IsInfinity(most[run]) || (build.Runs[run].GivenCount ?? goal.MostParallel) > 1) return FuseMargin * whole;
-        double before = FuseBounds.FamiliesOf(slot).Max(family => Ohms(run, family, least[run]) ?? 0);
-        double after = FuseBounds.FamiliesOf(slot).Min(family => Ohms(run, family, most[run]) ?? double.PositiveInfinity);
+        double before = families.Max(family => Ohms(run, family, least[run]) ?? 0);
+        double after = families.Min(family => Ohms(run, family, most[run]) ?? double.PositiveInfinity);
         return double.IsInfinity(after) ? FuseMargin * whole : most[run] * Math.Max(0, before - after);
     }
 
@@ -103,8 +103,8 @@ internal sealed class CurrentUpperBounds
     private static double Warming(CompleteRun run)
     {
         double coefficient = MaterialProperties.All.Max(metal => metal.TemperatureCoefficientPerKelvin);
-        double rise = Math.Max(0, run.InsulationCelsius + MarginKelvin - run.AirCelsius);
-        return coefficient * rise / (1 + coefficient * (run.AirCelsius - 20));
+        double rise = Math.Max(0, run.InsulationCelsius + MarginKelvin - run.MeanAirCelsius);
+        return coefficient * rise / (1 + coefficient * (run.MeanAirCelsius - 20));
     }
 
     private double Factor(double supply, double[] fuses)

@@ -44,6 +44,8 @@ internal sealed class FuseBounds
         entering = new double[build.Runs.Count];
     }
 
+    private FuseFamilies Families => build.Ruleset.FuseFamilies;
+
     /// <summary>Takes what is proven of each run.</summary>
     /// <param name="amps">Its least currents.</param>
     /// <param name="weakestAmps">The least ampacity of one conductor of it.</param>
@@ -145,7 +147,7 @@ internal sealed class FuseBounds
         int run = end.Run;
         FuseSlot slot = build.SlotAt(end);
         if (slot.RatingAmps is { } given)
-            return Ohms(run, FuseFamily.Of(slot.Family!.Value), given) / (IsPerConductor(slot, choice, chosen: false)
+            return Ohms(run, Families.Of(slot.Family!.Value), given) / (IsPerConductor(slot, choice, chosen: false)
                 ? choice.Count : 1);
         if (!IsCertain(end, choice)) return 0;
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
@@ -161,8 +163,8 @@ internal sealed class FuseBounds
     /// </summary>
     private IEnumerable<FuseFamily> FamiliesFor(int run, FuseSlot slot, (double Continuous, double Most) amps, double each)
     {
-        if (slot.Family is not null) return FamiliesOf(slot);
-        FuseFamily blade = FuseFamily.Of(FuseFamilyName.BladeC), strip = FuseFamily.Of(FuseFamilyName.Anl);
+        if (slot.Family is not null) return FamiliesOf(slot, Families);
+        FuseFamily blade = Families.Of(FuseFamilyName.BladeC), strip = Families.Of(FuseFamilyName.Anl);
         double small = build.Ruleset.Fuse.BladeUpTo.Value;
         if (each < strip.RatingsAmps.Values[0] || CarryingHot(run, blade, amps.Most) <= small) return [blade];
         return CarryingHot(run, blade, amps.Continuous) is { } rating && rating <= small ? [blade, strip] : [strip];
@@ -203,10 +205,10 @@ internal sealed class FuseBounds
     /// <summary>The least rating that the plan may choose for a run of one conductor.</summary>
     private double LeastChosen(int run, FuseSlot slot)
     {
-        FuseFamily strip = FuseFamily.Of(FuseFamilyName.Anl);
+        FuseFamily strip = Families.Of(FuseFamilyName.Anl);
         IEnumerable<FuseFamily> families = slot.Family is null && weakest[run] >= strip.RatingsAmps.Values[0]
             ? FamiliesFor(run, slot, (carried[run].Full, double.PositiveInfinity), weakest[run])
-            : FamiliesOf(slot);
+            : FamiliesOf(slot, Families);
         return families.Min(family =>
         {
             double largest = family.RatingsAmps.Values[^1];
@@ -227,14 +229,14 @@ internal sealed class FuseBounds
     /// <summary>Resistance of a fuse with its terminations.</summary>
     private double Ohms(int run, FuseFamily family, double rating) => family.Ohms(rating) + build.Runs[run].FuseTerminationOhms;
 
-    private static double LeastRating(FuseSlot slot, double amps) =>
-        FamiliesOf(slot).Min(family => family.SmallestCarrying(amps))
-            ?? FamiliesOf(slot).Max(family => family.RatingsAmps.Values[^1]);
+    private double LeastRating(FuseSlot slot, double amps) =>
+        FamiliesOf(slot, Families).Min(family => family.SmallestCarrying(amps))
+            ?? FamiliesOf(slot, Families).Max(family => family.RatingsAmps.Values[^1]);
 
     /// <summary>The families that a fuse which is left open may be of.</summary>
-    public static IEnumerable<FuseFamily> FamiliesOf(FuseSlot slot) => slot.Family is { } stated
-        ? [FuseFamily.Of(stated)]
-        : [FuseFamily.Of(FuseFamilyName.BladeC), FuseFamily.Of(FuseFamilyName.Anl)];
+    public static IEnumerable<FuseFamily> FamiliesOf(FuseSlot slot, FuseFamilies families) => slot.Family is { } stated
+        ? [families.Of(stated)]
+        : [families.Of(FuseFamilyName.BladeC), families.Of(FuseFamilyName.Anl)];
 
     private static bool IsPerConductor(FuseSlot slot, ConductorChoice choice, bool chosen) =>
         choice.Count > 1 && (slot.PerConductor ?? chosen);

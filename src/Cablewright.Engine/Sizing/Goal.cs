@@ -8,6 +8,9 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="MostParallel">How many conductors may lie in parallel where a build does not state it.</param>
 internal sealed record Goal(double[] Volts, int MostParallel)
 {
+    /// <summary>Whether a choice may lose more than the hard limit: where that cannot be helped.</summary>
+    public bool MayExceedLimit { get; init; }
+
     /// <summary>The same limit for every amplifier, in the share that its source's voltage is of the charging voltage.</summary>
     public static Goal Of(double volts, int mostParallel, BuildModel model) => new(
         [.. Enumerable.Range(0, model.Build.Draws.Count).Select(amplifier => volts * model.Circuit.SourceShareOf(amplifier))],

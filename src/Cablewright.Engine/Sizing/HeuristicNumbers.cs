@@ -87,6 +87,7 @@ internal sealed class HeuristicNumbers
         double rise = Math.Max(0, envelope.Celsius[run] - described.AirCelsius);
         double ampacity = task.Model.Ampacities.OfAll(run, choice);
         double ratio = ampacity > 0 ? task.Model.Ampacities.OfAll(run, now) / ampacity : 1;
-        return choice.Conductor.OhmsPerMetre(described.AirCelsius + rise * ratio * ratio) * described.LengthMetres / choice.Count;
+        return choice.Conductor.OhmsPerMetre(described.MeanAirCelsius
+            + rise * ratio * ratio) * described.LengthMetres / choice.Count;
     }
 }

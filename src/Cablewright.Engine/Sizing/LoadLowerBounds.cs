@@ -27,12 +27,13 @@ internal sealed class LoadLowerBounds(BuildModel model, Goal goal)
     }
 
     /// <summary>
-    /// The least current at the lowest supply voltage; 0 for a constant resistance, which draws more with the engine running.
+    /// The least current at the lowest supply voltage; 0 where that does not last, and for a constant
+    /// resistance, which draws more with the engine running.
     /// </summary>
     public double AtLowest(int load, double dropVolts)
     {
         LoadDraw draw = build.Draws[load].Full;
-        return draw.Kind is LoadKind.ConstantResistance
+        return draw.Kind is LoadKind.ConstantResistance || build.Batteries.Count > 1 || !build.LastsAtLowest
             ? 0
             : CircuitSolver.Amps(draw, build.LowestSupplyVolts - Math.Clamp(dropVolts, 0, build.LowestSupplyVolts / 2));
     }

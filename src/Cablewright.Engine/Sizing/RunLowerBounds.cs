@@ -63,7 +63,7 @@ internal sealed class RunLowerBounds(SizingTask task, FuseBounds fuses, ChoiceRu
 
     /// <summary>The least resistance of a run as warm as the air around it.</summary>
     public double ColdOhms(int run, ConductorChoice choice) =>
-        Ohms(run, choice, build.Runs[run].AirCelsius) + fuses.LeastOhms(run, choice, (Amps[run].Continuous, Amps[run].Most));
+        Ohms(run, choice, build.Runs[run].MeanAirCelsius) + fuses.LeastOhms(run, choice, (Amps[run].Continuous, Amps[run].Most));
 
     /// <summary>The least resistance of a run as warm as its least current makes it.</summary>
     public double LeastOhms(int run, ConductorChoice choice, RunAmps amps) =>
@@ -85,7 +85,7 @@ internal sealed class RunLowerBounds(SizingTask task, FuseBounds fuses, ChoiceRu
     {
         task.Count(1);
         CompleteRun described = build.Runs[run];
-        return HeatBalance.Of(choice.Conductor).TemperatureAt(amps / choice.Count / described.Bundling, described.AirCelsius);
+        return HeatBalance.Of(choice.Conductor).TemperatureAt(amps / choice.Count / described.Bundling, described.MeanAirCelsius);
     }
 
     private double Ohms(int run, ConductorChoice choice, double celsius)

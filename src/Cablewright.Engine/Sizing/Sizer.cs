@@ -9,8 +9,9 @@ namespace Cablewright.Engine.Sizing;
 
 /// <summary>Chooses the conductors that a build leaves open, all together.</summary>
 /// <remarks>
-/// <para>The goal for the drop is the design target; where no choice keeps that, the hard limit; then the same with conductors in
-/// parallel; where no choice keeps that either, a little more than the least drop that the strongest candidates leave. Of the
+/// <para>The goal for the drop is the design target; where no choice keeps that, a little more than the least drop that the
+/// strongest candidates leave, so that more power never gets less copper; then the same with conductors in parallel; then the
+/// hard limit; where no choice keeps that either, a little more than the least drop. Of the
 /// choices that keep the first goal that any keeps, and every rule besides, the lightest is taken, whether weight means price or
 /// mass (<see cref="GoalSearch"/>), or the one of fewest sizes (<see cref="FewestSizes"/>).</para>
 /// <para>Conductors in parallel wait until single ones do not do: four thin ones weigh a little less than one of the same metal
@@ -29,12 +30,14 @@ internal sealed class Sizer
     /// </summary>
     private readonly bool boundsHold;
     private readonly bool proves;
+    private readonly DropGoals goals;
     private bool isProven = true;
 
     private Sizer(SizingTask task, bool proves)
     {
         this.task = task;
         build = task.Build;
+        goals = new DropGoals(task);
         boundsHold = build.AlternatorPlace is null && build.Runs.All(run => run.Isolator is null);
         this.proves = proves && (boundsHold || build.Stated.Sizing.Prefer is Prefer.FewestSizes);
     }
@@ -66,23 +69,13 @@ internal sealed class Sizer
 
     private SizedBuild Choose()
     {
-        foreach (Goal goal in Goals())
+        foreach (Goal goal in goals.All)
         {
             if (Reached(goal) is { } sized) return sized;
         }
 
         return ComeNear();
     }
-
-    private IEnumerable<Goal> Goals()
-    {
-        double target = build.Drop.TargetVolts, hard = build.Drop.HardVolts;
-        yield return GoalOf(target, 1);
-        if (hard > target) yield return GoalOf(hard, 1);
-        if (task.Open.Any(run => build.Runs[run].Wish.Count is null)) yield return GoalOf(hard, CandidateList.MostUnlessAsked);
-    }
-
-    private Goal GoalOf(double volts, int mostParallel) => Goal.Of(volts, mostParallel, task.Model);
 
     private SizedBuild? Reached(Goal goal)
     {
@@ -113,21 +106,13 @@ internal sealed class Sizer
     /// </summary>
     private SizedBuild ComeNear()
     {
-        Goal hard = GoalOf(build.Drop.HardVolts, CandidateList.MostUnlessAsked);
+        if (goals.Strongest(CandidateList.MostUnlessAsked) is { } strongest)
+            return Reached(goals.Unavoidable(strongest)) ?? Unproven(strongest);
+        Goal hard = goals.Of(build.Drop.HardVolts, CandidateList.MostUnlessAsked);
         IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(hard.MostParallel);
-        if (task.Evaluate([.. candidates.Select(choices => choices[^1])]) is not { } strongest)
-        {
-            var rules = new ChoiceRules(task);
-            var draft = new ConstructiveHeuristic(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
-            return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Ampacity())));
-        }
-
-        double margin = build.Ruleset.Drop.UnavoidableMargin.Value * build.ChargingVolts;
-        return Reached(hard with
-        {
-            Volts = [.. hard.Volts.Select((volts, amplifier) =>
-                Math.Max(volts, task.Model.Circuit.LostVolts(amplifier, strongest.Envelope) + margin))],
-        }) ?? Unproven(strongest);
+        var rules = new ChoiceRules(task);
+        var draft = new ConstructiveHeuristic(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
+        return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Ampacity())));
     }
 
     private SizedBuild Sketched(Trial sketch) =>

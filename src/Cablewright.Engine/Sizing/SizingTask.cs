@@ -74,9 +74,19 @@ internal sealed class SizingTask
     }
 
     /// <summary>The candidates of each run: the given conductor, or those to choose from, the weakest first.</summary>
-    public IReadOnlyList<ConductorChoice>[] Candidates(int mostParallel) => [.. Build.Runs.Select(run => run.Given is { } given
-        ? [new ConductorChoice(given, run.GivenCount ?? 1)]
-        : CandidateList.For(run, Build.Stated, Costs, mostParallel))];
+    public IReadOnlyList<ConductorChoice>[] Candidates(int mostParallel) =>
+        [.. Build.Runs.Select((run, index) => run.Given is { } given
+            ? [new ConductorChoice(given, run.GivenCount ?? 1)]
+            : ForStrap(index, CandidateList.For(run, Build.Stated, Costs, mostParallel)))];
+
+    /// <summary>Of a strap's candidates those that are large enough for one, where there are any.</summary>
+    private IReadOnlyList<ConductorChoice> ForStrap(int run, IReadOnlyList<ConductorChoice> all)
+    {
+        if (!Model.Circuit.IsStrap(run)) return all;
+        ConductorChoice[] large = [.. all.Where(choice => !Significant.Exceeds(
+            Build.Ruleset.Return.LeastStrap.Value, choice.Conductor.CopperEquivalentMm2 * choice.Count))];
+        return large.Length > 0 ? large : all;
+    }
 
     /// <summary>What a choice for one run weighs; a given conductor weighs nothing.</summary>
     public double WeightOf(int run, ConductorChoice choice)

@@ -29,7 +29,7 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
     {
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
         List<Violation> broken = [.. evaluation.Violations.Where(rules.IsBroken)];
-        if (broken.Count > 0 || !goal.IsKeptBy(evaluation.Envelope, task.Model.Circuit)) return new Tried(evaluation, broken,
+        if (broken.Count > 0 || !IsKept(evaluation)) return new Tried(evaluation, broken,
             false);
         FaultReport faults = FaultRuleBook.Report(task.Model, evaluation);
         broken.AddRange(faults.Violations.Where(rules.IsBroken));
@@ -43,6 +43,13 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
 
         return new Tried(evaluation, broken, true);
     }
+
+    /// <summary>
+    /// Whether the goal is kept, which speaks of the whole loss, and the limit too, which speaks of the conductors alone.
+    /// </summary>
+    private bool IsKept(DesignEvaluation evaluation) => goal.IsKeptBy(evaluation.Envelope, task.Model.Circuit)
+        && (goal.MayExceedLimit
+            || !evaluation.Violations.Any(violation => violation.Kind is ViolationKind.DropOverLimit));
 
     /// <summary>Works a choice out where it is lighter than the best.</summary>
     /// <returns>The weight that a better one must be below.</returns>

@@ -8,6 +8,9 @@ namespace Cablewright.Engine.Supply;
 internal abstract class SupplyRule(ViolationKind kind, Severity severity, string code, FigureOf figure, string meaning)
     : Rule(kind, severity, code, figure, meaning)
 {
+    /// <inheritdoc/>
+    public override Concern Concern => Concern.Supply;
+
     /// <summary>Every way in which a build violates it.</summary>
     public abstract IEnumerable<Violation> Check(SupplyFacts facts);
 }

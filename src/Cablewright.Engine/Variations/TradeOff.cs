@@ -49,7 +49,7 @@ internal static class TradeOff
         DesignEvaluation evaluation = variant.Sized.Evaluation;
         CircuitModel circuit = variant.Evaluator.Model.Circuit;
         double worst = Enumerable.Range(0, build.Draws.Count).Max(amplifier =>
-            circuit.LostVolts(amplifier, evaluation.Envelope) / circuit.SourceVoltsOf(amplifier) * 100);
+            variant.Evaluator.ConductorVolts(amplifier, evaluation) / circuit.SourceVoltsOf(amplifier) * 100);
         return new TradeOffPoint(variant.Sized.Cost, worst, variant);
     }
 }

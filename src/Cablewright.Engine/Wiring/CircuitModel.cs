@@ -121,10 +121,15 @@ internal sealed class CircuitModel
 
     /// <summary>What the loads after the amplifiers draw: the chargers, and an alternator at a place of its own.</summary>
     /// <remarks>
-    /// What that puts in leaves the battery's strap with the difference alone, so the strap is judged without it too.
+    /// What that puts in leaves the battery's strap with the difference alone, so the strap is judged without it too. A charger
+    /// stops before its battery is drawn down.
     /// </remarks>
-    public LoadDraw[] OthersIn(OperatingCase operatingCase) =>
-        operatingCase is OperatingCase.Running or OperatingCase.Recharging ? others : [.. others.Select(WithoutAlternator)];
+    public LoadDraw[] OthersIn(OperatingCase operatingCase) => operatingCase switch
+    {
+        OperatingCase.Running or OperatingCase.Recharging => others,
+        OperatingCase.LowVoltage => [.. others.Select(draw => draw with { Magnitude = 0 })],
+        _ => [.. others.Select(WithoutAlternator)],
+    };
 
     /// <summary>The runs that carry a charger.</summary>
     public IReadOnlyList<int> ChargerRuns { get; }
@@ -172,11 +177,25 @@ internal sealed class CircuitModel
     private IEnumerable<int> BodyNodes => BodyNode >= 0 ? [BodyNode] : [];
 
     /// <summary>The state of each source in a case.</summary>
-    public SourceState[] SourcesIn(OperatingCase operatingCase) => [.. sourceBattery.Select(battery => isAlone[battery]
-        ? new SourceState(build.LowestSupplyVolts, TerminalOhms)
-        : new SourceState(
-            Math.Min(build.Batteries[battery].HalfChargedVolts, build.ChargingVolts - LargestFall),
-            operatingCase is OperatingCase.Recharging ? build.Batteries[battery].RechargingOhms : double.PositiveInfinity))];
+    /// <remarks>
+    /// With the engine off, or the alternator at its limit, every battery gives: each amplifier is fed from the one beside it.
+    /// </remarks>
+    public SourceState[] SourcesIn(OperatingCase operatingCase) =>
+        [.. sourceBattery.Select(battery => SourceIn(operatingCase, battery))];
+
+    private SourceState SourceIn(OperatingCase operatingCase, int battery)
+    {
+        if (isAlone[battery]) return new SourceState(build.LowestSupplyVolts, TerminalOhms);
+        return operatingCase switch
+        {
+            OperatingCase.LowVoltage => new SourceState(build.LowestSupplyVolts - LargestFall, TerminalOhms),
+            OperatingCase.Recharging => new SourceState(HalfCharged(battery), build.Batteries[battery].RechargingOhms),
+            _ => new SourceState(HalfCharged(battery), double.PositiveInfinity),
+        };
+    }
+
+    private double HalfCharged(int battery) =>
+        Math.Min(build.Batteries[battery].HalfChargedVolts, build.ChargingVolts - LargestFall);
 
     /// <summary>The potentials of the fixed-potential nodes in a case.</summary>
     public double[] FixedVoltsIn(OperatingCase operatingCase)
@@ -185,6 +204,11 @@ internal sealed class CircuitModel
         volts[0] = operatingCase is OperatingCase.LowVoltage ? build.LowestSupplyVolts : build.ChargingVolts;
         return volts;
     }
+
+    /// <summary>Whether a run is a battery's own strap to the body.</summary>
+    public bool IsStrap(int run) => build.Runs[run] is { Side: Side.Return } each
+        && ((each.From == PlaceNames.Body && build.Names[each.To].Kind is PlaceKind.Battery)
+            || (each.To == PlaceNames.Body && build.Names[each.From].Kind is PlaceKind.Battery));
 
     /// <summary>Whether the alternator's supply does not reach a battery but through a charger.</summary>
     public bool IsParted(int battery) => !PartsRunning.IsCharged(Batteries[battery].Positive);

@@ -5,7 +5,7 @@ namespace Cablewright.Engine.Wiring;
 /// <summary>The worst of its operating points, run by run and amplifier by amplifier.</summary>
 /// <remarks>
 /// Peak currents, drop and terminal voltage are those with the engine running, since the drop is judged against the charging
-/// voltage. Heat and lasting currents are the worst of all cases, the lowest supply voltage included.
+/// voltage. Heat and continuous currents are the worst of all cases, the lowest supply voltage among them where it lasts.
 /// </remarks>
 internal sealed class OperatingEnvelope
 {
@@ -14,9 +14,10 @@ internal sealed class OperatingEnvelope
 
     private readonly OperatingPoint[] worstPoint;
 
-    public OperatingEnvelope(IReadOnlyList<OperatingPoint> points)
+    public OperatingEnvelope(IReadOnlyList<OperatingPoint> points, bool lastsAtLowest)
     {
         OperatingPoint[] running = [.. points.Where(point => point.Case is not OperatingCase.LowVoltage)];
+        IReadOnlyList<OperatingPoint> lasting = lastsAtLowest ? points : running;
         int runs = points[0].PeakAmps.Length, amplifiers = points[0].LoadVolts.Length;
         PeakAmps = new double[runs];
         Ohms = new double[runs];
@@ -31,7 +32,7 @@ internal sealed class OperatingEnvelope
                 Ohms[run] = point.Ohms[run];
             }
 
-            foreach (OperatingPoint point in points)
+            foreach (OperatingPoint point in lasting)
             {
                 ThermalAmps[run] = Math.Max(ThermalAmps[run], Math.Abs(point.ThermalAmps[run]));
                 Celsius[run] = Math.Max(Celsius[run], point.Celsius[run]);
@@ -48,7 +49,8 @@ internal sealed class OperatingEnvelope
             worstPoint[i] = worst;
             TerminalVolts[i] = Math.Max(0, worst.LoadVolts[i]);
             LoadAmps[i] = worst.LoadAmps[i];
-            foreach (OperatingPoint point in points) ThermalLoadAmps[i] = Math.Max(ThermalLoadAmps[i], point.ThermalLoadAmps[i]);
+            foreach (OperatingPoint point in lasting)
+                ThermalLoadAmps[i] = Math.Max(ThermalLoadAmps[i], point.ThermalLoadAmps[i]);
         }
 
         BodyVolts = running.Max(point => point.BodyVolts);

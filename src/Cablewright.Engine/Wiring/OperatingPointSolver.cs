@@ -44,7 +44,7 @@ internal sealed class OperatingPointSolver
         full = new LoadDraw[circuit.Network.Loads.Count];
         thermal = new LoadDraw[full.Length];
         lastChange = new double[build.Runs.Count];
-        surroundings = [.. build.Runs.Select(run => run.AirCelsius)];
+        surroundings = [.. build.Runs.Select(run => run.MeanAirCelsius)];
         lastCelsius = surroundings;
         fullVolts = new double[circuit.Network.NodeCount];
         thermalVolts = new double[fullVolts.Length];
@@ -77,7 +77,7 @@ internal sealed class OperatingPointSolver
         for (int load = 0; load < full.Length; load++)
             full[load] = new LoadDraw(LoadKind.ConstantCurrent, CircuitSolver.Amps(
                 FullDraw(load, OperatingCase.Running), SourceVoltsOf(load) - (load < lostVolts.Length ? lostVolts[load] : 0)));
-        return new OperatingEnvelope([Find(design, OperatingCase.Running)!]);
+        return new OperatingEnvelope([Find(design, OperatingCase.Running)!], lastsAtLowest: false);
     }
 
     /// <summary>
@@ -96,6 +96,31 @@ internal sealed class OperatingPointSolver
         SolveUnit(-1, silent, falls);
         for (int run = 0; run < amps.Length; run++) amps[run] -= falls[run];
         return amps;
+    }
+
+    /// <summary>
+    /// What an amplifier loses in the conductors of supply and return alone, in volts: fuses, joints, the body and the batteries'
+    /// own straps left out.
+    /// </summary>
+    /// <remarks>
+    /// By Tellegen's theorem the whole loss is the sum over the branches of the voltage on each times the current that an ampere
+    /// drawn by the amplifier alone sends through it; of that sum the conductors' part.
+    /// </remarks>
+    /// <param name="amplifier">The amplifier.</param>
+    /// <param name="design">What the runs are made of.</param>
+    /// <param name="point">The operating point.</param>
+    public double ConductorVolts(int amplifier, Design design, OperatingPoint point)
+    {
+        double[] division = Division(amplifier, point);
+        double volts = 0;
+        for (int run = 0; run < division.Length; run++)
+        {
+            if (circuit.IsStrap(run)) continue;
+            double ohms = point.Ohms[run] - build.Runs[run].SeriesOhms - design.FuseOhms(run);
+            volts += division[run] * point.PeakAmps[run] * ohms;
+        }
+
+        return Math.Max(0, volts);
     }
 
     private void SolveUnit(int amplifier, SourceState[] silent, double[] amps)
@@ -145,10 +170,14 @@ internal sealed class OperatingPointSolver
         lastCelsius = celsius;
         Range amplifiers = ..build.Draws.Count;
         return new OperatingPoint(
-            operatingCase, peak, rms, celsius, branchOhms[..runs], loadVolts[amplifiers], loadAmps[amplifiers],
+            operatingCase, peak, rms, InHottestPart(celsius), branchOhms[..runs], loadVolts[amplifiers], loadAmps[amplifiers],
             [.. loadAmps[amplifiers].Select((amps, load) => amps * ThermalShare(load))],
             bodyVolts);
     }
+
+    /// <summary>A conductor is warmer than its air by nearly the same all along.</summary>
+    private double[] InHottestPart(double[] celsius) =>
+        [.. celsius.Select((each, run) => each + build.Runs[run].AirCelsius - build.Runs[run].MeanAirCelsius)];
 
     private static LoadDraw Scaled(LoadDraw draw, double share) => draw with
     {
@@ -202,7 +231,7 @@ internal sealed class OperatingPointSolver
             CompleteRun described = build.Runs[run];
             double amps = Math.Abs(rms[run]) / choice.Count / described.Bundling;
             double change =
-                HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.AirCelsius, celsius[run]) - celsius[run];
+                HeatBalance.Of(choice.Conductor).TemperatureAt(amps, described.MeanAirCelsius, celsius[run]) - celsius[run];
             largest = Math.Max(largest, Math.Abs(change));
             if (change * lastChange[run] < 0) change /= 2;
             lastChange[run] = change;

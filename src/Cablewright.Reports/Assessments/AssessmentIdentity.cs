@@ -34,7 +34,7 @@ internal static class AssessmentIdentity
     {
         TypeInfoResolver = CanonicalJson.Default.WithAddedModifier(SortMembers),
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        Converters = { new CanonicalNumber(), new CanonicalSize(), new CanonicalWords() },
+        Converters = { new CanonicalNumber(), new CanonicalSize() },
     };
 
     private static void SortMembers(JsonTypeInfo type)
@@ -70,28 +70,8 @@ internal static class AssessmentIdentity
         public override void Write(Utf8JsonWriter writer, ConductorSize value, JsonSerializerOptions options) =>
             writer.WriteStringValue(value.Label);
     }
-
-    /// <summary>
-    /// Ids were made of the members' names before they were made of the words; those that are recorded must stay.
-    /// </summary>
-    private sealed class CanonicalWords : JsonConverterFactory
-    {
-        public override bool CanConvert(Type typeToConvert) => typeToConvert.IsEnum;
-
-        public override JsonConverter CreateConverter(Type typeToConvert, JsonSerializerOptions options) =>
-            (JsonConverter)Activator.CreateInstance(typeof(CanonicalWord<>).MakeGenericType(typeToConvert))!;
-    }
-
-    private sealed class CanonicalWord<T> : JsonConverter<T> where T : struct, Enum
-    {
-        public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            throw new NotSupportedException();
-
-        public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>
-            writer.WriteStringValue(value.ToString());
-    }
 }
 
-[JsonSourceGenerationOptions(UseStringEnumConverter = true, GenerationMode = JsonSourceGenerationMode.Metadata)]
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(AssessmentIdentity.Question))]
 internal sealed partial class CanonicalJson : JsonSerializerContext;

@@ -39,6 +39,12 @@ internal sealed class AssessmentWriter(Variant variant)
         {
             Id = AssessmentIdentity.Of(build.Stated, build.Ruleset),
             Verdict = verdict,
+            Verdicts = new ConcernVerdicts
+            {
+                Safety = VerdictOn(Concern.Safety),
+                Performance = VerdictOn(Concern.Performance),
+                Supply = VerdictOn(Concern.Supply),
+            },
             Summary = Summary.Of(variant, verdict, findings),
             Ruleset = build.Ruleset.Id,
             EngineVersion = Release.EngineVersion,
@@ -53,6 +59,9 @@ internal sealed class AssessmentWriter(Variant variant)
             MaterialCost = MaterialList.CostOf(materials, costs),
             SafetyNotes = build.Ruleset.SafetyNotes,
         };
+
+        Verdict VerdictOn(Concern concern) => Engine.Rules.Verdicts.Of(
+            findings.Where(finding => finding.Concern == concern).Select(finding => finding.Severity));
     }
 
     private AmplifierResult AmplifierOf(int amplifier)
@@ -60,6 +69,7 @@ internal sealed class AssessmentWriter(Variant variant)
         double terminal = evaluation.Envelope.TerminalVolts[amplifier];
         double lost = model.Circuit.LostVolts(amplifier, evaluation.Envelope);
         double amps = evaluation.Envelope.LoadAmps[amplifier];
+        double conductors = Math.Min(lost, variant.Evaluator.ConductorVolts(amplifier, evaluation));
         return new AmplifierResult
         {
             Id = build.Stated.Amplifiers[amplifier].Id,
@@ -68,6 +78,8 @@ internal sealed class AssessmentWriter(Variant variant)
             TerminalVolts = terminal,
             DropVolts = lost,
             DropPercent = lost / model.Circuit.SourceVoltsOf(amplifier) * 100,
+            ConductorDropVolts = conductors,
+            ConductorDropPercent = conductors / model.Circuit.SourceVoltsOf(amplifier) * 100,
             LostInWireWatts = lost * amps,
             OutputShortfallWatts = build.Draws[amplifier].ShortfallWatts(terminal),
         };

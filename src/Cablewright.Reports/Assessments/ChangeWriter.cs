@@ -72,7 +72,7 @@ internal sealed class ChangeWriter(Variant present)
         Remaining = [.. CodesOf(after, Severity.Caution)],
     };
 
-    private static IEnumerable<string> CodesOf(Variant variant, Severity least) =>
-        variant.Violations.Where(violation => violation.Severity >= least).OrderByDescending(violation => violation.Severity)
-            .ThenBy(violation => violation.Kind).Select(violation => RuleBook.Of(violation.Kind).Finding.Code).Distinct();
+    private static IEnumerable<string> CodesOf(Variant variant, Severity least) => variant.Ranked
+        .Where(violation => violation.Severity >= least)
+        .Select(violation => RuleBook.Of(violation.Kind).Finding.Code).Distinct();
 }

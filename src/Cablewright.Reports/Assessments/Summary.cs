@@ -1,8 +1,11 @@
+using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
-using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Text;
 using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
@@ -13,7 +16,7 @@ namespace Cablewright.Reports.Assessments;
 internal static class Summary
 {
     public static string Of(Variant variant, Verdict verdict, IReadOnlyList<Finding> findings) =>
-        $"{Opening(verdict, findings)} {Numbers(variant)}{Reason(verdict, findings)}";
+        $"{Opening(verdict, findings)} {Numbers(variant)}{Reason(verdict, findings)}{FusesToFit(variant)}";
 
     private static string Opening(Verdict verdict, IReadOnlyList<Finding> findings)
     {
@@ -23,7 +26,7 @@ internal static class Summary
         {
             Verdict.Fail => $"Do not build it like this: {Counted(fails, "rule does", "rules do")} not hold.",
             Verdict.Caution => $"It can be built once {Counted(cautions, "point is", "points are")} settled.",
-            _ => "Every rule holds.",
+            _ => "It can be built like this.",
         };
     }
 
@@ -47,4 +50,21 @@ internal static class Summary
 
     private static string Reason(Verdict verdict, IReadOnlyList<Finding> findings) =>
         verdict is Verdict.Pass ? "" : $" First: {findings[0].Message}";
+
+    /// <summary>A fuse that was left open is part of the answer, and what must never be left out.</summary>
+    private static string FusesToFit(Variant variant)
+    {
+        string[] fuses = [.. variant.Violations.Where(violation => violation.Kind is ViolationKind.FuseChosen)
+            .Select(violation => Named(variant, violation.End))];
+        return fuses.Length == 0 ? "" : $" FIT {(fuses.Length == 1 ? "A FUSE" : "FUSES")}: {string.Join("; ", fuses)}.";
+    }
+
+    private static string Named(Variant variant, RunEnd end)
+    {
+        FittedFuse fuse = variant.Sized.Evaluation.Design.FuseAt(end)!;
+        int count = fuse.PerConductor ? variant.Sized.Evaluation.Design.Conductors[end.Run].Count : 1;
+        string each = count > 1 ? $"{count} x " : "";
+        return $"{each}{Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) in run \"{variant.Build.Runs[end.Run].Id}\" at "
+            + $"\"{variant.Build.PlaceAt(end)}\"";
+    }
 }

@@ -37,26 +37,53 @@ internal sealed class DropWording(Variant variant)
     {
         int amplifier = violation.Index;
         double source = model.Circuit.SourceVoltsOf(amplifier);
-        double terminal = evaluation.Envelope.TerminalVolts[amplifier];
-        string id = build.Stated.Amplifiers[amplifier].Id;
-        string word = violation.Severity is Severity.Fail ? "limit" : "target";
+        double terminal = evaluation.Envelope.TerminalVolts[amplifier], whole = Math.Max(0, source - terminal);
+        string word = violation.Kind switch
+        {
+            ViolationKind.DropOverLimit => "above the limit",
+            ViolationKind.DropHigh => "more than the usual",
+            _ => "above the design target",
+        };
         Part[] parts = Parts(amplifier);
         return new Wording(
             $"/amplifiers/{amplifier}",
-            $"Amplifier \"{id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}: "
-            + $"{Phrase.Volts(violation.Measured)} ({Phrase.Percent(violation.Measured / source)}) is lost on the way there and "
-            + $"back{Circumstance(amplifier)}, above the {word} of {Phrase.Volts(violation.Limit)} "
-            + $"({Phrase.Percent(violation.Limit / source)}).",
+            $"The conductors to amplifier \"{build.Stated.Amplifiers[amplifier].Id}\" and back lose "
+            + $"{Phrase.Volts(violation.Measured)} of {Phrase.Volts(source)} ({Phrase.Percent(violation.Measured / source)})"
+            + $"{Circumstance(amplifier)}, {word} of {Phrase.Percent(violation.Limit / source)}; it gets "
+            + $"{Phrase.Volts(terminal)}{Effect(source, terminal)}.",
             (violation.Severity is Severity.Fail
                 ? "the changes worked out with this answer"
                 : "a larger conductor or a shorter way")
             + $"; most is lost in run \"{build.Runs[parts[0].Run].Id}\" "
             + $"({Phrase.Volts(parts[0].Volts)})",
-            $"drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(violation.Measured)}; of it "
-            + string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * violation.Measured).Take(MostNamed).Select(Text))
-            + Rest(violation.Measured - parts.Sum(part => part.Volts), violation.Measured),
+            $"whole drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(whole)}; of it "
+            + string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * whole).Take(MostNamed).Select(Text))
+            + Rest(whole - parts.Sum(part => part.Volts), whole)
+            + $"; fuses, joints, body and straps left out: {Phrase.Volts(violation.Measured)}",
             "V");
     }
+
+    public Wording OutsideRange(Violation violation)
+    {
+        string id = build.Stated.Amplifiers[violation.Index].Id;
+        bool isHigh = violation.Measured > violation.Limit;
+        return new Wording(
+            $"/amplifiers/{violation.Index}",
+            isHigh
+                ? $"Amplifier \"{id}\" would be fed {Phrase.Volts(violation.Measured)}, and it is made for at most "
+                    + $"{Phrase.Volts(violation.Limit)}: it may burn."
+                : $"Amplifier \"{id}\" gets {Phrase.Volts(violation.Measured)} at full output, and it works from "
+                    + $"{Phrase.Volts(violation.Limit)} up: it switches off.",
+            isHigh
+                ? "an amplifier made for this voltage, or a converter before it; state its supply range if it is wider"
+                : "a larger conductor or a shorter way",
+            $"{Phrase.Volts(violation.Measured)} {(isHigh ? ">" : "<")} {Phrase.Volts(violation.Limit)}",
+            "V");
+    }
+
+    /// <summary>What an amplifier of a given resistance loses of its output; one that holds its output loses none.</summary>
+    private static string Effect(double source, double terminal) => terminal <= 0 ? ""
+        : $", up to {Phrase.Number(20 * Math.Log10(source / terminal))} dB less than at the battery";
 
     public Wording Return(Violation violation)
     {

@@ -34,18 +34,20 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
     }
 
     /// <summary>The families that are known to interrupt a current.</summary>
-    public static string FamilyThatInterrupts(double amps)
+    public string FamilyThatInterrupts(double amps)
     {
         string[] able =
-            [.. FuseFamily.All.Where(family => family.InterruptingRatingAmps.Value >= amps).Select(family => family.Name.Word())];
+            [.. build.Ruleset.FuseFamilies.All.Where(family => family.InterruptingRatingAmps.Value >= amps)
+                .Select(family => family.Name.Word())];
         return able.Length == 0
             ? "a fuse made for such currents"
             : $"a fuse of the family {string.Join(" or ", able)}, or another part rated for it";
     }
 
-    private static string? FuseThatOpens(FuseFamily present, double load, double amps, double withstandSeconds)
+    private string? FuseThatOpens(FuseFamily present, double load, double amps, double withstandSeconds)
     {
-        foreach (FuseFamily family in FuseFamily.All.Where(family => family.TimeCurrentBand.IsRead).Prepend(present))
+        foreach (FuseFamily family in build.Ruleset.FuseFamilies.All
+            .Where(family => family.TimeCurrentBand.IsRead).Prepend(present))
         {
             if (family.SmallestCarrying(load) is { } rating
                 && family.TimeCurrentBand.SlowestSeconds(amps / rating) is { } seconds
@@ -66,6 +68,6 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
             .Select(size => Conductor.Of(size, choice.Conductor.Material))
             .FirstOrDefault(conductor => seconds <= ShortCircuit.WithstandSeconds(
                 conductor, clearing.ConductorAmps, Math.Min(evaluation.Envelope.Celsius[clearing.Run], run.InsulationCelsius),
-                limit, run.AirCelsius));
+                limit, run.AirCelsius, build.Ruleset.ShortCircuit));
     }
 }

@@ -5,12 +5,14 @@ using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Text;
+using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;
 
 /// <summary>Words for what short circuits and overloads would do.</summary>
-internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluation, FaultReport report, FaultRemedies remedies)
+internal sealed class FaultWording(
+    CompleteBuild build, SupplyTopology topology, DesignEvaluation evaluation, FaultReport report, FaultRemedies remedies)
 {
     public Wording MayNotOpen(Violation violation)
     {
@@ -26,7 +28,7 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
             + $"{Phrase.Amps(violation.Measured)} = "
             + $"{Phrase.Percent(violation.Measured / clearing.Device.TotalRatingAmps)} of "
             + $"{Phrase.Amps(clearing.Device.TotalRatingAmps)}; certain from "
-            + $"{Phrase.Percent(clearing.Device.Fuse.Family.TimeCurrentBand.CertainFrom)} ({Band(clearing)})",
+            + $"{Phrase.Percent(clearing.Device.Fuse.Band.CertainFrom)} ({Band(clearing)})",
             "A");
     }
 
@@ -58,7 +60,7 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
             + "is "
             + $"only recalled: within {Seconds(clearing.ClearingSeconds ?? 0)} against {Seconds(clearing.WithstandSeconds)}.",
             "compare with the part's own time-current curve",
-            $"{fuse.Family.TimeCurrentBand.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end "
+            $"{fuse.Band.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end "
             + "of "
             + $"run \"{Id(clearing.Run)}\"");
     }
@@ -68,16 +70,22 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
         FittedFuse fuse = Fuse(violation);
         bool stated = fuse.InterruptingRatingAmps is not null;
         string what = stated
-            ? $"is rated to interrupt {Phrase.Amps(violation.Limit)}: it may burst instead of opening"
-            : $"has no interrupting rating stated; its family is known for {Phrase.Amps(violation.Limit)}";
+            ? $"the fuse is rated for {Phrase.Amps(violation.Limit)}"
+            : $"its family is known for {Phrase.Amps(violation.Limit)}";
+        string end = violation.Severity is Severity.Info
+            ? "vehicle makers fit plug-in fuses there all the same"
+            : "it may burst instead of opening";
+        double bolted = report.LargestAmps.GetValueOrDefault(topology.NodeAt(violation.End), violation.Measured);
         return new Wording(
             Slot(violation).Pointer,
-            $"A short circuit behind the fuse of run \"{Id(violation.Index)}\" can reach {Phrase.Amps(violation.Measured)}, "
-            + $"and the fuse {what}.",
+            $"The fuse of run \"{Id(violation.Index)}\" should interrupt {Phrase.Amps(
+                violation.Measured)} at these batteries, and "
+            + $"{what}: {end}.",
             (stated ? "" : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
-                + FaultRemedies.FamilyThatInterrupts(violation.Measured),
-            "every battery full and at its least resistance, alternator besides, cold conductors: "
-            + $"{Phrase.Amps(violation.Measured)}; {fuse.Family.InterruptingRatingAmps.Source}",
+                + remedies.FamilyThatInterrupts(violation.Measured),
+            $"{Phrase.Amps(violation.Measured)} by the batteries' cold-cranking current (ABYC E-11), by the computed current for "
+            + $"lithium; bolted at the fuse, every battery full: {Phrase.Amps(bolted)}; "
+            + fuse.Family.InterruptingRatingAmps.Source,
             "A");
     }
 
@@ -97,7 +105,7 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
             + $"its insulation bears {build.Phrase.Temperature(violation.Limit)} for a few hours.{range}",
             "a smaller fuse that still carries the load, or a larger conductor",
             $"heated at {Phrase.Amps(share * clearing.Device.TotalRatingAmps)} for "
-            + (clearing.Device.Fuse.Family.TimeCurrentBand.SlowestSeconds(share) is { } seconds
+            + (clearing.Device.Fuse.Band.SlowestSeconds(share) is { } seconds
                 ? Seconds(seconds)
                 : "ever, since opening is not certain")
             + $" ({Band(clearing)})",
@@ -126,9 +134,9 @@ internal sealed class FaultWording(CompleteBuild build, DesignEvaluation evaluat
         : value < 600 ? Phrase.Number(value) + " s" : Phrase.Number(value / 60) + " min";
 
     private static string Band(Clearing clearing) =>
-        clearing.Device.Fuse.Family.TimeCurrentBand is { IsRead: false } recalled
+        clearing.Device.Fuse.Band is { IsRead: false } recalled
             ? recalled.Source + ", from memory"
-            : clearing.Device.Fuse.Family.TimeCurrentBand.Source;
+            : clearing.Device.Fuse.Band.Source;
 
     private string Name(ProtectiveDevice device) =>
         $"{Phrase.Amps(device.Fuse.RatingAmps)} {device.Fuse.Family.Name.Word()} fuse of run \"{Id(device.Run)}\"";

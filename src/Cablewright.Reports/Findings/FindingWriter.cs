@@ -33,7 +33,7 @@ internal sealed class FindingWriter
         supply = new SupplyWording(build, variant.Supply);
         battery = new BatteryWording(build, variant.Supply);
         isolator = new IsolatorWording(build, evaluation, remedies);
-        fault = new FaultWording(build, evaluation, variant.Sized.Faults, new FaultRemedies(build, evaluation));
+        fault = new FaultWording(build, topology, evaluation, variant.Sized.Faults, new FaultRemedies(build, evaluation));
     }
 
     /// <summary>
@@ -50,6 +50,7 @@ internal sealed class FindingWriter
         {
             Code = RuleBook.Of(violation.Kind).Finding.Code,
             Severity = violation.Severity,
+            Concern = RuleBook.Of(violation.Kind).Concern,
             Pointer = wording.Pointer,
             Message = wording.Message,
             Measured = wording.Unit is null ? null : violation.Measured,
@@ -70,8 +71,12 @@ internal sealed class FindingWriter
     private Wording WordingOf(Violation violation) => violation.Kind switch
     {
         ViolationKind.VoltageCollapse => DropWording.Collapse(violation),
-        ViolationKind.DropOverLimit or ViolationKind.DropOverTarget => drop.Over(violation),
+        ViolationKind.DropOverLimit or ViolationKind.DropHigh or ViolationKind.DropOverTarget => drop.Over(violation),
         ViolationKind.ReturnBelowSupply => drop.Return(violation),
+        ViolationKind.OutsideSupplyRange => drop.OutsideRange(violation),
+        ViolationKind.StrapTooSmall => heat.Strap(violation),
+        ViolationKind.CopperClad => heat.CopperClad(violation),
+        ViolationKind.FuseOpensOnNote => fuse.OpensOnNote(violation),
         ViolationKind.OverAmpacity => heat.OverAmpacity(violation),
         ViolationKind.SurroundingsTooHot => heat.TooHot(violation),
         ViolationKind.TerminalTooSmall => heat.Terminal(violation),

@@ -96,12 +96,11 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         return new Wording(
             Slot(violation).Pointer + "/rating",
             $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(violation.Limit)} for long, "
-            + $"and the run's lasting load is {Phrase.Amps(violation.Measured)}{Circumstance()}: it will open.",
+            + $"and the run's continuous current is {Phrase.Amps(violation.Measured)}{Circumstance()}: it "
+            + (violation.Severity is Severity.Fail ? "will open." : "runs hot and ages."),
             remedies.FuseFor(violation.End),
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) "
-            + $"= {Phrase.Amps(violation.Limit)} < {Phrase.Amps(violation.Measured)}, at the worst of the charging and the "
-            + "lowest "
-            + "supply voltage",
+            + $"= {Phrase.Amps(violation.Limit)} < {Phrase.Amps(violation.Measured)}",
             "A");
     }
 
@@ -116,9 +115,26 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             + $"{Circumstance()}: it may open when the air around it is that hot.",
             "the fuse in a cooler place, a larger conductor with a larger fuse, or less power",
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(fuse.Family.ContinuousUseFactor.Value)} (lasting use) x "
-            + $"{Phrase.Number(fuse.HotShare)} (at {Phrase.Number(run.AirCelsius)} C) = {Phrase.Amps(violation.Limit)} < "
+            + $"{Phrase.Number(fuse.HotShare)} (of that, at {Phrase.Number(run.AirCelsius)} C) = {Phrase.Amps(
+                violation.Limit)} < "
             + $"{Phrase.Amps(violation.Measured)}",
             "A");
+    }
+
+    public Wording OpensOnNote(Violation violation)
+    {
+        FittedFuse fuse = Fuse(violation);
+        double peak = evaluation.Envelope.PeakAmps[violation.Index];
+        return new Wording(
+            Slot(violation).Pointer + "/rating",
+            $"At full output run \"{build.Runs[violation.Index].Id}\" carries {Phrase.Amps(peak)}, and its "
+            + $"{Phrase.Amps(fuse.RatingAmps)} fuse may open after {Phrase.Number(violation.Measured)} s, before a bass note has "
+            + "ended.",
+            remedies.FuseFor(violation.End),
+            $"{Phrase.Percent(peak / fuse.TotalRatingAmps(Conductor(violation.Index).Count))} of its rating: fast edge "
+            + $"{Phrase.Number(violation.Measured)} s < {Phrase.Number(violation.Limit)} s "
+            + $"({fuse.Band.Source})",
+            "s");
     }
 
     public Wording NotStandard(Violation violation)
@@ -188,10 +204,9 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
 
     private string Circumstance()
     {
-        bool tone = build.Stated.Amplifiers.Any(
+        bool music = build.Stated.Amplifiers.Any(
             amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null);
-        string voltage = $"at the lowest supply voltage, {Phrase.Volts(build.LowestSupplyVolts)}";
-        return tone ? $" ({voltage}, with a full test tone wherever the programme is not stated)" : $" ({voltage})";
+        return music ? " (on dense music wherever the programme is not stated)" : "";
     }
 
     private double MostDistance => build.Ruleset.Fuse.MaxDistance.Value;

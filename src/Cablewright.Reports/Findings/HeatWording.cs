@@ -6,6 +6,7 @@ using Cablewright.Engine.Heat;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Text;
 using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;
 
@@ -39,19 +40,22 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
             + $"{build.Phrase.Temperature(violation.Limit)}: it may carry nothing there.",
             "cable with a higher insulation rating, or a cooler route",
             $"surroundings {Phrase.Number(violation.Measured)} C against insulation {Phrase.Number(violation.Limit)} C, "
-            + $"table column {AmpacityTable.ColumnFor(violation.Limit)} C",
+            + $"table column {build.Ruleset.Ampacity.ColumnFor(violation.Limit)} C",
             "C");
     }
 
     public Wording Terminal(Violation violation)
     {
         CompleteRun run = build.Runs[violation.Index];
-        ConductorSize size = evaluation.Design.Conductors[violation.Index].Conductor.Size;
-        TerminalLimit terminal = run.Terminals.First(limit => !size.FitsWhere(limit.Largest));
+        ConductorChoice choice = evaluation.Design.Conductors[violation.Index];
+        TerminalLimit terminal = run.Terminals.First(limit => !limit.Takes(choice));
+        bool several = terminal.Count is > 1 and < int.MaxValue;
         return new Wording(
             terminal.Pointer,
-            $"Run \"{run.Id}\" is {size}, and a terminal that it ends in accepts at most {terminal.Largest}.",
-            "a part that accepts the conductor, or a short piece that fits with a fuse of its own",
+            $"Run \"{run.Id}\" is {choice}, and where it ends "
+            + (several ? $"{terminal.Count} terminals accept" : "the terminal accepts")
+            + $" at most {terminal.Largest}{(several ? " each" : "")}.",
+            "a distribution block or a reducer before it, or a part that accepts the conductor; a shorter way needs less",
             $"{Phrase.Number(violation.Measured)} mm2 against {Phrase.Number(violation.Limit)} mm2",
             "mm2");
     }
@@ -60,15 +64,35 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
     {
         CompleteRun run = build.Runs[index];
         AmpacityFigures figures = model.Ampacities.Of(index, choice.Conductor);
-        int column = AmpacityTable.ColumnFor(run.InsulationCelsius);
+        int column = build.Ruleset.Ampacity.ColumnFor(run.InsulationCelsius);
         string parallel = choice.Count > 1 ? $" x {choice.Count} in parallel" : "";
         string bundle = run.Bundling < 1 ? $" x {Phrase.Number(run.Bundling)} in a bundle" : "";
         double air = build.Ruleset.Heat.TableSurroundings.Value;
         string basis = figures.TableAmps is not null
-            ? $"{AmpacityTable.Source}, {column} C, at {Phrase.Number(air)} C x sqrt(({column} - "
+            ? $"{build.Ruleset.Ampacity.Source}, {column} C, at {Phrase.Number(air)} C x sqrt(({column} - "
                 + $"{Phrase.Number(Math.Max(air, run.AirCelsius))}) / ({column} - {Phrase.Number(air)})){bundle}"
-            : $"heat balance scaled to the nearest point of {AmpacityTable.Source}, {column} C{bundle}";
+            : $"heat balance scaled to the nearest point of {build.Ruleset.Ampacity.Source}, {column} C{bundle}";
         return $"ampacity = {Phrase.Amps(figures.LimitAmps)} each ({basis}){parallel}; "
             + $"by the heat balance alone {Phrase.Amps(figures.HeatBalanceAmps)} each";
     }
+
+    public Wording Strap(Violation violation) => new(
+        build.Runs[violation.Index].Pointer + "/conductor",
+        $"The strap \"{build.Runs[violation.Index]
+            .Id}\" from the battery to the body has {Phrase.Number(violation.Measured)} mm2 "
+        + "of copper: it carries the starter's current and every short circuit of the vehicle, and wants "
+        + $"{Phrase.Number(violation.Limit)} mm2 or more.",
+        "the vehicle's own strap, or one at least as large as the largest feed",
+        $"{Phrase.Number(violation.Measured)} mm2 < {Phrase.Number(violation.Limit)} mm2",
+        "mm2");
+
+    public Wording CopperClad(Violation violation) => new(
+        build.Runs[violation.Index].Pointer + "/conductor",
+        $"Run \"{build.Runs[violation.Index].Id}\" is copper-clad aluminium: it conducts about two thirds of copper of its size, "
+        + "which is counted here, and its ends loosen and corrode if they are not crimped well. It has no place in a boat.",
+        "copper; or crimped and sealed ends, looked at again after a while",
+        $"conductivity of copper-clad aluminium over copper = {Phrase.Percent(Clad)}");
+
+    private static double Clad => MaterialProperties.Of(Material.Copper).ResistivityOhmMm2PerMetre
+        / MaterialProperties.Of(Material.CopperCladAluminium).ResistivityOhmMm2PerMetre;
 }

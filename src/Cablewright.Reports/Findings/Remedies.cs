@@ -27,7 +27,8 @@ internal sealed class Remedies(Variant variant)
     {
         double load = evaluation.Envelope.ThermalAmps[run];
         if (build.Runs[run].Side is Side.Return) return ConductorThatCarries(run, load);
-        FuseFamily family = (evaluation.Design.Near[run] ?? evaluation.Design.Far[run])?.Family ?? FuseFamily.UsualFor(load);
+        FuseFamily family = (evaluation.Design.Near[run] ?? evaluation.Design.Far[run])?.Family
+            ?? build.Ruleset.FuseFamilies.UsualFor(load);
         return family.SmallestCarrying(load) is { } rating
             ? $"{ConductorThatCarries(run, rating)}, behind a fuse of {Phrase.Amps(rating)} ({family.Name.Word()})"
             : ConductorThatCarries(run, load);
@@ -55,7 +56,7 @@ internal sealed class Remedies(Variant variant)
             evaluation.Envelope.ThermalAmps[run]
                 / (present is { PerConductor: true } ? evaluation.Design.Conductors[run].Count : 1);
         double ampacity = model.Ampacities.Of(run, evaluation.Design.Conductors[run].Conductor).LimitAmps;
-        FuseFamily family = present?.Family ?? FuseFamily.UsualFor(load);
+        FuseFamily family = present?.Family ?? build.Ruleset.FuseFamilies.UsualFor(load);
         double[] fitting =
         [
             .. family.RatingsAmps.Values.Where(rating =>

@@ -8,7 +8,9 @@ using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Service.Answers;
 
-/// <summary>Numbers that were computed are written with six significant digits; those that were stated stay as they are.</summary>
+/// <summary>
+/// Numbers that were computed are written with six significant digits; those that were stated stay as they are.
+/// </summary>
 internal static class ShownNumbers
 {
     private static readonly string?[] Computed =

@@ -29,6 +29,8 @@ internal static class BuildMapping
         Id = amplifier.Id,
         RatedOutputWatts = Stated<Amplifier>.Value(amplifier.RatedOutput, nameof(amplifier.RatedOutput)),
         RatedInputAmps = Stated<Amplifier>.Value(amplifier.RatedInputCurrent, nameof(amplifier.RatedInputCurrent)),
+        LowestSupplyVolts = Stated<SupplyRange>.Value(amplifier.SupplyRange?.Lowest, nameof(SupplyRange.Lowest)),
+        HighestSupplyVolts = Stated<SupplyRange>.Value(amplifier.SupplyRange?.Highest, nameof(SupplyRange.Highest)),
         OnBoardFuseAmps = Stated<Amplifier>.Value(amplifier.Fuse, nameof(amplifier.Fuse)),
         Class = amplifier.AmplifierClass,
         Efficiency = Stated<Amplifier>.Value(amplifier.Efficiency, nameof(amplifier.Efficiency)),
@@ -36,6 +38,7 @@ internal static class BuildMapping
         Programme = amplifier.Programme,
         CrestFactorDecibels = Stated<Amplifier>.Value(amplifier.CrestFactor, nameof(amplifier.CrestFactor)),
         LargestConductor = StatedSize.Of(amplifier.LargestConductor),
+        Terminals = amplifier.Terminals,
     };
 
     private static Engine.Builds.Junction JunctionOf(Junction junction) =>

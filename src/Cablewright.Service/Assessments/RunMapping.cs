@@ -17,6 +17,7 @@ internal static class RunMapping
         Conductor = run.Conductor is null ? new Engine.Builds.ConductorWish() : ConductorOf(run.Conductor),
         Fuse = run.Fuse is null ? null : FuseOf(run.Fuse),
         FarFuse = run.FarFuse is null ? null : FuseOf(run.FarFuse),
+        EngineBayMetres = Stated<Run>.Value(run.EngineBayLength, nameof(run.EngineBayLength)),
         JointOhms = Stated<Run>.Value(run.JointResistance, nameof(run.JointResistance)),
         Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator),
     };
@@ -39,7 +40,13 @@ internal static class RunMapping
         InterruptingRatingAmps = Stated<Fuse>.Value(fuse.InterruptingRating, nameof(fuse.InterruptingRating)),
         PerConductor = fuse.PerConductor,
         LargestConductor = StatedSize.Of(fuse.LargestConductor),
+        OpeningTimes = [.. (fuse.OpeningTimes ?? []).Select(OpeningOf)],
     };
+
+    private static Engine.Builds.OpeningTime OpeningOf(OpeningTime point) => new(
+        Stated<OpeningTime>.Read(point.ShareOfRating, nameof(point.ShareOfRating)).Value,
+        Stated<OpeningTime>.Read(point.Fastest, nameof(point.Fastest)).Value,
+        Stated<OpeningTime>.Value(point.Slowest, nameof(point.Slowest)));
 
     private static Engine.Builds.Isolator IsolatorOf(Isolator isolator) => new()
     {

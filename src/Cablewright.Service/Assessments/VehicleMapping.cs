@@ -18,21 +18,26 @@ internal static class VehicleMapping
         BodyReturnOhms = Stated<Body>.Value(vehicle.Body?.ReturnResistance, nameof(Body.ReturnResistance)),
     };
 
-    private static Engine.Builds.Alternator AlternatorOf(Alternator alternator) => new()
+    /// <summary>Several side by side count as one that gives as much as all.</summary>
+    private static Engine.Builds.Alternator AlternatorOf(Alternator alternator)
     {
-        RatedAmps = Stated<Alternator>.Value(alternator.RatedCurrent, nameof(alternator.RatedCurrent)),
-        IdleAmps = Stated<Alternator>.Value(alternator.IdleCurrent, nameof(alternator.IdleCurrent)),
-        HotFactor = Stated<Alternator>.Value(alternator.HotFactor, nameof(alternator.HotFactor)),
-        LowSpeedAmps = Stated<Alternator>.Value(alternator.LowSpeedCurrent, nameof(alternator.LowSpeedCurrent)),
-        OutputPoints = [.. (alternator.OutputPoints ?? []).Select(PointOf)],
-        PulleyRatio = alternator.PulleyRatio,
-        IdleRpm = Stated<Alternator>.Value(alternator.IdleSpeed, nameof(alternator.IdleSpeed)),
-        At = alternator.At,
-    };
+        int count = alternator.Count ?? 1;
+        return new Engine.Builds.Alternator
+        {
+            RatedAmps = Stated<Alternator>.Value(alternator.RatedCurrent, nameof(alternator.RatedCurrent)) * count,
+            IdleAmps = Stated<Alternator>.Value(alternator.IdleCurrent, nameof(alternator.IdleCurrent)) * count,
+            HotFactor = Stated<Alternator>.Value(alternator.HotFactor, nameof(alternator.HotFactor)),
+            LowSpeedAmps = Stated<Alternator>.Value(alternator.LowSpeedCurrent, nameof(alternator.LowSpeedCurrent)) * count,
+            OutputPoints = [.. (alternator.OutputPoints ?? []).Select(point => PointOf(point, count))],
+            PulleyRatio = alternator.PulleyRatio,
+            IdleRpm = Stated<Alternator>.Value(alternator.IdleSpeed, nameof(alternator.IdleSpeed)),
+            At = alternator.At,
+        };
+    }
 
-    private static Engine.Builds.OutputPoint PointOf(OutputPoint point) => new(
+    private static Engine.Builds.OutputPoint PointOf(OutputPoint point, int count) => new(
         Stated<OutputPoint>.Read(point.Speed, nameof(point.Speed)).Value,
-        Stated<OutputPoint>.Read(point.Current, nameof(point.Current)).Value);
+        Stated<OutputPoint>.Read(point.Current, nameof(point.Current)).Value * count);
 
     private static Engine.Builds.Converter ConverterOf(Converter converter) => new()
     {

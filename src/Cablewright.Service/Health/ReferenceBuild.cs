@@ -56,7 +56,7 @@ internal static class ReferenceBuild
 
     private static bool Check()
     {
-        Assessment answer = Assessor.Assess(Stated, RulesetLibrary.Find("2026.1")!);
+        Assessment answer = Assessor.Assess(Stated, RulesetLibrary.Find("2026.2")!);
         AmplifierResult amplifier = answer.Amplifiers[0];
         return answer.Verdict != Verdict.Fail
             && IsNear(amplifier.TerminalVolts, TerminalVolts)

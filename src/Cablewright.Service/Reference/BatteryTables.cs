@@ -1,5 +1,5 @@
 using Cablewright.Contract.Reference;
-using Cablewright.Engine.Sources;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Vocabulary;
 
@@ -13,7 +13,7 @@ internal static class BatteryTables
     /// <summary>Answers with the batteries' figures.</summary>
     public static IResult Answer() => Table.Answer();
 
-    internal static BatteryReference Read() => new() { RestVoltages = [.. RestVoltage.All.Select(Row)] };
+    internal static BatteryReference Read() => new() { RestVoltages = [.. RulesetLibrary.Newest.RestVoltages.All.Select(Row)] };
 
     private static RestVoltageEntry Row(RestVoltageRow row) => new()
     {

@@ -2,6 +2,7 @@ using Cablewright.Contract.Reference;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Reference;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 
 namespace Cablewright.Service.Reference;
@@ -18,7 +19,7 @@ internal static class ConductorTables
     {
         Sizes = [.. ConductorSize.All.Select(Size)],
         Materials = [.. MaterialProperties.All.Select(Metal)],
-        Ampacity = [.. ReferenceTables.Ampacity.Select(row => new AmpacityEntry
+        Ampacity = [.. RulesetLibrary.Newest.Ampacity.Rows.Select(row => new AmpacityEntry
         {
             Size = row.Size,
             InsulationCelsius = row.InsulationCelsius,

@@ -1,6 +1,7 @@
 using Cablewright.Contract.Reference;
 using Cablewright.Engine.Data;
 using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 
 namespace Cablewright.Service.Reference;
@@ -13,7 +14,7 @@ internal static class FuseTables
     /// <summary>Answers with the fuse families and their figures.</summary>
     public static IResult Answer() => Table.Answer();
 
-    internal static FuseReference Read() => new() { Families = [.. FuseFamily.All.Select(Family)] };
+    internal static FuseReference Read() => new() { Families = [.. RulesetLibrary.Newest.FuseFamilies.All.Select(Family)] };
 
     private static FuseFamilyEntry Family(FuseFamily family) => new()
     {

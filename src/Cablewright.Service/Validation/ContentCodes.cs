@@ -52,6 +52,12 @@ internal static class ContentCodes
     [Meaning("A fuse that is not fitted and yet has figures.")]
     public const string FuseNotFitted = "fuse.not-fitted";
 
+    [Meaning("Points of a fuse's own curve that are not in the order of their current.")]
+    public const string OpeningTimesOutOfOrder = "fuse.opening-times-out-of-order";
+
+    [Meaning("A fuse's own curve that does not say by when it has opened.")]
+    public const string OpeningTimesWithoutEnd = "fuse.opening-times-without-end";
+
     [Meaning("An alternator's output curve that does not go from speed to higher speed.")]
     public const string OutputPointsOutOfOrder = "alternator.points-out-of-order";
 

@@ -1,4 +1,6 @@
 using Cablewright.Contract.Builds;
+using Cablewright.Service.Json;
+using Cablewright.Service.Quantities;
 using FluentValidation;
 
 namespace Cablewright.Service.Validation;
@@ -8,7 +10,35 @@ internal sealed class FuseValidator : ContractValidator<Fuse>
 {
     private static readonly Fuse NotFitted = new() { Fitted = false };
 
-    public FuseValidator() => RuleFor(fuse => fuse).Custom(CheckFitted);
+    private static readonly QuantityRule Share = QuantityRule.Of<OpeningTime>(nameof(OpeningTime.ShareOfRating));
+
+    public FuseValidator()
+    {
+        RuleFor(fuse => fuse).Custom(CheckFitted);
+        RuleForEach(fuse => fuse.OpeningTimes).SetValidator(new ContractValidator<OpeningTime>());
+        RuleFor(fuse => fuse.OpeningTimes).Custom(CheckOpeningTimes);
+    }
+
+    private static void CheckOpeningTimes(IReadOnlyList<OpeningTime>? points, ValidationContext<Fuse> context)
+    {
+        if (points is null) return;
+        double before = double.NaN;
+        for (int i = 0; i < points.Count; i++)
+        {
+            double share = Share.Read(points[i].ShareOfRating) is { Fault: null } reading ? reading.Value : double.NaN;
+            if (share <= before)
+                context.AddFault(
+                    $"[{i}].{nameof(OpeningTime.ShareOfRating)}", ContentCodes.OpeningTimesOutOfOrder,
+                    "this current is not above the one before it", "each point at a larger current than the one before",
+                    Excerpt.Of(points[i].ShareOfRating));
+            before = share;
+        }
+
+        if (points.Count == 0 || points[^1].Slowest is null)
+            context.AddFault(
+                "", ContentCodes.OpeningTimesWithoutEnd, "no point says by when the fuse has opened",
+                "\"slowest\" on the last point at least", null);
+    }
 
     private static void CheckFitted(Fuse fuse, ValidationContext<Fuse> context)
     {

@@ -16,9 +16,9 @@ public class EmbeddedFigureTests
     {
         string[] names = typeof(Release).Assembly.GetManifestResourceNames();
         Assert.Contains("Conductors/materials.json", names);
-        Assert.Contains("Heat/ampacity-table.json", names);
-        Assert.Contains("Fuses/fuse-families.json", names);
-        Assert.Contains("Rulesets/2026.1.json", names);
+        Assert.Contains("Heat/heat-balance.json", names);
+        Assert.Contains("Rulesets/2026.2/ruleset.json", names);
+        Assert.Contains("Rulesets/2026.2/fuse-families.json", names);
         Assert.DoesNotContain(
             names,
             name => name.Contains("packages.lock", StringComparison.Ordinal) || name.Contains("obj/", StringComparison.Ordinal));

@@ -1,7 +1,7 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Data;
-using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Heat;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Data;
@@ -15,7 +15,7 @@ public class LadderTests
 
     [Fact]
     public void Fuse_ratings_rise_and_are_positive() =>
-        Assert.All(FuseFamily.All, family =>
+        Assert.All(RulesetLibrary.Newest.FuseFamilies.All, family =>
         {
             AssertRises(family.RatingsAmps.Values, family.Standard);
             Assert.InRange(family.ContinuousUseFactor.Value, 0.5, 1);
@@ -25,7 +25,7 @@ public class LadderTests
 
     [Fact]
     public void Every_fuse_family_has_its_row() =>
-        Assert.Equal(Enum.GetValues<FuseFamilyName>(), FuseFamily.All.Select(family => family.Name));
+        Assert.Equal(Enum.GetValues<FuseFamilyName>(), RulesetLibrary.Newest.FuseFamilies.All.Select(family => family.Name));
 
     [Fact]
     public void Every_material_has_its_row() =>
@@ -53,7 +53,7 @@ public class LadderTests
     [Fact]
     public void The_ampacity_table_has_every_size_and_rating_once_and_never_falls_along_either()
     {
-        AmpacityRow[] rows = Embedded.Read("Heat/ampacity-table.json", HeatJson.Default.AmpacityRowArray);
+        IReadOnlyList<AmpacityRow> rows = RulesetLibrary.Newest.Ampacity.Rows;
         var amps = rows.ToDictionary(row => (row.Size, row.InsulationCelsius), row => row.Amps);
         Assert.Equal(TableSizes.Length * TableRatings.Length, amps.Count);
         foreach (int rating in TableRatings)

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Vocabulary;
 using CsCheck;
@@ -12,6 +13,8 @@ namespace Cablewright.Engine.Tests.Heat;
 /// </summary>
 public class WarmingTests
 {
+    private static readonly ShortCircuitConstants Constants = RulesetLibrary.Newest.ShortCircuit;
+
     private const double SmallKelvin = 0.01;
 
     private static readonly Gen<Conductor> AnyConductor = Gen.Select(
@@ -25,7 +28,7 @@ public class WarmingTests
             {
                 double start = air + above, end = start + way;
                 double amps = 1.02 * Math.Pow(20, along) * HeatBalance.Of(conductor).CurrentAt(end, air);
-                var warming = new Warming(conductor, amps, air);
+                var warming = new Warming(conductor, amps, air, Constants);
                 Near.Relative(
                     SmallSteps(conductor, amps, air, start, end), warming.SecondsBetween(start, end), 0.003,
                     $"{conductor} at {amps} A from {start} to {end} C in {air} C, s");
@@ -46,7 +49,7 @@ public class WarmingTests
                 double seconds = SmallSteps(conductor, amps, air, start, end);
                 Near.Absolute(
                     end,
-                    new Warming(conductor, amps, air).CelsiusAfter(seconds, start, continuous),
+                    new Warming(conductor, amps, air, Constants).CelsiusAfter(seconds, start, continuous),
                     Math.Max(0.5, 0.003 * end),
                     $"{conductor} at {amps} A after {seconds} s from {start} C in {air} C, C");
             }, iter: 400);
@@ -56,7 +59,7 @@ public class WarmingTests
         Gen.Select(AnyConductor, Gen.Double[-20, 80], Gen.Double[1, 200]).Sample((conductor, air, rise) =>
         {
             double holds = HeatBalance.Of(conductor).CurrentAt(air + rise, air);
-            var warming = new Warming(conductor, 0.999 * holds, air);
+            var warming = new Warming(conductor, 0.999 * holds, air, Constants);
             return double.IsPositiveInfinity(warming.SecondsBetween(air, air + rise));
         }, iter: 500);
 

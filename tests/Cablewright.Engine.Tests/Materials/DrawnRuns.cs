@@ -25,6 +25,7 @@ internal static class DrawnRuns
 
     private static FittedFuse? FuseOf(FuseSlot slot) => slot.RatingAmps is { } rating
         ? new FittedFuse(
-            Decided.Given, rating, FuseFamily.Of(slot.Family!.Value), 0.15, slot.PerConductor ?? false, 32, null)
+            Decided.Given, rating, RulesetLibrary.Newest.FuseFamilies.Of(slot.Family!.Value), 0.15,
+            slot.PerConductor ?? false, 32, null)
         : null;
 }

@@ -72,6 +72,23 @@ public class WorkMeterTests
         Assert.Equal(whole.Verdict, brief.Verdict);
     }
 
+    /// <summary>Of 100 units 95 are gone, so that what is optional gets 5, however much its part may count.</summary>
+    [Fact]
+    public void What_is_optional_gets_no_more_than_the_whole_has_left()
+    {
+        var whole = new WorkMeter(100);
+        whole.Count(95);
+        WorkMeter part = whole.Part(50);
+        Assert.Null(part.Within(60, Done));
+        Assert.Equal(101, whole.Used);
+
+        static string Done(WorkMeter meter)
+        {
+            for (int i = 0; i < 60; i++) meter.Count(1);
+            return "done";
+        }
+    }
+
     [Fact]
     public void A_part_counts_for_the_whole_and_ends_by_itself()
     {

@@ -1,7 +1,8 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
-using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Wiring;
 using CsCheck;
@@ -15,7 +16,7 @@ public class ProtectionPropertyTests
     private const int Builds = 300;
     private const double Rounding = 1e-9;
 
-    private static readonly Gen<FuseFamily> AnyFamily = Gen.OneOfConst([.. FuseFamily.All]);
+    private static readonly Gen<FuseFamily> AnyFamily = Gen.OneOfConst([.. RulesetLibrary.Newest.FuseFamilies.All]);
 
     /// <summary>
     /// One run, a load that draws the same at any voltage: only the fuse changes, and with it the resistance that it adds.

@@ -64,7 +64,7 @@ internal static class TwoBatteryBuilds
     private static FittedFuse? Fitted(FuseSlot slot)
     {
         if (slot.RatingAmps is not { } rating) return null;
-        var family = FuseFamily.Of(slot.Family!.Value);
+        var family = RulesetLibrary.Newest.FuseFamilies.Of(slot.Family!.Value);
         return new FittedFuse(Decided.Given, rating, family, 0.15, slot.PerConductor ?? false, family.VoltageRatingVolts.Value,
             slot.InterruptingRatingAmps);
     }

@@ -1,5 +1,6 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
@@ -9,6 +10,8 @@ namespace Cablewright.Engine.Tests.Published;
 /// </summary>
 public class AdiabaticFactorTests
 {
+    private static readonly ShortCircuitConstants Constants = RulesetLibrary.Newest.ShortCircuit;
+
     /// <summary>Printed factors are rounded up or down at will: 86 for 85.43, 94 for 94.55.</summary>
     private const double Rounding = 0.6;
 
@@ -30,7 +33,7 @@ public class AdiabaticFactorTests
         PublishedRow row = PublishedTable.Read("adiabatic-factors")
             .Single(other => other["case"] == name && other["metal"] == metal);
         double factor = ShortCircuit.Factor(
-            MaterialProperties.Of(metal is "Cu" ? Material.Copper : Material.Aluminium), start, end);
+            MaterialProperties.Of(metal is "Cu" ? Material.Copper : Material.Aluminium), start, end, Constants);
         Near.Relative(row.Number("k_computed"), factor, 2e-4, $"{name} {metal} by the formula");
         if (row["k_printed"].Length == 0) return;
         double printed = row["note"].Contains("misprint for 68", StringComparison.Ordinal) ? 68 : row.Number("k_printed");
@@ -50,7 +53,7 @@ public class AdiabaticFactorTests
     [InlineData(5000, 0.093600)]
     public void Six_AWG_copper_withstands_what_the_equation_says(double amps, double seconds) => Near.Relative(
         seconds,
-        ShortCircuit.WithstandSeconds(Conductor.Of(ConductorSize.Of("6 AWG"), Material.Copper), amps, 70, 160, 40),
+        ShortCircuit.WithstandSeconds(Conductor.Of(ConductorSize.Of("6 AWG"), Material.Copper), amps, 70, 160, 40, Constants),
         0.005,
         $"6 AWG at {amps} A, s");
 
@@ -63,7 +66,7 @@ public class AdiabaticFactorTests
     public void Tinned_copper_differs_from_copper_by_its_resistivity_alone(double start, double end, double copper) =>
         Near.Relative(
         copper * Math.Sqrt(0.0172414 / 0.018508),
-        ShortCircuit.Factor(MaterialProperties.Of(Material.TinnedCopper), start, end),
+        ShortCircuit.Factor(MaterialProperties.Of(Material.TinnedCopper), start, end, Constants),
         2e-4,
         "tinned copper");
 }

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
@@ -57,7 +58,7 @@ public class OpeningGateTests
     }
 
     private static TimeCurrentBand Band(string family) =>
-        FuseFamily.All.Single(other => other.Name.Word() == family).TimeCurrentBand;
+        RulesetLibrary.Newest.FuseFamilies.All.Single(other => other.Name.Word() == family).TimeCurrentBand;
 
     private static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,4 @@
-using Cablewright.Engine.Sources;
+using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Published;
@@ -9,6 +9,8 @@ namespace Cablewright.Engine.Tests.Published;
 /// </summary>
 public class RestVoltageTests
 {
+    private static readonly RestVoltages Rest = RulesetLibrary.Newest.RestVoltages;
+
     public static TheoryData<string, double, double, string> Rows()
     {
         var rows = new TheoryData<string, double, double, string>();
@@ -22,7 +24,7 @@ public class RestVoltageTests
     public void A_rest_voltage_lies_among_those_of_the_published_lists(
         string chemistry, double percent, double volts, string source)
     {
-        double engine = RestVoltage.At(Of(chemistry), percent / 100);
+        double engine = Rest.At(Of(chemistry), percent / 100);
         double[] lists = [.. ListsOf(chemistry).Select(list => At(list, percent)).OfType<double>()];
         Assert.InRange(engine, lists.Min() - 1e-9, lists.Max() + 1e-9);
         Near.Absolute(volts, engine, chemistry != "lifepo4" ? 0.25 : percent < 100 ? 0.45 : 1, $"{source}, {percent} %, V");
@@ -36,15 +38,15 @@ public class RestVoltageTests
     {
         for (double state = 0; state <= 1; state += 0.05)
             Near.Absolute(
-                RestVoltage.At(Chemistry.Flooded, state), RestVoltage.At(chemistry, state), 0.3, $"{chemistry} at {state}, V");
-        Assert.True(RestVoltage.At(chemistry, 1) > RestVoltage.At(Chemistry.Flooded, 1));
+                Rest.At(Chemistry.Flooded, state), Rest.At(chemistry, state), 0.3, $"{chemistry} at {state}, V");
+        Assert.True(Rest.At(chemistry, 1) > Rest.At(Chemistry.Flooded, 1));
     }
 
     [Fact]
     public void A_fuller_battery_never_rests_lower() => Assert.All(Enum.GetValues<Chemistry>(), chemistry =>
     {
         for (double state = 0.01; state <= 1; state += 0.01)
-            Assert.True(RestVoltage.At(chemistry, state) > RestVoltage.At(chemistry, state - 0.01), $"{chemistry} at {state}");
+            Assert.True(Rest.At(chemistry, state) > Rest.At(chemistry, state - 0.01), $"{chemistry} at {state}");
     });
 
     private static Chemistry Of(string word) => Enum.GetValues<Chemistry>().Single(chemistry => chemistry.Word() == word);

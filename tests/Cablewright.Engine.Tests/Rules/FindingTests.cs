@@ -58,7 +58,7 @@ public class FindingTests
     [Fact]
     public void A_choice_that_would_take_too_much_work_says_so()
     {
-        Build open = OpenBuilds.Star(amplifiers: 12);
+        Build open = OpenBuilds.Star(amplifiers: 8);
         Assert.DoesNotContain(Budget, Codes(Assessor.Assess(open, RulesetLibrary.Newest)));
         Assert.Contains(Budget, Codes(Assessed.WithinWork(open, runs: 10)));
     }

@@ -69,8 +69,12 @@ internal static class SupplyPairs
             PartedBuilds.Behind(Relay(null), 30), PartedBuilds.Behind(Relay(), 30));
         yield return new FindingPair(
             "fuse.below-load-when-hot",
-            "a fuse of 100 A carries 80 A without end, in 40 C 1 - (40 - 20)/(65 - 20) x 0.15 = 0.93333 of that: 74.67 A",
-            ConstantCurrent(74.8), ConstantCurrent(74.5));
+            "a type E blade of 100 A carries 75 A without end; by its sheet 0.75 of its rating at 85 C and 0.625 at 110 C, "
+            + "so 68.75 A at 97.5 C",
+            HotBlade(68.8), HotBlade(68.7));
+        yield return new FindingPair(
+            "fuse.below-load-when-hot", "the same sheet's 75 A at 85 C are what it carries without end anywhere",
+            HotBlade(74.9), HotBlade(74.9, engineBay: 85));
     }
 
     private static IEnumerable<FindingPair> Returns()
@@ -83,6 +87,17 @@ internal static class SupplyPairs
             "return.shared-below-supply",
             "the same feeds behind a main run of 2 AWG, over a common return of 3 AWG, 26.67 mm2, or 2 AWG",
             SharedReturn("2 AWG", "3 AWG"), SharedReturn("2 AWG", "2 AWG"));
+    }
+
+    private static Build HotBlade(double amps, double engineBay = 97.5)
+    {
+        Build build = ConstantCurrent(amps) with { Limits = ConstantCurrent(amps).Limits with { EngineBayCelsius = engineBay } };
+        return build.WithRun("main", run => run with
+        {
+            Route = Route.EngineBay,
+            Conductor = run.Conductor with { InsulationCelsius = 125 },
+            Fuse = Blade(100),
+        });
     }
 
     private static Build WithConverter(double amps)

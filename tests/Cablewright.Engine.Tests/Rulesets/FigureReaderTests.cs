@@ -10,7 +10,7 @@ public class FigureReaderTests
     [Fact]
     public void The_published_figures_are_those_that_the_members_hold()
     {
-        Ruleset again = Of(Complete);
+        Ruleset again = SampleRulesets.With(Complete);
         Assert.Equal(Complete, again.Figures);
         Assert.Equal(0.03, again.Drop.Target.Value);
     }
@@ -50,11 +50,5 @@ public class FigureReaderTests
 
     private static void Refused(IEnumerable<Figure> figures, string faults) => Assert.Equal(
         $"The figures of ruleset {RulesetLibrary.Newest.Id}: {faults}.",
-        Assert.Throws<InvalidDataException>(() => Of([.. figures])).Message);
-
-    private static Ruleset Of(IReadOnlyList<Figure> figures)
-    {
-        Ruleset newest = RulesetLibrary.Newest;
-        return new Ruleset(newest.Id, newest.Published, newest.Summary, newest.SafetyNotes, figures);
-    }
+        Assert.Throws<InvalidDataException>(() => SampleRulesets.With([.. figures])).Message);
 }

@@ -21,8 +21,9 @@ public class ClearingsTests
     private const double Tolerance = 1e-5;
 
     /// <summary>
-    /// 40 A blade, 5 + 2 · (7.090516 + 0.2) + 3.25 = 22.831032 mΩ: 525.6004 A, 13.1 times the rating: beyond the last point of
-    /// the gates, at 600 % 0.15 s. 14887.55 · 3.308773² / 525.6004² = 0.589992 s. Over the body it would be more current.
+    /// 40 A blade, 5 + 2 · (7.090516 + 0.2) + 3.25 = 22.831032 mΩ: 525.6004 A, 13.14001 times the rating: beyond the last point
+    /// of the gates, at 600 % 0.15 s, so 0.15 · (6 / 13.14001)² = 0.0312754 s. 14887.55 · 3.308773² / 525.6004² = 0.589992 s.
+    /// Over the body it would be more current.
     /// </summary>
     [Fact]
     public void A_fuse_that_opens_before_the_conductor_is_hurt_is_in_time()
@@ -31,9 +32,9 @@ public class ClearingsTests
         Assert.Equal((0, 0, "main near"), (clearing.Run, clearing.Battery, DeviceOf(clearing, "main")));
         Near.Relative(525.6004, clearing.DeviceAmps, Tolerance, "fuse, A");
         Near.Relative(525.6004, clearing.ConductorAmps, Tolerance, "conductor, A");
-        Near.Relative(0.15, clearing.ClearingSeconds!.Value, Tolerance, "opening, s");
+        Near.Relative(0.0312754, clearing.ClearingSeconds!.Value, Tolerance, "opening, s");
         Near.Relative(0.589992, clearing.WithstandSeconds, Tolerance, "withstand, s");
-        Near.Relative(0.15 / 0.589992, clearing.Strain, Tolerance, "strain");
+        Near.Relative(0.0312754 / 0.589992, clearing.Strain, Tolerance, "strain");
         Assert.True(clearing.IsInTime);
     }
 
@@ -109,7 +110,7 @@ public class ClearingsTests
     /// Two ways to a block, each behind 100 A: 0.5 m of 1/0, 0.219363 + 0.2 + 1 = 1.419363 mΩ, and 2 m of 6 AWG, 4.727487 mΩ,
     /// together 1.091619 mΩ. With the battery and 1 m of 6 AWG each way 10.019106 mΩ: 1197.712 A, of which 276.5624 A over the
     /// second way: 2.765624 times its rating, between 15 s at 200 % and 5 s at 350 %: 15 · (1/3)^(ln(2.765624/2) / ln(3.5/2)) =
-    /// 7.938740 s. The other has 921 A and opens within 1 s.
+    /// 7.938740 s. The other has 921 A and opens within 0.5 s.
     /// </summary>
     [Fact]
     public void Of_several_fuses_that_carry_the_fault_the_slowest_decides()
@@ -144,21 +145,27 @@ public class ClearingsTests
     }
 
     /// <summary>
-    /// 1 m of 6 AWG behind 100 A. From the starter battery 9.927487 mΩ, 1208.765 A: 1 s against 14887.55 · 13.301768² / 1208.765²
-    /// = 1.802844 s, a strain of 0.5547. From a rear battery of 50 mΩ over the tie 56.871605 mΩ, 211.0016 A: 13.503197 s, against
-    /// at least the adiabatic 59.2 s, a strain of at most 0.23. One of 100 mΩ gives 112.2843 A, at which 100 A need not open.
+    /// 1 m of 6 AWG there and back behind an ANL of 150 A, 4.594155 mΩ, and 1.944119 mΩ more from the rear battery over the tie.
+    /// Where a battery of 5 mΩ gives more than 6 times the rating, both times fall as I²: 1 · (6 · 150)² / (14887.55 ·
+    /// 13.301768²) is a strain of 0.307499. One of 9.5 mΩ gives less, at which the ANL takes longer than in proportion: at the
+    /// front 851.4168 A, 5.676112 times, 5 · 0.2^(ln(5.676112/3.5) / ln(6/3.5)) = 1.180221 s against 3.633771 s, 0.324792; at the
+    /// rear 748.2102 A, 1.735932 s against 4.705380 s, 0.368925. One of 100 mΩ gives 112.6356 A, at which 150 A need not open.
     /// </summary>
     [Theory]
-    [InlineData(0.05, 0, 1.0)]
-    [InlineData(0.10, 1, null)]
-    public void Of_several_batteries_the_one_with_the_worse_strain_decides(double rearOhms, int battery, double? seconds)
+    [InlineData(0.0095, 0.005, 0, 851.4168, 1.180221, 0.324792)]
+    [InlineData(0.005, 0.0095, 1, 748.2102, 1.735932, 0.368925)]
+    [InlineData(0.005, 0.1, 1, 112.6356, null, double.PositiveInfinity)]
+    public void Of_several_batteries_the_one_with_the_worse_strain_decides(
+        double starterOhms, double rearOhms, int battery, double amps, double? seconds, double strain)
     {
         Build build = Of(
-            Fused("main", "starter", "bass", 100, "6 AWG"), Fused("tie", "starter", "rear", 300) with { FarFuse = Anl(300) });
-        Clearing main = ClearingOf("main", build.WithBattery("rear", rear => rear with { InternalOhms = rearOhms }));
-        Assert.Equal((battery, seconds), (main.Battery, main.ClearingSeconds));
-        if (battery == 0) Near.Relative(1 / 1.802844, main.Strain, Tolerance, "strain");
-        else Near.Relative(112.2843, main.DeviceAmps, Tolerance, "fuse, A");
+            Fused("main", "starter", "bass", 150, "6 AWG"), Fused("tie", "starter", "rear", 300) with { FarFuse = Anl(300) });
+        Clearing main = ClearingOf("main", build.WithBattery("starter", starter => starter with { InternalOhms = starterOhms })
+            .WithBattery("rear", rear => rear with { InternalOhms = rearOhms }));
+        Assert.Equal((battery, seconds is null), (main.Battery, main.ClearingSeconds is null));
+        Near.Relative(amps, main.DeviceAmps, Tolerance, "fuse, A");
+        Assert.Equal(1 / strain, 1 / main.Strain, Tolerance);
+        if (seconds is { } opening) Near.Relative(opening, main.ClearingSeconds!.Value, Tolerance, "opening, s");
     }
 
     /// <summary>

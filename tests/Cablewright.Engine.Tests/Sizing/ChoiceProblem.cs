@@ -31,15 +31,7 @@ internal sealed class ChoiceProblem
     public SizingTask Task { get; }
 
     /// <summary>The goals in the order in which they are tried.</summary>
-    public Goal[] Goals =>
-        [
-            GoalOf(Build.Drop.TargetVolts), GoalOf(Build.Drop.HardVolts),
-            .. Task.Open.Any(run => Build.Runs[run].Wish.Count is null)
-                ? [GoalOf(Build.Drop.HardVolts, CandidateList.MostUnlessAsked)]
-                : Array.Empty<Goal>(),
-        ];
-
-    public Goal GoalOf(double volts, int mostParallel = 1) => Goal.Of(volts, mostParallel, evaluator.Model);
+    public Goal[] Goals => [.. new DropGoals(Task).All];
 
     /// <summary>Every choice of every open run.</summary>
     public IEnumerable<ConductorChoice[]> All(int mostParallel = 1)
@@ -95,9 +87,9 @@ internal sealed class ChoiceProblem
             if (Significant.Exceeds(drop, goal.Volts[amplifier])) return false;
         }
 
-        return !evaluation.Violations.Any(violation => violation.Severity is Severity.Fail || IsReturnToChoose(violation))
-            && !FaultRuleBook.Report(evaluator.Model, evaluation)
-                .Violations.Any(violation => violation.Severity is Severity.Fail);
+        if (evaluation.Violations.Any(violation => violation.Kind is ViolationKind.DropOverLimit)) return false;
+        return !evaluation.Violations.Any(violation => ChoiceRules.MustHold(violation) || IsReturnToChoose(violation))
+            && !FaultRuleBook.Report(evaluator.Model, evaluation).Violations.Any(ChoiceRules.MustHold);
     }
 
     private bool IsReturnToChoose(Violation violation) => violation.Kind is ViolationKind.ReturnBelowSupply

@@ -1,6 +1,7 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
-using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Vocabulary;
@@ -34,14 +35,15 @@ public class ChoiceTests
     public void No_chosen_run_could_be_one_size_smaller_by_itself() => OpenBuilds.Trees.Sample(build =>
     {
         Assessment answer = Assessed.Of(build);
-        if (Breaks(answer)) return;
+        Goal target = new ChoiceProblem(build).Goals[0];
+        if (Breaks(answer, target)) return;
         Build[] stated = [OpenBuilds.Restated(build, answer), WithChosenSizes(build, answer)];
         foreach (RunResult run in answer.Runs.Where(run => run.Conductor.Decided is Decided.Chosen))
         {
             int index = Array.FindIndex(Usual, size => size.Label == run.Conductor.Size);
             if (index == 0) continue;
             Assert.True(
-                Array.Exists(stated, known => Breaks(Assessed.Of(known.WithSize(run.Id, Usual[index - 1])))),
+                Array.Exists(stated, known => Breaks(Assessed.Of(known.WithSize(run.Id, Usual[index - 1])), target)),
                 $"{run.Id} could be {Usual[index - 1]}");
         }
     }, iter: Builds);
@@ -54,16 +56,17 @@ public class ChoiceTests
     public void Where_some_choice_keeps_every_rule_the_lightest_is_found() => OpenBuilds.ThereAndBack.Sample(build =>
     {
         Assessment answer = Assessed.Of(build);
-        double? least = LeastMetal(build);
-        Assert.Equal(least is null, Breaks(answer));
+        Goal target = new ChoiceProblem(build).Goals[0];
+        double? least = LeastMetal(build, target);
+        Assert.Equal(least is null, Breaks(answer, target));
         if (least is { } grams) Near.Relative(grams, answer.Sizing!.MassGrams, 1e-6, "metal");
     }, iter: 10);
 
     /// <summary>Whether a drop is so near to a limit that temperatures found to 0.001 K cannot tell the side.</summary>
     private static bool IsOnTheEdge(Assessment answer) => answer.Amplifiers.Any(amplifier =>
-        Math.Abs(amplifier.DropPercent / 3 - 1) < 1e-5 || Math.Abs(amplifier.DropPercent / 5 - 1) < 1e-5);
+        Math.Abs(amplifier.ConductorDropPercent / 3 - 1) < 1e-5 || Math.Abs(amplifier.ConductorDropPercent / 5 - 1) < 1e-5);
 
-    private static double? LeastMetal(Build build)
+    private static double? LeastMetal(Build build, Goal target)
     {
         double? least = null;
         foreach (ConductorSize there in Usual)
@@ -71,7 +74,8 @@ public class ChoiceTests
             foreach (ConductorSize back in Usual)
             {
                 double grams = 1000 * (Kilograms(build.Runs[0], there) + Kilograms(build.Runs[1], back));
-                if (grams >= least || Breaks(Assessed.Of(build.WithSize("main", there).WithSize("return", back)))) continue;
+                if (grams >= least || Breaks(Assessed.Of(build.WithSize("main", there).WithSize("return", back)),
+                    target)) continue;
                 least = grams;
             }
         }
@@ -86,10 +90,13 @@ public class ChoiceTests
         answer.Runs.Aggregate(build, (changed, run) => changed.WithSize(run.Id, ConductorSize.Of(run.Conductor.Size)));
 
     /// <summary>
-    /// Whether a rule that a choice has to keep does not hold: one that fails, the design target, or the size of the return.
+    /// Whether a rule that a choice has to keep does not hold: one that fails, the design target, the size of the return, or one
+    /// about fuse, conductor and load.
     /// </summary>
-    private static bool Breaks(Assessment answer) => answer.Findings.Any(finding =>
-        finding.Severity is Severity.Fail || finding.Code is "amplifier.drop-over-target" or "amplifier.return-below-supply");
+    private static bool Breaks(Assessment answer, Goal target) =>
+        answer.Amplifiers.Zip(target.Volts).Any(each => Significant.Exceeds(each.First.DropVolts, each.Second))
+        || answer.Findings.Any(finding => finding.Severity is Severity.Fail || finding.Code is "amplifier.return-below-supply"
+            or "run.no-fuse-fits" or "fuse.above-conductor-rating" or "fuse.missing-at-reduction" or "fuse.below-load");
 
     /// <summary>
     /// The rules broken; where no fuse fits, one that is stated instead of chosen is too large for its conductor.

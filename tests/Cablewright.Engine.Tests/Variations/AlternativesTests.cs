@@ -70,7 +70,8 @@ public class AlternativesTests
                 Runs = [.. open.Runs.Select(run => With(run, point.Choices.FirstOrDefault(choice => choice.Run == run.Id)))],
             });
             Assert.NotEqual(Verdict.Fail, whole.Verdict);
-            Near.Relative(whole.Amplifiers.Max(amplifier => amplifier.DropPercent), point.WorstDropPercent, 1e-6, "worst drop");
+            Near.Relative(
+                whole.Amplifiers.Max(amplifier => amplifier.ConductorDropPercent), point.WorstDropPercent, 1e-6, "worst drop");
         }
     }
 

@@ -14,7 +14,8 @@ public partial class LayerTests
     private static readonly string[][] Layers =
     [
         ["Numerics", "Data"],
-        ["Network", "Conductors", "Fuses", "Rulesets", "Text"],
+        ["Network", "Conductors", "Fuses", "Text"],
+        ["Rulesets"],
         ["Builds", "Heat", "Loads"],
         ["Sources", "Reference", "Rules"],
         ["Completion"],

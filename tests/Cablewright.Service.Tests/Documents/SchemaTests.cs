@@ -26,7 +26,7 @@ public class SchemaTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     [InlineData("/v1/reference/batteries", "BatteryReference")]
     [InlineData("/v1/reference/sources", "SourceReference")]
     [InlineData("/v1/rulesets", "RulesetList")]
-    [InlineData("/v1/rulesets/2026.1", "RulesetDetail")]
+    [InlineData("/v1/rulesets/2026.2", "RulesetDetail")]
     [InlineData("/health/live", "HealthReport")]
     [InlineData("/health/ready", "HealthReport")]
     [InlineData("/nowhere", "Problem")]

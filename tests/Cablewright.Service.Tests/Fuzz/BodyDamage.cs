@@ -19,7 +19,7 @@ internal static class BodyDamage
     /// <summary>Texts as they stand between quotation marks.</summary>
     private static readonly string[] Texts =
     [
-        "", " ", "body", "bass", "starter", "supply", "return", "aluminium", "relay", "dc-dc-charger", "2026.1", "4/0 AWG",
+        "", " ", "body", "bass", "starter", "supply", "return", "aluminium", "relay", "dc-dc-charger", "2026.2", "4/0 AWG",
         "5 mm2", "0/0 AWG", "-3 AWG", "0 m", "0.01 m", "100 m", "50 kW", "0.5 A", "2000 A", "60 V", "6 V", "60 C", "-40 C",
         "1 F", "2 h", "1 ms", "0 %", "100 %", "16", "16 ft 6 in", "16 ft 16 ft", "1e3 A", "1,5 m", "-1 A", "\u2212 5 C",
         "5 \u2103", "5 \u00b5\u03a9", "999999999999999999999999999999999999 A", "0.000000000000000000000000000001 m", "\\u0000",

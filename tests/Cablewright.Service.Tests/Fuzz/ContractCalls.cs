@@ -57,7 +57,7 @@ internal static class ContractCalls
         string path = call.Path
             .Replace("{shop}", Shop, StringComparison.Ordinal)
             .Replace("{sku}", dice.OneOf("AK-150", "A", "no-such"), StringComparison.Ordinal)
-            .Replace("{id}", dice.OneOf("2026.1", "asm_" + new string('0', 64)), StringComparison.Ordinal);
+            .Replace("{id}", dice.OneOf("2026.2", "asm_" + new string('0', 64)), StringComparison.Ordinal);
         string[] query = call.Path.EndsWith("/quick", StringComparison.Ordinal)
             ? ["ratedOutput=1000%20W", "length=16%20ft", .. dice.Some(dice.Below(4), (string[])
                 ["size=4%20AWG", "material=copper", "chargingVoltage=13.8%20V", "efficiency=80%20%25", "amplifierClass=D",

@@ -30,13 +30,13 @@ public class HealthTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     [Fact]
     public void The_reference_build_is_known_by_hand()
     {
-        Assessment answer = Assessor.Assess(ReferenceBuild.Stated, RulesetLibrary.Find("2026.1")!);
+        Assessment answer = Assessor.Assess(ReferenceBuild.Stated, RulesetLibrary.Find("2026.2")!);
         const double Power = 80 * 14.4, Source = 13.8, Cabin = 30;
         Assert.DoesNotContain(answer.Findings, finding => finding.Severity == Severity.Fail);
         double share = ReferenceBuild.PeakCurrentAmps / answer.Runs[0].ThermalCurrentAmps;
         double celsius = Cabin + (answer.Runs[0].TemperatureCelsius - Cabin) * share * share;
         double perMetre = 1.0 / 58 * 1.02 / 33.6308 * (1 + 0.00393 * (celsius - 20));
-        double fuse = Engine.Fuses.FuseFamily.Of(FuseFamilyName.Anl).DropAtRatingVolts.Value / 150;
+        double fuse = RulesetLibrary.Newest.FuseFamilies.Of(FuseFamilyName.Anl).DropAtRatingVolts.Value / 150;
         double ohms = 6.5 * perMetre + 3 * 0.0001 + 0.001 + fuse;
         double volts = (Source + Math.Sqrt(Source * Source - 4 * Power * ohms)) / 2;
         Assert.Equal(volts, answer.Amplifiers[0].TerminalVolts, 0.002);

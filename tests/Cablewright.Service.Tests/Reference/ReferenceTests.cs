@@ -13,7 +13,7 @@ public class ReferenceTests(ServiceFixture service) : IClassFixture<ServiceFixtu
     [InlineData("/v1/reference/batteries")]
     [InlineData("/v1/reference/sources")]
     [InlineData("/v1/rulesets")]
-    [InlineData("/v1/rulesets/2026.1")]
+    [InlineData("/v1/rulesets/2026.2")]
     public async Task A_table_can_be_kept(string address)
     {
         Answer first = await service.Get(address);
@@ -28,7 +28,7 @@ public class ReferenceTests(ServiceFixture service) : IClassFixture<ServiceFixtu
     [InlineData("/v1/reference/conductors")]
     [InlineData("/v1/reference/fuses")]
     [InlineData("/v1/reference/batteries")]
-    [InlineData("/v1/rulesets/2026.1")]
+    [InlineData("/v1/rulesets/2026.2")]
     public async Task Every_figure_has_a_source_that_the_list_of_sources_names(string address)
     {
         JsonNode sources = (await service.Get("/v1/reference/sources")).Json["sources"]!;
@@ -57,7 +57,7 @@ public class ReferenceTests(ServiceFixture service) : IClassFixture<ServiceFixtu
     [Fact]
     public async Task A_ruleset_lists_its_figures_and_every_finding()
     {
-        JsonNode ruleset = (await service.Get("/v1/rulesets/2026.1")).Json;
+        JsonNode ruleset = (await service.Get("/v1/rulesets/2026.2")).Json;
         Assert.Contains(
             ruleset["figures"]!.AsArray(), figure => (string)figure!["id"]! == "drop.target" && (double)figure["value"]! == 0.03);
         Assert.NotEmpty(ruleset["findings"]!.AsArray());

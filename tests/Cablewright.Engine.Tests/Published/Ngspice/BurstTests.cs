@@ -43,12 +43,13 @@ public class BurstTests
         double vehicle = rig.Complete.Supply.BaseLoadAmps;
         foreach (bool isStiffened in new[] { true, false })
         {
-            string netlist = new SupplyNetlist(rig, given, vehicle).Transient(Times, isStiffened);
+            SupplyNetlist supply = new(rig, given, vehicle);
+            string netlist = supply.Transient(Times, isStiffened);
             double[]?[] engine = [.. Times.Select(seconds => Lowest(rig, given, seconds, isStiffened))];
             Dictionary<string, double> simulator = Simulator.Printed(netlist);
             for (int time = 0; time < Times.Length; time++)
             {
-                bool isHeld = simulator.GetValueOrDefault(SupplyNetlist.Reached(Times[time])) > 0.999 * Times[time];
+                bool isHeld = supply.IsHeld(simulator, Times[time]);
                 Assert.True(isHeld == engine[time] is not null, $"until {Times[time]} s the engine says otherwise of\n{netlist}");
                 for (int i = 0; isHeld && i < rig.Build.Amplifiers.Count; i++)
                 {

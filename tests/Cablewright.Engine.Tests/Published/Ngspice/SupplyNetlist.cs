@@ -16,6 +16,8 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
 {
     /// <summary>A conducting diode's current turns on within a thousandth of a volt of its forward voltage.</summary>
     private const string NearlyIdealDiode = ".model nearly d(is=1e-12 n=0.001)";
+    private const double CollapsedVolts = 2;
+    private const double BesideFarads = 1e-5;
     private const string Options = ".options reltol=1e-10 abstol=1e-12 vntol=1e-12 gmin=1e-15";
 
     private readonly Build build = rig.Build;
@@ -26,7 +28,7 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
     /// <summary>Prints the voltage across each amplifier at rest, with batteries fully settled and capacitors away.</summary>
     public string OperatingPoint() => string.Join('\n',
     [
-        "* batteries at their own voltage", .. Common(),
+        "* batteries at their own voltage", .. Common(AtRest),
         .. build.Vehicle.Batteries.SelectMany((battery, i) => Settled(battery, i)),
         .. build.Amplifiers.Select(
             amplifier => Line($".nodeset v({Node(amplifier.Id, Side.Supply)})={rig.Complete.Batteries[0].RestVolts:R}")),
@@ -39,9 +41,14 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
     /// Prints the lowest voltage across each amplifier from 10 µs to some times, all at the charging voltage at first and nothing
     /// settled yet.
     /// </summary>
+    /// <remarks>
+    /// About the moment from which a circuit of constant powers has no solution the simulator may creep for ever. So each has ten
+    /// microfarads beside it, settled within a fraction of the first 10 µs, and below <see cref="CollapsedVolts"/> draws a
+    /// constant current: then the voltage falls on through that, and the simulator goes on.
+    /// </remarks>
     public string Transient(IReadOnlyList<double> seconds, bool withCapacitors) => string.Join('\n',
     [
-        "* a burst", .. Common(), .. build.Vehicle.Batteries.SelectMany((battery, i) => Settling(battery, i)),
+        "* a burst", .. Common(InTime), .. build.Vehicle.Batteries.SelectMany((battery, i) => Settling(battery, i)),
         .. withCapacitors ? build.Vehicle.Capacitors.SelectMany(Capacitor) : [],
         .. SupplyNodes().Select(node => Line($".ic v({node})={build.Vehicle.ChargingVolts!.Value:R}")),
         ".options reltol=1e-6 abstol=1e-9 vntol=1e-9 method=gear", ".control", "set numdgt=15",
@@ -49,8 +56,16 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
         "quit 0", ".endc", ".end", "",
     ]);
 
-    /// <summary>How far the simulator came: it gives up where a circuit has no solution any more.</summary>
-    public static string Reached(double seconds) => Line($"reached_{1e6 * seconds:0}us");
+    /// <summary>
+    /// Whether every load of constant power was held: the voltage did not collapse, nor did the simulator give up.
+    /// </summary>
+    public bool IsHeld(Dictionary<string, double> printed, double seconds) =>
+        printed.GetValueOrDefault(Reached(seconds)) > 0.999 * seconds
+        && Powers().All(power => printed[Least(power.Name, seconds)] > CollapsedVolts);
+
+    private static string Reached(double seconds) => Line($"reached_{1e6 * seconds:0}us");
+
+    private static string Least(string power, double seconds) => Line($"least_{power}_{1e6 * seconds:0}us");
 
     public static string Name(string amplifier, double seconds) => Line($"lowest_{amplifier}_{1e6 * seconds:0}us");
 
@@ -63,15 +78,22 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
             string name = Name(amplifier.Id, seconds);
             yield return $"let {name} = vecmin({Across(amplifier)})\nprint {name}";
         }
+
+        foreach (Power power in Powers())
+        {
+            string name = Least(power.Name, seconds);
+            yield return $"let {name} = vecmin(v({power.From})-v({power.To}))\nprint {name}";
+        }
     }
 
-    private IEnumerable<string> Common()
+    private IEnumerable<string> Common(Func<Power, string> draw)
     {
         yield return NearlyIdealDiode;
         foreach (Battery battery in build.Vehicle.Batteries)
             yield return Line($"Rbody_{battery.Id} body foot_{battery.Id} {build.Vehicle.BodyReturnOhms!.Value:R}");
         foreach (string line in build.Runs.SelectMany(Wire)) yield return line;
-        for (int i = 0; i < build.Amplifiers.Count; i++) yield return Load(build.Amplifiers[i]);
+        foreach (Amplifier amplifier in build.Amplifiers.Where(IsUnregulated)) yield return Resistance(amplifier);
+        foreach (Power power in Powers()) yield return draw(power);
         bool isApart = build.Vehicle.Alternator?.At is not null;
         yield return Line($"Icharging 0 {Node(isApart ? "alternator" : first, Side.Supply)} {givenAmps ?? 0:R}");
         yield return Line($"Ivehicle {Node(first, Side.Supply)} 0 {vehicleAmps:R}");
@@ -90,24 +112,50 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
         }
         else if (run.Isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: { } amps } charger)
         {
-            double watts = charger.OutputVolts!.Value * amps / charger.Efficiency!.Value;
             yield return Line($"R{name} {from} input_{name} {ohms:R}");
             if (IsOff) yield return $"Rinput_{name} input_{name} body 1e9";
-            else yield return Line($"Binput_{name} input_{name} body I={watts:R}/V(input_{name},body)");
             yield return Line($"Ioutput_{name} body {to} {(IsOff ? 0 : amps):R}");
         }
         else yield return Line($"R{name} {from} {to} {ohms:R}");
     }
 
-    /// <summary>Unregulated: the resistance that draws the rated input at 14.4 V (ANSI/CTA-2006).</summary>
-    private string Load(Amplifier amplifier)
+    /// <summary>Regulated amplifiers, and chargers while the engine runs.</summary>
+    private IEnumerable<Power> Powers()
     {
-        double watts = amplifier.RatedOutputWatts!.Value / amplifier.Efficiency!.Value;
-        string positive = Node(amplifier.Id, Side.Supply), negative = Node(amplifier.Id, Side.Return);
-        return amplifier.PowerSupply is PowerSupply.Unregulated
-            ? Line($"RL_{amplifier.Id} {positive} {negative} {14.4 * 14.4 / watts:R}")
-            : Line($"B_{amplifier.Id} {positive} {negative} I={watts:R}/V({positive},{negative})");
+        foreach (Amplifier amplifier in build.Amplifiers.Where(amplifier => !IsUnregulated(amplifier)))
+        {
+            yield return new Power(
+                amplifier.Id, Node(amplifier.Id, Side.Supply), Node(amplifier.Id, Side.Return), InputWatts(amplifier));
+        }
+
+        if (IsOff) yield break;
+        foreach (Run run in build.Runs)
+        {
+            if (run.Isolator is not { Kind: IsolatorKind.DcDcCharger, RatedAmps: { } amps } charger) continue;
+            string input = "input_" + run.Id.Replace('-', '_');
+            yield return new Power(input, input, "body", charger.OutputVolts!.Value * amps / charger.Efficiency!.Value);
+        }
     }
+
+    private static string AtRest(Power power) =>
+        Line($"B_{power.Name} {power.From} {power.To} I={power.Watts:R}/V({power.From},{power.To})");
+
+    private string InTime(Power power) => string.Join('\n',
+    [
+        Line($"B_{power.Name} {power.From} {power.To} I={power.Watts:R}/max(V({power.From},{power.To}),{CollapsedVolts:R})"),
+        Line($"CB_{power.Name} {power.From} {power.To} {BesideFarads:R} ic={build.Vehicle.ChargingVolts!.Value:R}"),
+    ]);
+
+    /// <summary>The resistance that draws the rated input at 14.4 V (ANSI/CTA-2006).</summary>
+    private string Resistance(Amplifier amplifier)
+    {
+        string positive = Node(amplifier.Id, Side.Supply), negative = Node(amplifier.Id, Side.Return);
+        return Line($"RL_{amplifier.Id} {positive} {negative} {14.4 * 14.4 / InputWatts(amplifier):R}");
+    }
+
+    private static bool IsUnregulated(Amplifier amplifier) => amplifier.PowerSupply is PowerSupply.Unregulated;
+
+    private static double InputWatts(Amplifier amplifier) => amplifier.RatedOutputWatts!.Value / amplifier.Efficiency!.Value;
 
     private IEnumerable<string> Settled(Battery battery, int index)
     {
@@ -161,4 +209,7 @@ internal sealed class SupplyNetlist(SupplyRig rig, double? givenAmps, double veh
     private string Volts(Amplifier amplifier, Side side) => $"v({Node(amplifier.Id, side)})";
 
     private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>What draws a constant power between two nodes.</summary>
+    private readonly record struct Power(string Name, string From, string To, double Watts);
 }

@@ -1,26 +1,32 @@
-using Cablewright.Engine.Data;
 using Cablewright.Vocabulary;
 
-namespace Cablewright.Engine.Sources;
+namespace Cablewright.Engine.Rulesets;
 
 /// <summary>The rest voltage of a battery by its state of charge, straight between the points of published lists.</summary>
-public static class RestVoltage
+public sealed class RestVoltages
 {
-    private static readonly RestVoltageRow[] Rows =
-        Embedded.Read("Sources/rest-voltages.json", SourcesJson.Default.RestVoltageRowArray);
+    private readonly RestVoltageRow[] rows;
+    private readonly RestVoltageRow[][] byChemistry;
 
-    private static readonly RestVoltageRow[][] ByChemistry =
-        [.. Enum.GetValues<Chemistry>().Select(chemistry => Rows.Where(row => row.Chemistry == chemistry.Word()).ToArray())];
+    /// <exception cref="InvalidDataException">A chemistry has fewer than two points.</exception>
+    internal RestVoltages(RestVoltageRow[] rows)
+    {
+        this.rows = rows;
+        byChemistry =
+            [.. Enum.GetValues<Chemistry>().Select(chemistry => rows.Where(row => row.Chemistry == chemistry.Word()).ToArray())];
+        if (Array.Exists(byChemistry, points => points.Length < 2))
+            throw new InvalidDataException("The rest voltages: a chemistry has fewer than two points.");
+    }
 
     /// <summary>Every point, with its source.</summary>
-    public static IReadOnlyList<RestVoltageRow> All => Rows;
+    public IReadOnlyList<RestVoltageRow> All => rows;
 
     /// <summary>Rest voltage of a battery of 12 V nominal.</summary>
     /// <param name="chemistry">What it is made of.</param>
     /// <param name="stateOfCharge">0 to 1.</param>
-    public static double At(Chemistry chemistry, double stateOfCharge)
+    public double At(Chemistry chemistry, double stateOfCharge)
     {
-        RestVoltageRow[] points = ByChemistry[(int)chemistry];
+        RestVoltageRow[] points = byChemistry[(int)chemistry];
         int above = Math.Max(1, Array.FindIndex(points, point => point.StateOfCharge >= stateOfCharge));
         RestVoltageRow from = points[above - 1], to = points[above];
         double along = (stateOfCharge - from.StateOfCharge) / (to.StateOfCharge - from.StateOfCharge);

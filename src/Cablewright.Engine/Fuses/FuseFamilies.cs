@@ -1,0 +1,52 @@
+using Cablewright.Engine.Data;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Engine.Fuses;
+
+/// <summary>The fuse families of a ruleset, one of each name.</summary>
+public sealed class FuseFamilies
+{
+    private readonly FuseFamily[] byName;
+
+    /// <exception cref="InvalidDataException">A family is missing, or stands there twice.</exception>
+    internal FuseFamilies(IEnumerable<FuseFamilyRow> rows)
+    {
+        byName =
+            [.. rows.Select(row => new FuseFamily(
+                    TradeWords.Parse<FuseFamilyName>(row.Name),
+                    row.Standard,
+                    row.RatingsAmps,
+                    row.VoltageRatingVolts,
+                    row.ContinuousUseFactor,
+                    row.DropAtRatingVolts,
+                    row.InterruptingRatingAmps,
+                    new TimeCurrentBand(row.TimeCurrentBand),
+                    row.TemperatureDerating))
+                .OrderBy(family => family.Name)];
+        if (!byName.Select(family => family.Name).SequenceEqual(Enum.GetValues<FuseFamilyName>()))
+            throw new InvalidDataException("The fuse families: one is missing, or stands there twice.");
+    }
+
+    /// <summary>All of them.</summary>
+    public IReadOnlyList<FuseFamily> All => byName;
+
+    /// <summary>One family.</summary>
+    public FuseFamily Of(FuseFamilyName name) => byName[(int)name];
+
+    /// <summary>
+    /// The family that a plain rating means where none is named: a blade where blades are made in it, else an ANL.
+    /// </summary>
+    public FuseFamily UsualFor(double ratingAmps) =>
+        Of(FuseFamilyName.BladeC).IsMadeIn(ratingAmps) ? Of(FuseFamilyName.BladeC) : Of(FuseFamilyName.Anl);
+}
+
+internal sealed record FuseFamilyRow(
+    string Name,
+    string Standard,
+    SourcedNumbers RatingsAmps,
+    SourcedNumber VoltageRatingVolts,
+    SourcedNumber ContinuousUseFactor,
+    SourcedNumber DropAtRatingVolts,
+    SourcedNumber InterruptingRatingAmps,
+    IReadOnlyList<TimeCurrentPoint> TimeCurrentBand,
+    IReadOnlyList<DeratingPoint> TemperatureDerating);

@@ -1,0 +1,61 @@
+using Cablewright.Engine.Builds;
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Wiring;
+
+namespace Cablewright.Engine.ShortCircuits;
+
+/// <summary>The interrupting rating that a fuse needs.</summary>
+/// <remarks>
+/// For lead-acid batteries by the table of ABYC E-11, from their cold-cranking current together; a computed bolted current is
+/// shown beside it, but cables and posts never let it flow. The table does not speak of lithium iron phosphate nor of more than
+/// 2200 A: there the computed current counts.
+/// </remarks>
+internal static class RequiredInterrupting
+{
+    private const double SmallestBank = 650;
+    private const double MiddleBank = 1100;
+    private const double LargestBank = 2200;
+
+    /// <summary>What a fuse at an end of a run needs, in amperes.</summary>
+    /// <param name="model">The build.</param>
+    /// <param name="end">The end.</param>
+    /// <param name="boltedAmps">The largest fault current where it stands.</param>
+    public static double Of(BuildModel model, RunEnd end, double boltedAmps)
+    {
+        CompleteBuild build = model.Build;
+        if (CrankingAmps(model, end) is not { } cranking || Significant.Exceeds(cranking, LargestBank)) return boltedAmps;
+        FuseSection figures = build.Ruleset.Fuse;
+        Figure main = cranking <= SmallestBank ? figures.InterruptingTo650
+            : cranking <= MiddleBank ? figures.InterruptingTo1100
+            : figures.InterruptingAbove1100;
+        double needed = model.Topology.IsAtBattery(end) ? main.Value : main.Value * figures.InterruptingBranchShare.Value;
+        return Math.Min(needed, boltedAmps);
+    }
+
+    /// <summary>Whether a plug-in fuse breaks less than the table asks and is fitted by vehicle makers all the same.</summary>
+    public static bool IsUsualPlugIn(BuildModel model, RunEnd end, FittedFuse fuse) =>
+        fuse.Family.IsPlugIn && CrankingAmps(model, end) is <= SmallestBank
+        && !Significant.Exceeds(model.Build.Ruleset.Fuse.InterruptingPlugIn.Value, fuse.InterruptsAmps);
+
+    /// <summary>
+    /// Of the batteries that reach the fuse together, which a charger never lets through; <c>null</c> where one of them is of
+    /// lithium iron phosphate.
+    /// </summary>
+    private static double? CrankingAmps(BuildModel model, RunEnd end)
+    {
+        SupplyParts parts = model.Circuit.PartsRunning;
+        int part = parts.Of(model.Topology.NodeAt(end));
+        double sum = 0;
+        for (int battery = 0; battery < model.Build.Batteries.Count; battery++)
+        {
+            if (parts.Of(model.Circuit.PositiveOf(battery)) != part) continue;
+            if (model.Build.Batteries[battery].CrankingAmps is not { } amps) return null;
+            sum += amps;
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,96 @@
+using Cablewright.Engine.Completion;
+using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Rules;
+
+namespace Cablewright.Engine.Sizing;
+
+/// <summary>What a choice is to keep the voltage drop to, one goal after another until one can be kept.</summary>
+/// <remarks>
+/// First the design target. Where no choice keeps it, a little more than what the strongest candidates lose, between the target
+/// and what is clean: so more power never gets less copper. Then the same with conductors in parallel, then the hard limit. A
+/// goal is for the conductors; what fuses, joints, body and straps take besides is known well enough from the strongest
+/// candidates.
+/// </remarks>
+internal sealed class DropGoals(SizingTask task)
+{
+    /// <summary>
+    /// No choice has so much smaller fuses than the strongest one that its parts take less than this share of those: within a
+    /// limit of the build's own, where a goal a little too wide finds nothing, one a little too narrow does.
+    /// </summary>
+    private const double SurelyInParts = 0.5;
+
+    private readonly CompleteBuild build = task.Build;
+    private readonly Dictionary<int, DesignEvaluation?> strongest = [];
+
+    /// <summary>The goals in the order in which they are tried.</summary>
+    public IEnumerable<Goal> All
+    {
+        get
+        {
+            DropLimits drop = build.Drop;
+            bool mayLieParallel = task.Open.Any(run => build.Runs[run].Wish.Count is null);
+            bool isOwn = drop.HardVolts <= drop.TargetVolts;
+            yield return Of(drop.TargetVolts, 1);
+            yield return isOwn ? Of(drop.TargetVolts, 1, SurelyInParts) : NearLeast(1);
+            if (!mayLieParallel) yield break;
+            if (!isOwn) yield return NearLeast(CandidateList.MostUnlessAsked);
+            yield return Of(drop.HardVolts, CandidateList.MostUnlessAsked);
+            if (isOwn) yield return Of(drop.HardVolts, CandidateList.MostUnlessAsked, SurelyInParts);
+        }
+    }
+
+    /// <summary>The goal of a drop over the conductors.</summary>
+    /// <param name="volts">The drop.</param>
+    /// <param name="mostParallel">How many conductors may lie in parallel.</param>
+    /// <param name="share">How much is allowed for the parts, of what they take in the strongest candidates.</param>
+    public Goal Of(double volts, int mostParallel, double share = 1)
+    {
+        Goal goal = Goal.Of(volts, mostParallel, task.Model);
+        return Strongest(mostParallel) is { } known
+            ? goal with { Volts = [.. goal.Volts.Select((each, amplifier) => each + share * InParts(amplifier, known))] }
+            : goal;
+    }
+
+    /// <summary>A little more than the least that can be lost at all.</summary>
+    /// <param name="least">The strongest candidates, worked out.</param>
+    public Goal Unavoidable(DesignEvaluation least)
+    {
+        Goal hard = Of(build.Drop.HardVolts, CandidateList.MostUnlessAsked);
+        return hard with
+        {
+            Volts = [.. hard.Volts.Select((volts, amplifier) => Math.Max(volts, Lost(amplifier, least) + Margin))],
+            MayExceedLimit = least.Violations.Any(violation => violation.Kind is ViolationKind.DropOverLimit),
+        };
+    }
+
+    /// <summary>Every open run as strong as it can be; <c>null</c> where the voltage collapses even so.</summary>
+    public DesignEvaluation? Strongest(int mostParallel)
+    {
+        if (!strongest.TryGetValue(mostParallel, out DesignEvaluation? known))
+        {
+            known = task.Evaluate([.. task.Candidates(mostParallel).Select(choices => choices[^1])]);
+            strongest.Add(mostParallel, known);
+        }
+
+        return known;
+    }
+
+    private double Margin => build.Ruleset.Drop.UnavoidableMargin.Value * build.ChargingVolts;
+
+    private Goal NearLeast(int mostParallel)
+    {
+        Goal target = Of(build.Drop.TargetVolts, mostParallel), clean = Of(build.Drop.CleanVolts, mostParallel);
+        if (Strongest(mostParallel) is not { } least) return clean;
+        return target with
+        {
+            Volts = [.. target.Volts.Select((volts, amplifier) => Math.Clamp(
+                Lost(amplifier, least) + Margin, volts, clean.Volts[amplifier]))],
+        };
+    }
+
+    private double Lost(int amplifier, DesignEvaluation evaluation) =>
+        task.Model.Circuit.LostVolts(amplifier, evaluation.Envelope);
+
+    private double InParts(int amplifier, DesignEvaluation evaluation) =>
+        Math.Max(0, Lost(amplifier, evaluation) - task.Evaluator.ConductorVolts(amplifier, evaluation));
+}
