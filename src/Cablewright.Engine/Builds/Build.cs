@@ -394,15 +394,3 @@ public sealed record SizingWishes
     /// <summary>The currency of the prices; it is handed through and changes no result.</summary>
     public string? Currency { get; init; }
 }
-
-/// <summary>What one conductor costs.</summary>
-/// <param name="Size">Its size.</param>
-/// <param name="Material">Its metal.</param>
-/// <param name="PerMetre">The price of one metre, more than 0, in the currency of the build.</param>
-public sealed record ConductorPrice(ConductorSize Size, Material Material, double PerMetre);
-
-/// <summary>One point of a fuse's own time-current curve.</summary>
-/// <param name="ShareOfRating">Current over rated current.</param>
-/// <param name="FastestSeconds">It holds for at least this long.</param>
-/// <param name="SlowestSeconds">It has opened after this long; <c>null</c> where it need not open.</param>
-public sealed record OpeningTime(double ShareOfRating, double FastestSeconds, double? SlowestSeconds);

@@ -172,6 +172,9 @@ internal sealed record CompleteCapacitor(string At, double Farads, double Series
 internal sealed record CompleteIsolator(
     IsolatorKind Kind, double? RatedAmps, double ContactOhms, double FallVolts, double OutputVolts, double InputWatts)
 {
+    /// <summary>What a charger puts out; <c>null</c> for a relay, a diode and a charger of unstated output.</summary>
+    public double? ChargerAmps => Kind is IsolatorKind.DcDcCharger ? RatedAmps : null;
+
     /// <summary>
     /// What it counts as in a short circuit. It may fail closed, so it never protects; a diode's fall is put down as the
     /// resistance that would make it at its rating, which is more than it has at the currents of a short circuit.

@@ -20,6 +20,8 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
     private readonly double[] ampacities =
         [.. design.Conductors.Select((choice, run) => model.Ampacities.Of(run, choice.Conductor).LimitAmps)];
 
+    private readonly double?[] conductorVolts = new double?[model.Build.Draws.Count];
+
     /// <summary>The build.</summary>
     public CompleteBuild Build => model.Build;
 
@@ -46,9 +48,7 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
 
     /// <summary>The continuous current at an end of a run: behind a charger its output.</summary>
     public double ContinuousAmpsAt(RunEnd end) =>
-        end.IsFar && Build.Runs[end.Run].Isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: { } output }
-            ? output
-            : envelope.ThermalAmps[end.Run];
+        (end.IsFar ? Build.Runs[end.Run].Isolator?.ChargerAmps : null) ?? envelope.ThermalAmps[end.Run];
 
     /// <summary>Whether a run leads to the alternator's own place.</summary>
     public bool IsAlternatorCable(int run) =>
@@ -99,7 +99,9 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
     public double ConductorVolts(int amplifier, double orLess = 0)
     {
         double whole = Circuit.LostVolts(amplifier, envelope);
-        return whole <= orLess ? whole : solver.ConductorVolts(amplifier, design, envelope.WorstPointOf(amplifier));
+        return whole <= orLess
+            ? whole
+            : conductorVolts[amplifier] ??= solver.ConductorVolts(amplifier, design, envelope.WorstPointOf(amplifier));
     }
 
     /// <summary>

@@ -20,9 +20,8 @@ internal sealed class FuseOpensOnNote() : FuseRule(
         if (facts.Build.Runs[end.Run].Isolator is { Kind: IsolatorKind.DcDcCharger }) return null;
         double share = facts.Envelope.PeakAmps[end.Run] / fuse.TotalRatingAmps(facts.Design.Conductors[end.Run].Count);
         double holds = fuse.Band.FastestSeconds(share), note = FigureIn(facts.Build.Ruleset).Value;
-        if (!Significant.Exceeds(note, holds)) return null;
-        Violation violation = At(end, holds, note);
-        bool isSure = fuse.Band.IsRead || Significant.Exceeds(note, holds * facts.Build.Ruleset.Fuse.BandUncertainty.Value);
-        return isSure ? violation with { Severity = Severity.Fail } : violation;
+        return Significant.Exceeds(note, holds)
+            ? At(end, holds, note) with { Severity = RecalledBand.Weigh(fuse.Band, facts.Build.Ruleset, note / holds) }
+            : null;
     }
 }

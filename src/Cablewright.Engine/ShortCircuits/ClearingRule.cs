@@ -1,4 +1,3 @@
-using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
@@ -15,17 +14,11 @@ internal abstract class ClearingRule(ViolationKind kind, Severity severity, stri
     /// <summary>How a run violates it; <c>null</c> where it holds.</summary>
     public abstract Violation? Check(FaultFacts facts, Clearing clearing);
 
-    /// <summary>
-    /// A verdict that hangs on a time-current band which is only recalled is a caution, unless the band would have to be off by
-    /// more than it may.
-    /// </summary>
-    /// <param name="violation">The rule, violated at the recalled figure.</param>
+    /// <summary>It weighs what is known of the fuse's time-current band.</summary>
+    /// <param name="violation">The rule, violated at the figures of the band.</param>
     /// <param name="facts">All about the design.</param>
     /// <param name="clearing">The clearing.</param>
-    /// <param name="factor">By how much the recalled figure would have to be off for the rule to hold.</param>
+    /// <param name="factor">By how much the band would have to be off for the rule to hold.</param>
     protected static Violation AsFarAsKnown(Violation violation, FaultFacts facts, Clearing clearing, double factor) =>
-        clearing.Device.Fuse.Band.IsRead
-            || Significant.Exceeds(factor, facts.Build.Ruleset.Fuse.BandUncertainty.Value)
-            ? violation
-            : violation with { Severity = Severity.Caution };
+        violation with { Severity = RecalledBand.Weigh(clearing.Device.Fuse.Band, facts.Build.Ruleset, factor) };
 }

@@ -28,14 +28,17 @@ internal sealed class Alternatives
     }
 
     /// <summary>The alternatives of each run; <c>null</c> for a run that the budget did not reach.</summary>
-    public static IReadOnlyList<IReadOnlyList<Alternative>?> Of(Variant present, WorkMeter meter)
+    /// <param name="present">The build as it is.</param>
+    /// <param name="meter">Counts the work.</param>
+    /// <param name="write">What is kept of an alternative of a run: each is a whole build, too much to keep them all.</param>
+    public static IReadOnlyList<IReadOnlyList<T>?> Of<T>(Variant present, WorkMeter meter, Func<int, Alternative, T> write)
     {
         var alternatives = new Alternatives(present, meter);
-        return [.. Enumerable.Range(0, present.Build.Runs.Count).Select(alternatives.OfRun)];
+        return [.. Enumerable.Range(0, present.Build.Runs.Count).Select(run => alternatives.OfRun(run, write))];
     }
 
-    private Alternative[]? OfRun(int run) => meter.Within(
-        meter.Budget, part => Neighbours(run).Select(choice => Of(run, choice, part)).ToArray());
+    private T[]? OfRun<T>(int run, Func<int, Alternative, T> write) => meter.Within(
+        meter.Budget, part => Neighbours(run).Select(choice => write(run, Of(run, choice, part))).ToArray());
 
     private IEnumerable<ConductorChoice> Neighbours(int run)
     {

@@ -122,17 +122,13 @@ internal sealed class AssessmentWriter(Variant variant)
         };
     }
 
-    private static IsolatorResult IsolatorOf(CompleteIsolator isolator, double thermalAmps)
+    private static IsolatorResult IsolatorOf(CompleteIsolator isolator, double thermalAmps) => new()
     {
-        bool isCharger = isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: not null };
-        return new IsolatorResult
-        {
-            Kind = isolator.Kind,
-            RatedAmps = isolator.RatedAmps,
-            ThroughAmps = isCharger ? isolator.RatedAmps!.Value : thermalAmps,
-            LossVolts = isCharger ? 0 : isolator.FallVolts + thermalAmps * isolator.ContactOhms,
-        };
-    }
+        Kind = isolator.Kind,
+        RatedAmps = isolator.RatedAmps,
+        ThroughAmps = isolator.ChargerAmps ?? thermalAmps,
+        LossVolts = isolator.ChargerAmps is null ? isolator.FallVolts + thermalAmps * isolator.ContactOhms : 0,
+    };
 
     private static ConductorResult ConductorOf(CompleteRun run, ConductorChoice choice) => new()
     {

@@ -65,14 +65,11 @@ internal static class Extras
 
     private static Assessment WithAlternatives(Assessment answer, Variant variant, WorkMeter meter)
     {
-        IReadOnlyList<IReadOnlyList<Engine.Variations.Alternative>?> found = Alternatives.Of(variant, meter);
+        IReadOnlyList<IReadOnlyList<Alternative>?> found = Alternatives.Of(variant, meter, AlternativeOf);
         return Reached(
             answer with
             {
-                Runs = [.. answer.Runs.Select((run, index) => run with
-                {
-                    Alternatives = found[index] is { } others ? [.. others.Select(other => AlternativeOf(index, other))] : null,
-                })],
+                Runs = [.. answer.Runs.Select((run, index) => run with { Alternatives = found[index] })],
             },
             found.All(each => each is not null), AnswerPart.Alternatives);
     }

@@ -1,5 +1,5 @@
 using Cablewright.Contract.Builds;
-using Cablewright.Service.Json;
+using Cablewright.Service.Problems;
 using Cablewright.Service.Quantities;
 using FluentValidation;
 
@@ -22,18 +22,10 @@ internal sealed class FuseValidator : ContractValidator<Fuse>
     private static void CheckOpeningTimes(IReadOnlyList<OpeningTime>? points, ValidationContext<Fuse> context)
     {
         if (points is null) return;
-        double before = double.NaN;
-        for (int i = 0; i < points.Count; i++)
-        {
-            double share = Share.Read(points[i].ShareOfRating) is { Fault: null } reading ? reading.Value : double.NaN;
-            if (share <= before)
-                context.AddFault(
-                    $"[{i}].{nameof(OpeningTime.ShareOfRating)}", ContentCodes.OpeningTimesOutOfOrder,
-                    "this current is not above the one before it", "each point at a larger current than the one before",
-                    Excerpt.Of(points[i].ShareOfRating));
-            before = share;
-        }
-
+        foreach ((int index, Fault fault) in Ascending.Faults(
+            Share, points.Select(point => point.ShareOfRating), ContentCodes.OpeningTimesOutOfOrder, "current",
+            "each point at a larger current than the one before"))
+            context.AddFault($"[{index}].{nameof(OpeningTime.ShareOfRating)}", fault);
         if (points.Count == 0 || points[^1].Slowest is null)
             context.AddFault(
                 "", ContentCodes.OpeningTimesWithoutEnd, "no point says by when the fuse has opened",

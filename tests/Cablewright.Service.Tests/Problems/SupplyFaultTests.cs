@@ -62,6 +62,20 @@ public class SupplyFaultTests(ServiceFixture service) : IClassFixture<ServiceFix
         AssertContains(await Post("vehicle", vehicle), "/vehicle" + pointer, code);
 
     [Theory]
+    [InlineData("""
+        [ { "shareOfRating": "200 %", "fastest": "1 s", "slowest": "15 s" },
+          { "shareOfRating": "200 %", "fastest": "1 s", "slowest": "9 s" } ]
+        """, "/1/shareOfRating", "fuse.opening-times-out-of-order")]
+    [InlineData("""[ { "shareOfRating": "much", "fastest": "1 s", "slowest": "15 s" } ]""",
+        "/0/shareOfRating", "quantity.not-a-number")]
+    [InlineData("""[ { "shareOfRating": "200 %", "fastest": "1 s" } ]""", "", "fuse.opening-times-without-end")]
+    [InlineData("[]", "", "fuse.opening-times-without-end")]
+    public async Task A_fault_of_a_fuses_own_curve_names_its_place(string points, string pointer, string code) =>
+        AssertContains(
+            await Post("runs/0/fuse", $$"""{ "rating": "60 A", "openingTimes": {{points}} }"""),
+            "/runs/0/fuse/openingTimes" + pointer, code);
+
+    [Theory]
     [InlineData("""{ "kind": "relay", "forwardVoltage": "0.7 V" }""", "/forwardVoltage", "isolator.member-foreign", "diode")]
     [InlineData("""{ "kind": "diode", "contactResistance": "1 mOhm" }""",
         "/contactResistance", "isolator.member-foreign", "relay")]
@@ -92,7 +106,9 @@ public class SupplyFaultTests(ServiceFixture service) : IClassFixture<ServiceFix
 
     private Task<Answer> Post(string place, string value) => service.Post(Builds.With(build =>
     {
-        if (place == "runs/0/isolator") build["runs"]![0]!["isolator"] = JsonNode.Parse(value);
+        const string FirstRun = "runs/0/";
+        if (place.StartsWith(FirstRun, StringComparison.Ordinal))
+            build["runs"]![0]![place[FirstRun.Length..]] = JsonNode.Parse(value);
         else build[place] = JsonNode.Parse(value);
     }));
 }
