@@ -30,6 +30,10 @@ public sealed record FuseFamily(
         return null;
     }
 
+    /// <summary>The smallest rating that is no less than a current, or <c>null</c> where the family has none.</summary>
+    public double? NextRating(double amps) => RatingsAmps.Values.Cast<double?>()
+        .FirstOrDefault(rating => !Significant.Exceeds(amps, rating!.Value));
+
     /// <summary>Whether it is a plug-in fuse (blade).</summary>
     public bool IsPlugIn => Name is FuseFamilyName.BladeC or FuseFamilyName.BladeE or FuseFamilyName.BladeF;
 

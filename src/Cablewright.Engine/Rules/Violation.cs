@@ -37,6 +37,7 @@ internal enum ViolationKind
     FuseOpensOnNote,
     ReturnBelowSupply,
     SharedReturnBelowSupply,
+    StrapBelowFuses,
     BodyDropLarge,
     AlternatorDropLarge,
     FuseInReturn,

@@ -210,6 +210,10 @@ internal sealed class CircuitModel
         && ((each.From == PlaceNames.Body && build.Names[each.To].Kind is PlaceKind.Battery)
             || (each.To == PlaceNames.Body && build.Names[each.From].Kind is PlaceKind.Battery));
 
+    /// <summary>The stated strap of a battery, or -1.</summary>
+    public int StrapOf(int battery) => Enumerable.Range(0, build.Runs.Count).FirstOrDefault(
+        run => IsStrap(run) && build.Body.FootOfRun[run] == battery, -1);
+
     /// <summary>Whether the alternator's supply does not reach a battery but through a charger.</summary>
     public bool IsParted(int battery) => !PartsRunning.IsCharged(Batteries[battery].Positive);
 

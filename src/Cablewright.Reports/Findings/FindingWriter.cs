@@ -75,6 +75,7 @@ internal sealed class FindingWriter
         ViolationKind.ReturnBelowSupply => drop.Return(violation),
         ViolationKind.OutsideSupplyRange => drop.OutsideRange(violation),
         ViolationKind.StrapTooSmall => heat.Strap(violation),
+        ViolationKind.StrapBelowFuses => heat.StrapBelowFuses(violation),
         ViolationKind.CopperClad => heat.CopperClad(violation),
         ViolationKind.FuseOpensOnNote => fuse.OpensOnNote(violation),
         ViolationKind.OverAmpacity => heat.OverAmpacity(violation),
