@@ -73,8 +73,8 @@ internal sealed class ConductorChanges(CompleteBuild build)
             $"use {metal.Word()} in run \"{build.Runs[run].Id}\" in place of {now.Conductor.Material.Word()}");
     }
 
-    private IReadOnlyList<ConductorSize> Known =>
-        build.Stated.Sizing.Sizes is { Count: > 0 } stated ? stated : CandidateList.Usual(build.Stated.Units);
+    private IEnumerable<ConductorSize> Known =>
+        build.Stated.Sizing.Sizes is { Count: > 0 } stated ? stated : CandidateList.Offered(build.Stated.Units);
 
     private Ladder Sizes(int run, Func<ConductorSize, bool> isWanted, bool descending)
     {

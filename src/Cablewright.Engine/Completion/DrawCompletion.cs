@@ -23,7 +23,8 @@ internal static class DrawCompletion
         if (amplifier.RatedInputAmps is null && amplifier.RatedOutputWatts is null)
             return FuseAlone(amplifier, at, ratingVolts, assumptions);
 
-        AmplifierClass kind = ClassOf(amplifier, at, assumptions);
+        AmplifierClass kind = ClassOf(
+            amplifier, amplifier.RatedOutputWatts ?? amplifier.RatedInputAmps!.Value * ratingVolts, at, assumptions);
         double? efficiency = null;
         double fullWatts;
         if (amplifier.RatedInputAmps is { } inputAmps)
@@ -71,12 +72,15 @@ internal static class DrawCompletion
             new LoadDraw(LoadKind.ConstantCurrent, amplifier.OnBoardFuseAmps!.Value), 1, 1, null, ratingVolts, null);
     }
 
-    private static AmplifierClass ClassOf(Amplifier amplifier, string at, AssumptionList assumptions)
+    private static AmplifierClass ClassOf(Amplifier amplifier, double watts, string at, AssumptionList assumptions)
     {
         if (amplifier.Class is { } stated) return stated;
+        Figure from = assumptions.Ruleset.Load.ClassDFrom;
+        AmplifierClass usual = watts < from.Value ? AmplifierClass.AB : AmplifierClass.D;
         assumptions.Note(
-            at + "/amplifierClass", "AB", "no class is stated; AB draws more than D for the same output", "the safe side");
-        return AmplifierClass.AB;
+            at + "/amplifierClass", usual.Word(),
+            "no class is stated; amplifiers of such an output are usually of this one", from.Citation);
+        return usual;
     }
 
     private static LoadDraw FullDraw(

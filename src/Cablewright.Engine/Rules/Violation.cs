@@ -57,6 +57,7 @@ internal enum ViolationKind
     PeakAboveAlternator,
     AverageAboveIdle,
     CapacitorHoldsBriefly,
+    BeyondStock,
     BudgetReached,
 }
 

@@ -21,7 +21,7 @@ internal sealed class ChoiceRules
 
     public ChoiceRules(SizingTask task)
     {
-        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(CandidateList.MostUnlessAsked);
+        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(Stock.Any);
         returnBinds = [.. task.Build.Stated.Amplifiers.Select(amplifier => CanReturn(task, candidates, amplifier.Id))];
     }
 
@@ -67,6 +67,7 @@ internal sealed class ChoiceRules
         ViolationKind.DropOverLimit => false,
         ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor or ViolationKind.FuseMissingAtReduction
             or ViolationKind.FuseBelowLoad => true,
+        ViolationKind.FuseOpensOnNote => violation.Severity is not Severity.Info,
         _ => violation.Severity is Severity.Fail,
     };
 

@@ -63,7 +63,7 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
         CompleteRun run = build.Runs[clearing.Run];
         ConductorChoice choice = evaluation.Design.Conductors[clearing.Run];
         double limit = ShortCircuit.LimitFor(run.InsulationCelsius, build.Ruleset);
-        return CandidateList.Usual(build.Stated.Units)
+        return CandidateList.Offered(build.Stated.Units)
             .Where(size => size.IsLargerThan(choice.Conductor.Size))
             .Select(size => Conductor.Of(size, choice.Conductor.Material))
             .FirstOrDefault(conductor => seconds <= ShortCircuit.WithstandSeconds(

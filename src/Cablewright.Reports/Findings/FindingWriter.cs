@@ -117,6 +117,7 @@ internal sealed class FindingWriter
         ViolationKind.AlternatorDropLarge => isolator.AlternatorDrop(violation),
         ViolationKind.FuseHotBelowLoad => fuse.HotBelowLoad(violation),
         ViolationKind.SharedReturnBelowSupply => drop.SharedReturn(violation),
+        ViolationKind.BeyondStock => SupplyWording.BeyondStock(),
         _ => SupplyWording.Budget(),
     };
 }

@@ -38,7 +38,7 @@ internal sealed class Remedies(Variant variant)
     public string ConductorThatCarries(int run, double amps)
     {
         ConductorChoice choice = evaluation.Design.Conductors[run];
-        ConductorSize? enough = CandidateList.Usual(build.Stated.Units).FirstOrDefault(size =>
+        ConductorSize? enough = CandidateList.Offered(build.Stated.Units).FirstOrDefault(size =>
             !Significant.Exceeds(
                 amps,
                 model.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));

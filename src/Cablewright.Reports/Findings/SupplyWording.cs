@@ -94,6 +94,12 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         + "resistance",
         "V");
 
+    public static Wording BeyondStock() => new(
+        "/sizing",
+        "No cable that shops usually keep does this, nor two of the largest in parallel: what is chosen has to be ordered.",
+        "a shorter way, a battery near the amplifiers, or less power",
+        "tried first: one conductor of the sizes kept, then two of the largest, then every size made");
+
     public static Wording Budget() => new(
         "/sizing",
         "The work budget ended before the choice was finished: a smaller one may exist, and a rule that does not hold "

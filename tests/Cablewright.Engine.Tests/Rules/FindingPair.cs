@@ -187,6 +187,14 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
             "return.strap-too-small", "16 mm2 of copper-clad aluminium conduct as 16 x 0.017241/0.026718 = 10.3 mm2 of copper",
             OneAmplifier().WithRun("strap", CladStrap("16 mm2")), OneAmplifier().WithRun("strap", CladStrap("25 mm2")));
         yield return new FindingPair(
+            "return.strap-below-fuse",
+            "a strap of 4 AWG, 105 C, at 80 C bears about 160 A x sqrt(25/75) = 92.4 A: the next ANL is one of 100 A, then 130 A",
+            StrapBehind(130), StrapBehind(100));
+        yield return new FindingPair(
+            "sizing.beyond-stock",
+            "two of 1/0 AWG at 40 C bear 285 A x sqrt(65/75) = 265 A each: an ANL of 250 A for each carries 0.8 of that, 400 A",
+            LeftOpen(401), LeftOpen(399));
+        yield return new FindingPair(
             "run.copper-clad", "a return of copper-clad aluminium, or of copper",
             OneAmplifier().WithRun("return", run => run with
             {
@@ -242,6 +250,20 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
     private static Build MainOf(double metres) => OneAmplifier().WithRun("main", run => run with { LengthMetres = metres });
 
     private static Build Dynamic() => OneAmplifier().WithAmplifier(amplifier => amplifier with { Programme = Programme.Dynamic });
+
+    private static Build StrapBehind(double fuse) => OneAmplifier()
+        .WithRun("main", run => run with { Fuse = Anl(fuse) })
+        .WithRun("strap", run => run.Sized("4 AWG"));
+
+    /// <summary>A load of exactly these amperes, its cables left open.</summary>
+    private static Build LeftOpen(double amps) => ConstantCurrent(amps) with
+    {
+        Runs = [.. ConstantCurrent(amps).Runs.Select(run => run with
+        {
+            Conductor = new ConductorWish { InsulationCelsius = 105 },
+            Fuse = null,
+        })],
+    };
 
     private static Build StrapRated80In(double engineBay)
     {
