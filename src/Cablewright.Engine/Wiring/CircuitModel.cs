@@ -137,9 +137,12 @@ internal sealed class CircuitModel
     /// <summary>The resistances behind the runs': straps, body and chargers.</summary>
     public IReadOnlyList<double> FixedOhms => fixedOhms;
 
-    /// <summary>The same in a short circuit.</summary>
+    /// <summary>The same in a short circuit: the body at its most, chargers closed.</summary>
     public IReadOnlyList<double> FixedOhmsInFault =>
-        [.. fixedOhms.SkipLast(ChargerRuns.Count), .. ChargerRuns.Select(_ => ClosedOhms)];
+        [
+            .. fixedOhms.Take(build.Body.AssumedStraps.Count), .. build.Body.Feet.Select(_ => build.MostBodyOhms),
+            .. ChargerRuns.Select(_ => ClosedOhms),
+        ];
 
     /// <summary>The cases that can differ for this build.</summary>
     public IReadOnlyList<OperatingCase> Cases { get; }
