@@ -26,9 +26,16 @@ public sealed record FuseFamilyEntry
     public required SourcedFigure DropAtRatingVolts { get; init; }
 
     /// <summary>
-    /// The largest current that a fuse of the family is known to interrupt, in amperes; a part may be rated for more.
+    /// The largest current that a fuse of the family is known to interrupt at its rated voltage, in amperes; a part may be rated
+    /// for more.
     /// </summary>
     public required SourcedFigure InterruptingRatingAmps { get; init; }
+
+    /// <summary>
+    /// The same at each voltage for which it is known, the lowest first. The one for the next voltage above the system's highest
+    /// counts, or above the part's own voltage rating where that is stated.
+    /// </summary>
+    public required IReadOnlyList<InterruptingEntry> InterruptingRatings { get; init; }
 
     /// <summary>Between which times it opens, by share of its rated current.</summary>
     public required IReadOnlyList<OpeningEntry> OpeningBand { get; init; }

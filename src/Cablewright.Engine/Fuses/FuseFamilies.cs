@@ -19,7 +19,7 @@ public sealed class FuseFamilies
                     row.VoltageRatingVolts,
                     row.ContinuousUseFactor,
                     row.DropAtRatingVolts,
-                    row.InterruptingRatingAmps,
+                    row.InterruptingRatings,
                     new TimeCurrentBand(row.TimeCurrentBand),
                     row.TemperatureDerating))
                 .OrderBy(family => family.Name)];
@@ -47,6 +47,6 @@ internal sealed record FuseFamilyRow(
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,
     SourcedNumber DropAtRatingVolts,
-    SourcedNumber InterruptingRatingAmps,
+    IReadOnlyList<InterruptingRating> InterruptingRatings,
     IReadOnlyList<TimeCurrentPoint> TimeCurrentBand,
     IReadOnlyList<DeratingPoint> TemperatureDerating);
