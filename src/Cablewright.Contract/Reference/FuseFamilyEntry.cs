@@ -40,6 +40,12 @@ public sealed record FuseFamilyEntry
     /// <summary>Between which times it opens, by share of its rated current.</summary>
     public required IReadOnlyList<OpeningEntry> OpeningBand { get; init; }
 
+    /// <summary>By which factor those times may be off, either way; 1 where they were read.</summary>
+    public required SourcedFigure OpeningBandUncertainty { get; init; }
+
+    /// <summary>How long the arc burns once its element has melted, in seconds: it never opens sooner.</summary>
+    public required SourcedFigure ArcingSeconds { get; init; }
+
     /// <summary>What is left of its lasting current in hot air, straight lines between the points.</summary>
     public required IReadOnlyList<DeratingEntry> TemperatureDerating { get; init; }
 }

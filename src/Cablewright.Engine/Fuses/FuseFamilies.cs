@@ -20,7 +20,7 @@ public sealed class FuseFamilies
                     row.ContinuousUseFactor,
                     row.DropAtRatingVolts,
                     row.InterruptingRatings,
-                    new TimeCurrentBand(row.TimeCurrentBand),
+                    new TimeCurrentBand(row.TimeCurrentBand, row.BandUncertainty, row.ArcingSeconds),
                     row.TemperatureDerating))
                 .OrderBy(family => family.Name)];
         if (!byName.Select(family => family.Name).SequenceEqual(Enum.GetValues<FuseFamilyName>()))
@@ -49,4 +49,6 @@ internal sealed record FuseFamilyRow(
     SourcedNumber DropAtRatingVolts,
     IReadOnlyList<InterruptingRating> InterruptingRatings,
     IReadOnlyList<TimeCurrentPoint> TimeCurrentBand,
+    SourcedNumber BandUncertainty,
+    SourcedNumber ArcingSeconds,
     IReadOnlyList<DeratingPoint> TemperatureDerating);

@@ -32,6 +32,8 @@ internal static class FuseTables
         InterruptingRatingAmps = AtRatedVoltage(family),
         InterruptingRatings = [.. family.InterruptingRatings.Select(Interrupting)],
         OpeningBand = [.. family.TimeCurrentBand.Points.Select(Point)],
+        OpeningBandUncertainty = Figure(family.TimeCurrentBand.Uncertainty),
+        ArcingSeconds = Figure(family.TimeCurrentBand.ArcingSeconds),
         TemperatureDerating = [.. family.TemperatureDerating.Select(Derating)],
     };
 

@@ -54,6 +54,8 @@ internal static class SourceTables
             Of(row.VoltageRatingVolts, name, "voltage rating"),
             Of(row.ContinuousUseFactor, name, "continuous-use factor"),
             Of(row.DropAtRatingVolts, name, "drop at rating"),
+            Of(row.OpeningBandUncertainty, name, "uncertainty of the opening band"),
+            Of(row.ArcingSeconds, name, "arcing time"),
         }.Concat(row.InterruptingRatings.Select(rating => new Use(
             rating.Source, rating.Provenance,
             FormattableString.Invariant($"fuse family {name}: interrupting rating at {rating.Volts} V"))))
