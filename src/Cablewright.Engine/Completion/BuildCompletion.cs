@@ -33,7 +33,8 @@ internal static class BuildCompletion
             "no charging voltage is stated; a 12 V vehicle is assumed", unit: "V");
         double body = assumptions.Take(
             build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", ruleset.Supply.BodyResistance,
-            "the resistance of the body is not stated");
+            "the resistance of the body is not stated; in a short circuit it counts as "
+            + Phrase.Milliohms(ruleset.Supply.MostBodyResistance.Value));
         bool countsEnergy = build.Vehicle.Batteries.Count > 0 || build.Limits.EngineOffMinutes is not null;
         SupplyFigures supply = SupplyCompletion.Complete(build.Vehicle, charging, countsEnergy, assumptions);
         (int chargingBattery, string? alternatorPlace) = ChargingPlace.Of(build, names);
@@ -64,6 +65,7 @@ internal static class BuildCompletion
             NominalFactor = nominalFactor,
             ChargingVolts = charging,
             BodyOhms = Math.Max(body, LeastOhms),
+            MostBodyOhms = Math.Max(build.Vehicle.BodyReturnOhms ?? ruleset.Supply.MostBodyResistance.Value, LeastOhms),
             Drop = drop,
             Supply = supply,
             Batteries = batteries,

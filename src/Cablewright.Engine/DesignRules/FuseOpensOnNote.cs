@@ -21,7 +21,7 @@ internal sealed class FuseOpensOnNote() : FuseRule(
         double share = facts.Envelope.PeakAmps[end.Run] / fuse.TotalRatingAmps(facts.Design.Conductors[end.Run].Count);
         double holds = fuse.Band.FastestSeconds(share), note = FigureIn(facts.Build.Ruleset).Value;
         return Significant.Exceeds(note, holds)
-            ? At(end, holds, note) with { Severity = RecalledBand.Weigh(fuse.Band, facts.Build.Ruleset, note / holds) }
+            ? At(end, holds, note) with { Severity = RecalledBand.Weigh(fuse.Band, note / holds) }
             : null;
     }
 }

@@ -12,7 +12,7 @@ public sealed record FuseFamily(
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,
     SourcedNumber DropAtRatingVolts,
-    SourcedNumber InterruptingRatingAmps,
+    IReadOnlyList<InterruptingRating> InterruptingRatings,
     TimeCurrentBand TimeCurrentBand,
     IReadOnlyList<DeratingPoint> TemperatureDerating)
 {
@@ -33,6 +33,12 @@ public sealed record FuseFamily(
     /// <summary>The smallest rating that is no less than a current, or <c>null</c> where the family has none.</summary>
     public double? NextRating(double amps) => RatingsAmps.Values.Cast<double?>()
         .FirstOrDefault(rating => !Significant.Exceeds(amps, rating!.Value));
+
+    /// <summary>
+    /// What it is known to interrupt at a voltage: by the figure for the next voltage up, beyond the last one by that.
+    /// </summary>
+    public InterruptingRating InterruptingAt(double volts) =>
+        InterruptingRatings.FirstOrDefault(rating => !Significant.Exceeds(volts, rating.Volts)) ?? InterruptingRatings[^1];
 
     /// <summary>Whether it is a plug-in fuse (blade).</summary>
     public bool IsPlugIn => Name is FuseFamilyName.BladeC or FuseFamilyName.BladeE or FuseFamilyName.BladeF;

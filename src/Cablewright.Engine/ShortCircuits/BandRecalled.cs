@@ -12,9 +12,8 @@ internal sealed class BandRecalled() : FaultRule(
 {
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, RunEnd end, FittedFuse fuse) =>
-        !fuse.Band.IsRead
-            && facts.Clearings.Any(clearing => clearing.IsInTime && clearing.Device.End == end
-                && Significant.Exceeds(clearing.Strain * facts.Build.Ruleset.Fuse.BandUncertainty.Value, 1))
+        facts.Clearings.Any(clearing => clearing.IsInTime && clearing.Device.End == end
+            && Significant.Exceeds(clearing.Strain * fuse.Band.Uncertainty.Value, 1))
             ? At(end)
             : null;
 }

@@ -37,7 +37,9 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
     public string FamilyThatInterrupts(double amps)
     {
         string[] able =
-            [.. build.Ruleset.FuseFamilies.All.Where(family => family.InterruptingRatingAmps.Value >= amps)
+            [.. build.Ruleset.FuseFamilies.All
+                .Where(family => family.InterruptingAt(build.HighestSupplyVolts).Amps >= amps
+                    && family.VoltageRatingVolts.Value >= build.HighestSupplyVolts)
                 .Select(family => family.Name.Word())];
         return able.Length == 0
             ? "a fuse made for such currents"

@@ -85,7 +85,7 @@ internal sealed class FaultWording(
                 + remedies.FamilyThatInterrupts(violation.Measured),
             $"{Phrase.Amps(violation.Measured)} by the batteries' cold-cranking current (ABYC E-11), by the computed current for "
             + $"lithium; bolted at the fuse, every battery full: {Phrase.Amps(bolted)}; "
-            + fuse.Family.InterruptingRatingAmps.Source,
+            + fuse.FamilyInterrupts.Source,
             "A");
     }
 

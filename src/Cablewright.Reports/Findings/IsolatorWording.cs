@@ -44,7 +44,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"The alternator's cable \"{run.Id}\" takes {Phrase.Volts(violation.Measured)} at the alternator's rated current; "
+            $"The alternator's cable \"{run.Id}\" takes {Phrase.Volts(violation.Measured)} at what the alternator gives hot; "
             + "more than "
             + $"{Phrase.Volts(violation.Limit)} keeps the battery from charging fully.",
             "a larger conductor or a shorter way",

@@ -29,9 +29,26 @@ internal static class FuseTables
         VoltageRatingVolts = Figure(family.VoltageRatingVolts),
         ContinuousUseFactor = Figure(family.ContinuousUseFactor),
         DropAtRatingVolts = Figure(family.DropAtRatingVolts),
-        InterruptingRatingAmps = Figure(family.InterruptingRatingAmps),
+        InterruptingRatingAmps = AtRatedVoltage(family),
+        InterruptingRatings = [.. family.InterruptingRatings.Select(Interrupting)],
         OpeningBand = [.. family.TimeCurrentBand.Points.Select(Point)],
+        OpeningBandUncertainty = Figure(family.TimeCurrentBand.Uncertainty),
+        ArcingSeconds = Figure(family.TimeCurrentBand.ArcingSeconds),
         TemperatureDerating = [.. family.TemperatureDerating.Select(Derating)],
+    };
+
+    private static SourcedFigure AtRatedVoltage(FuseFamily family)
+    {
+        InterruptingRating rating = family.InterruptingAt(family.VoltageRatingVolts.Value);
+        return new SourcedFigure { Value = rating.Amps, Source = rating.Source, Provenance = rating.Provenance };
+    }
+
+    private static InterruptingEntry Interrupting(InterruptingRating rating) => new()
+    {
+        Volts = rating.Volts,
+        Amps = rating.Amps,
+        Source = rating.Source,
+        Provenance = rating.Provenance,
     };
 
     private static OpeningEntry Point(TimeCurrentPoint point) => new()

@@ -54,8 +54,12 @@ internal static class SourceTables
             Of(row.VoltageRatingVolts, name, "voltage rating"),
             Of(row.ContinuousUseFactor, name, "continuous-use factor"),
             Of(row.DropAtRatingVolts, name, "drop at rating"),
-            Of(row.InterruptingRatingAmps, name, "interrupting rating"),
-        }.Concat(row.OpeningBand.Select(point => new Use(
+            Of(row.OpeningBandUncertainty, name, "uncertainty of the opening band"),
+            Of(row.ArcingSeconds, name, "arcing time"),
+        }.Concat(row.InterruptingRatings.Select(rating => new Use(
+            rating.Source, rating.Provenance,
+            FormattableString.Invariant($"fuse family {name}: interrupting rating at {rating.Volts} V"))))
+        .Concat(row.OpeningBand.Select(point => new Use(
             point.Source, point.Provenance,
             FormattableString.Invariant($"fuse family {name}: opening at {point.ShareOfRating} of rating"))))
         .Concat(row.TemperatureDerating.Select(point => new Use(
