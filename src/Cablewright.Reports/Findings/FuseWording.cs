@@ -130,7 +130,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             $"At full output run \"{build.Runs[violation.Index].Id}\" carries {Phrase.Amps(peak)}, and its "
             + $"{Phrase.Amps(fuse.RatingAmps)} fuse may open after {Phrase.Number(violation.Measured)} s, before a bass note has "
             + "ended.",
-            remedies.FuseFor(violation.End),
+            remedies.FuseForFullOutput(violation.End),
             $"{Phrase.Percent(peak / fuse.TotalRatingAmps(Conductor(violation.Index).Count))} of its rating: fast edge "
             + $"{Phrase.Number(violation.Measured)} s < {Phrase.Number(violation.Limit)} s "
             + $"({fuse.Band.Source})",

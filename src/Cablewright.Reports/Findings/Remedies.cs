@@ -47,6 +47,20 @@ internal sealed class Remedies(Variant variant)
             : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} bears {Phrase.Amps(amps)} here";
     }
 
+    /// <summary>The smallest standard rating that carries full output, and a conductor for it where this one is too small.</summary>
+    public string FuseForFullOutput(RunEnd end)
+    {
+        FittedFuse present = evaluation.Design.FuseAt(end)!;
+        ConductorChoice choice = evaluation.Design.Conductors[end.Run];
+        double peak = evaluation.Envelope.PeakAmps[end.Run];
+        double each = peak / (present.PerConductor ? choice.Count : 1);
+        if (present.Family.NextRating(each) is not { } rating) return ConductorThatCarries(end.Run, peak) + ", with its own fuse";
+        string fuse = $"a fuse of {Phrase.Amps(rating)} ({present.Family.Name.Word()})";
+        return Significant.Exceeds(rating, model.Ampacities.Of(end.Run, choice.Conductor).LimitAmps)
+            ? $"{fuse} with a conductor rated for it: {ConductorThatCarries(end.Run, rating)}"
+            : fuse;
+    }
+
     /// <summary>The standard ratings that carry a run's load and protect its conductor.</summary>
     public string FuseFor(RunEnd end)
     {
