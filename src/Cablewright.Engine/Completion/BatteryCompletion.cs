@@ -115,7 +115,8 @@ internal sealed class BatteryCompletion
     }
 
     /// <summary>
-    /// Recharging, a battery takes no more for long than its makers allow and the alternator has left, so unless its resistance
+    /// Recharging, a battery takes no more continuously than its makers allow and the alternator has left, so unless its
+    /// resistance
     /// is stated it then counts as at least what holds it to that.
     /// </summary>
     private double RechargingOhms(string at, int index, Chemistry chemistry, double capacity, double ohms)
@@ -126,8 +127,8 @@ internal sealed class BatteryCompletion
         if (IsOneOfSeveral && index != setting.ChargingBattery && recharging > ohms)
         {
             assumptions.Note(
-                at, $"{Phrase.Amps(most)} of lasting charging current",
-                $"a battery takes no more for long than {Phrase.Number(rate.Value)} times its capacity of "
+                at, $"{Phrase.Amps(most)} of continuous charging current",
+                $"a battery takes no more continuously than {Phrase.Number(rate.Value)} times its capacity of "
                 + $"{Phrase.Number(capacity)} Ah, and no more than the alternator has left",
                 rate.Citation);
         }

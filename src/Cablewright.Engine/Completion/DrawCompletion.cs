@@ -65,7 +65,7 @@ internal static class DrawCompletion
     {
         assumptions.Note(
             at + "/ratedInputCurrent", Phrase.Amps(amplifier.OnBoardFuseAmps!.Value) + ", the rating of its own fuse",
-            "only the amplifier's own fuse is stated; it cannot draw more than its rating for long, "
+            "only the amplifier's own fuse is stated; it cannot draw more than its rating continuously, "
             + "at any voltage and on any programme",
             "definition of a fuse's rating");
         return new AmplifierDraw(
@@ -104,6 +104,6 @@ internal static class DrawCompletion
         programme is { } stated ? ruleset.Load.CrestFactor(stated).Value : null;
 
     private static void NoteProgramme(string at, Ruleset ruleset, AssumptionList assumptions) => assumptions.Note(
-        at + "/programme", "compressed", "what it plays is not stated: dense music is what it plays for long",
+        at + "/programme", "compressed", "what it plays is not stated: dense music is the most that it plays for hours",
         ruleset.Load.CrestFactorCompressed.Citation);
 }

@@ -8,7 +8,7 @@ namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class BandRecalled() : FaultRule(
     ViolationKind.BandRecalled, Severity.Caution, "fuse.band-from-memory", rules => rules.Fuse.OpensInTime,
-    "The fuse opens in time by a time-current band that is only recalled, with little to spare: check the part's own.")
+    "The fuse opens in time by a time-current band from memory, with little to spare: check the part's own.")
 {
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, RunEnd end, FittedFuse fuse) =>

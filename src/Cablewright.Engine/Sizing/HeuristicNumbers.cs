@@ -41,7 +41,8 @@ internal sealed class HeuristicNumbers
         fuses = new FuseBounds(task.Model, goal.MostParallel, rules);
         full = [.. envelope.PeakAmps.Select((amps, run) => Math.Max(amps, envelope.ThermalAmps[run]))];
         fuses.Take(
-            [.. full.Select((amps, run) => new RunAmps(0, envelope.ThermalAmps[run], amps, amps, amps, 0, envelope.PeakAmps[run]))],
+            [.. full.Select((amps, run) =>
+                new RunAmps(0, envelope.ThermalAmps[run], amps, amps, amps, 0, envelope.PeakAmps[run]))],
             [.. design.Conductors.Select((choice, run) => task.Model.Ampacities.Of(run, choice.Conductor).LimitAmps)],
             design.Conductors);
     }

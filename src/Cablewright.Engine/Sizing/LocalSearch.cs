@@ -20,7 +20,8 @@ internal sealed class LocalSearch(SizingTask task, Goal goal, IReadOnlyList<Cond
         for (Trial? before = null; trials.Best != before;)
         {
             before = trials.Best;
-            var steps = task.Open.Where(run => !goal.IsUsual || task.SupplyOf[run] < 0).Select(run => (Run: run, Step: Lighter(run, before!.Evaluation.Design.Conductors[run])))
+            var steps = task.Open.Where(run => !goal.IsUsual || task.SupplyOf[run] < 0)
+                .Select(run => (Run: run, Step: Lighter(run, before!.Evaluation.Design.Conductors[run])))
                 .Where(each => each.Step is not null)
                 .OrderByDescending(each => Saving(each.Run, before!.Evaluation.Design.Conductors[each.Run], each.Step!.Value))
                 .ThenBy(each => each.Run);

@@ -32,7 +32,10 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
         if (goal.IsUsual && !GroundRule.IsKeptBy(conductors, task.SupplyOf)) return new Tried(null, [], false);
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
         List<Violation> broken =
-            [.. evaluation.Violations.Where(rules.IsBroken), .. task.Open.Select(run => Overfull(run, evaluation)).OfType<Violation>()];
+            [
+                .. evaluation.Violations.Where(rules.IsBroken),
+                .. task.Open.Select(run => Overfull(run, evaluation)).OfType<Violation>(),
+            ];
         if (broken.Count > 0 || !IsKept(evaluation)) return new Tried(evaluation, broken,
             false);
         FaultReport faults = FaultRuleBook.Report(task.Model, evaluation);

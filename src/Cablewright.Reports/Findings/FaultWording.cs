@@ -58,7 +58,7 @@ internal sealed class FaultWording(
             Slot(violation).Pointer,
             $"The fuse of run \"{Id(violation.Index)}\" opens in time by a time-current band of {fuse.Family.Name.Word()} that "
             + "is "
-            + $"only recalled: within {Seconds(clearing.ClearingSeconds ?? 0)} against {Seconds(clearing.WithstandSeconds)}.",
+            + $"from memory: within {Seconds(clearing.ClearingSeconds ?? 0)} against {Seconds(clearing.WithstandSeconds)}.",
             "compare with the part's own time-current curve",
             $"{fuse.Band.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end "
             + "of "
@@ -102,7 +102,7 @@ internal sealed class FaultWording(
             build.Runs[violation.Index].Pointer,
             $"At {Phrase.Percent(share)} of its rating the {Name(clearing.Device)} may take so long that run "
             + $"\"{Id(violation.Index)}\" reaches {build.Phrase.Temperature(celsius)}; "
-            + $"its insulation bears {build.Phrase.Temperature(violation.Limit)} for a few hours.{range}",
+            + $"its insulation is good for {build.Phrase.Temperature(violation.Limit)} for a few hours.{range}",
             "a smaller fuse that still carries the load, or a larger conductor",
             $"heated at {Phrase.Amps(share * clearing.Device.TotalRatingAmps)} for "
             + (clearing.Device.Fuse.Band.SlowestSeconds(share) is { } seconds

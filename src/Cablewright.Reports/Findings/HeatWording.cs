@@ -23,7 +23,7 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
         ConductorChoice choice = evaluation.Design.Conductors[violation.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"Run \"{run.Id}\" carries {Phrase.Amps(violation.Measured)} for long, and {choice} may carry "
+            $"Run \"{run.Id}\" carries {Phrase.Amps(violation.Measured)} continuous, and {choice} is rated for "
             + $"{Phrase.Amps(violation.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; "
             + $"by the heat balance it would reach {build.Phrase.Temperature(evaluation.Envelope.Celsius[violation.Index])}.",
             remedies.ConductorForLoad(violation.Index) + "; or a cooler route",

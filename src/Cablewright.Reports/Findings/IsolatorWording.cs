@@ -12,7 +12,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
     public Wording OverRated(Violation violation) => new(
         Isolator(violation) + "/ratedCurrent",
         $"The {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" is rated {Phrase.Amps(violation.Limit)}, and the "
-        + "lasting current "
+        + "continuous current "
         + $"through it is {Phrase.Amps(violation.Measured)}: it overheats.",
         $"one rated for {Phrase.Amps(violation.Measured)} or more, or less power behind it",
         $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}, the worst of the operating cases",
@@ -20,11 +20,11 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
 
     public Wording Unrated(Violation violation) => new(
         Isolator(violation),
-        $"Nothing says what the {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" may carry; the lasting current "
+        $"Nothing says what the {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" may carry; the continuous current "
         + "through it is "
         + $"{Phrase.Amps(violation.Measured)}.",
         $"state its rating; it needs {Phrase.Amps(violation.Measured)} or more",
-        "lasting current, the worst of the operating cases",
+        "continuous current, the worst of the operating cases",
         "A",
         HasLimit: false);
 

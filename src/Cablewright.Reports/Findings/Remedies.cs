@@ -43,11 +43,12 @@ internal sealed class Remedies(Variant variant)
                 amps,
                 model.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
         return enough is null
-            ? $"several conductors in parallel, since no single usual one bears {Phrase.Amps(amps)} here"
-            : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} bears {Phrase.Amps(amps)} here";
+            ? $"several conductors in parallel, since no single usual one is rated for {Phrase.Amps(amps)} here"
+            : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} is rated for "
+                + $"{Phrase.Amps(amps)} here";
     }
 
-    /// <summary>The smallest standard rating that carries full output, and a conductor for it where this one is too small.</summary>
+    /// <summary>The smallest rating that carries full output, and a conductor for it where this one is too small.</summary>
     public string FuseForFullOutput(RunEnd end)
     {
         FittedFuse present = evaluation.Design.FuseAt(end)!;
@@ -77,7 +78,7 @@ internal sealed class Remedies(Variant variant)
                 !Significant.Exceeds(rating, ampacity) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
         ];
         return fitting.Length == 0
-            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears "
+            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor rated for "
                 + $"{Phrase.Amps(ampacity)}: use a larger conductor"
             : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load"
                 + (fitting.Length > 1

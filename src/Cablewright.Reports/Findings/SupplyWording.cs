@@ -19,7 +19,7 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         double efficiency = build.Draws[violation.Index].Efficiency ?? 1;
         string possible = build.Draws[violation.Index].Efficiency is null
             ? ""
-            : $" Those fuses stand for about {Phrase.Watts(violation.Limit * ratingVolts * efficiency)} of lasting output.";
+            : $" Those fuses stand for about {Phrase.Watts(violation.Limit * ratingVolts * efficiency)} of continuous output.";
         return new Wording(
             $"/amplifiers/{violation.Index}/fuse",
             $"Amplifier \"{amplifier.Id}\" would draw {Phrase.Amps(violation.Measured)} at its rated output, and its own fuses "

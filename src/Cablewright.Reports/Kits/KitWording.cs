@@ -79,7 +79,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
         issues.Add(
             verdict, KitCodes.WireThin, Severity.Fail, $"/kit/parts/{wire.Index}/size",
             $"With the kit's {wire.Conductor} the build fails: {finding.Message}",
-            $"cable that bears run \"{id}\", such as {enough.Size} of {enough.Material.Word().Replace('-', ' ')}",
+            $"cable rated for run \"{id}\", such as {enough.Size} of {enough.Material.Word().Replace('-', ' ')}",
             $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
     }
 

@@ -111,7 +111,8 @@ internal static class Operations
     public static readonly Operation AuditConductor = new(
         "auditConductor", Audits, "Find a cable's true size and metal",
         "From strands, resistance or mass, each with how far off it may be: area and gauge with their bounds, the metals that "
-        + "the measurements allow, the shortfall against the label, and what the cable truly bears. A verdict is given only "
+        + "the measurements allow, the shortfall against the label, and what the cable is truly rated for. "
+        + "A verdict is given only "
         + "where the whole interval supports it.")
     {
         Body = typeof(BenchReport),

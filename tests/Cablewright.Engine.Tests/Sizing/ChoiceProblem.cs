@@ -33,7 +33,7 @@ internal sealed class ChoiceProblem
     /// <summary>The goals in the order in which they are tried.</summary>
     public Goal[] Goals => [.. new DropGoals(Task).All];
 
-    /// <summary>Every choice of every open run from a stock, grounds of the same cable as their supply where that is usual.</summary>
+    /// <summary>Every choice of every open run; grounds are the same cable as their supply where that is usual.</summary>
     public IEnumerable<ConductorChoice[]> All(Stock stock)
     {
         IEnumerable<ConductorChoice[]> choices = [[]];

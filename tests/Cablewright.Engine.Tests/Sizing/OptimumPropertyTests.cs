@@ -39,7 +39,8 @@ public class OptimumPropertyTests
         for (int i = 0; i < 100; i++)
         {
             ConductorChoice[] drawn = [.. candidates.Select(of => of[random.Next(of.Count)])];
-            if (GroundRule.IsKeptBy(drawn, problem.Task.SupplyOf) && problem.Task.Evaluate(drawn) is { } evaluation && problem.Keeps(evaluation, problem.Goals[0]))
+            if (GroundRule.IsKeptBy(drawn, problem.Task.SupplyOf)
+                && problem.Task.Evaluate(drawn) is { } evaluation && problem.Keeps(evaluation, problem.Goals[0]))
                 Assert.True(problem.Task.WeightOf(drawn) >= optimum.Cost * (1 - Rounding));
         }
     });
