@@ -12,8 +12,6 @@ namespace Cablewright.Service.Audits;
 /// <summary><c>POST /v1/conductor-audits</c>: measurements of a cable in, what it truly is out.</summary>
 internal static class PostConductorAudit
 {
-    private static readonly BenchReportValidator Validator = new();
-
     public static Operation Operation => new(
         "auditConductor", Tag.Audits, "Find a cable's true size and metal",
         "From strands, resistance or mass, each with how far off it may be: area and gauge with their bounds, the metals that "
@@ -38,7 +36,7 @@ internal static class PostConductorAudit
 
     private static IResult Audit(BenchReport report)
     {
-        IReadOnlyList<Fault> faults = Validator.FaultsOf(report);
+        IReadOnlyList<Fault> faults = Validators.FaultsOf(report);
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
         CableAudit audit = Engine.Audits.CableAuditor.Audit(BenchMapping.ToEngine(report), RulesetCheck.Named(report.Ruleset));
         return TaggedAnswer.Of(AuditMapping.ToContract(audit), AnswerJson.Shapes.ConductorAudit);

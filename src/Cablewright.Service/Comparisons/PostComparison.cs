@@ -14,8 +14,6 @@ namespace Cablewright.Service.Comparisons;
 /// <summary><c>POST /v1/assessments/comparisons</c>: two to six builds side by side.</summary>
 internal static class PostComparison
 {
-    private static readonly ContractValidator<ComparisonRequest> Validator = new();
-
     public static Operation Operation => new(
         "compareBuilds", Tag.Assessments, "Put builds side by side",
         "Assesses two to six builds and says where they differ, run by run and amplifier by amplifier, matched by id. What a "
@@ -40,7 +38,7 @@ internal static class PostComparison
 
     private static IResult Compare(ComparisonRequest comparison, Computation computation)
     {
-        List<Fault> faults = [.. Validator.FaultsOf(comparison), .. comparison.Builds.SelectMany(IncludeFaults)];
+        List<Fault> faults = [.. Validators.FaultsOf(comparison), .. comparison.Builds.SelectMany(IncludeFaults)];
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
         Answered[] answers = [.. comparison.Builds.Select(build => Answering.Work(build, computation, comparison.Builds.Count))];
         for (int i = 0; i < answers.Length; i++)

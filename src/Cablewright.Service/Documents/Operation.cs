@@ -2,6 +2,7 @@ using Cablewright.Contract.Problems;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Validation;
 using Cablewright.Storage.Keys;
 
 namespace Cablewright.Service.Documents;
@@ -59,7 +60,7 @@ internal static class OperationMetadata
     private static readonly ProblemKind[] OfEveryKey =
         [ProblemKinds.KeyMissing, ProblemKinds.KeyRefused, ProblemKinds.KeyWithoutRight, ProblemKinds.CatalogueUnavailable];
 
-    /// <summary>Describes a route as this operation with this answer, and makes ready what reads its body.</summary>
+    /// <summary>Describes a route as this operation with this answer, and makes ready what reads and checks its body.</summary>
     public static RouteHandlerBuilder DescribedAs<TAnswer>(this RouteHandlerBuilder route, Operation operation)
     {
         string[] lines = operation.IsBatch ? [JsonMediaType.Lines] : [];
@@ -77,6 +78,7 @@ internal static class OperationMetadata
         if (operation.Body is { } body)
         {
             ShapeReader.Prepare(body.Shape);
+            Validators.Of(body.Shape.Type);
             route.Accepts(body.Type, JsonAnswer.ContentType, lines);
         }
 

@@ -54,7 +54,7 @@ internal static class PostKitCheck
         Fault[] faults =
         [
             .. BuildFaults.Of(asked.Build, build, computation.HasKey).Select(fault => fault.Below("/build")),
-            .. KitCheckValidator.FaultsOf(asked, kept is not null),
+            .. Validators.FaultsOf(asked), .. UnknownKit(asked, kept),
         ];
         if (faults.Length > 0) return FaultyRequest.Answer(ProblemKinds.Faulty, faults);
 
@@ -64,5 +64,13 @@ internal static class PostKitCheck
         Ruleset ruleset = RulesetCheck.Named(asked.Build.Ruleset);
         Engine.Kits.KitCheck check = new KitChecker(build, ruleset, computation.MeterFor(build)).Check(kit);
         return TaggedAnswer.Of(KitAnswerMapping.ToContract(check, ruleset, catalogue?.Revision), AnswerJson.Shapes.KitAnswer);
+    }
+
+    private static IEnumerable<Fault> UnknownKit(KitCheck asked, StoredKit? kept)
+    {
+        if (asked.Kit is null && asked is { Shop: not null, Sku: not null } && kept is null)
+            yield return new Fault(
+                "/sku", KitCodes.SkuUnknown, "the shop keeps no kit of that number", Excerpt.Of(asked.Sku),
+                $"a number that GET /v1/shops/{asked.Shop}/kits lists");
     }
 }

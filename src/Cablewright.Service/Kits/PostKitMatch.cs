@@ -23,8 +23,6 @@ internal static class PostKitMatch
 {
     private const int UsualLimit = 20;
 
-    private static readonly ContractValidator<KitMatchRequest> Validator = new();
-
     public static Operation Operation => new(
         "matchKits", Tag.Kits, "Find which of a shop's kits serve a build",
         "Every kit of the shop held against the build: those that serve first, the cheapest of them before the others, and what "
@@ -58,7 +56,7 @@ internal static class PostKitMatch
         List<Fault> faults =
         [
             .. BuildFaults.Of(asked.Build, build, computation.HasKey).Select(fault => fault.Below("/build")),
-            .. Validator.FaultsOf(asked),
+            .. Validators.FaultsOf(asked),
         ];
         if (asked.After is not null && (after is null || !catalogue.KitsOf(asked.Shop).ContainsKey(after)))
             faults.Add(new Fault(

@@ -62,7 +62,7 @@ internal static class PutKit
 
     private static IReadOnlyList<Fault> FaultsOf(Kit kit, string sku)
     {
-        IReadOnlyList<Fault> faults = KitValidator.FaultsOf(kit with { Sku = sku });
+        IReadOnlyList<Fault> faults = Validators.FaultsOf(kit with { Sku = sku });
         return kit.Sku is null || kit.Sku == sku
             ? faults
             : [new Fault("/sku", KitCodes.SkuDiffers, "the address names another number", Excerpt.Of(kit.Sku), sku), .. faults];

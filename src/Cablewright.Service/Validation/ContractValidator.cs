@@ -1,54 +1,61 @@
-using System.Text.Json.Nodes;
+using System.Text.Json.Serialization.Metadata;
+using Cablewright.Service.Answers;
 using Cablewright.Service.Problems;
 using FluentValidation;
 using FluentValidation.Results;
 
 namespace Cablewright.Service.Validation;
 
-/// <summary>Checks what the attributes of a contract type state of its members: ranges, lengths, counts, ids, sizes.</summary>
+/// <summary>
+/// Checks a contract type: what the attributes of its members state (ranges, lengths, counts, ids, sizes), the rules of a
+/// derived class, and whatever stands in it, by the validator of that type.
+/// </summary>
 /// <typeparam name="T">The contract type.</typeparam>
-internal class ContractValidator<T> : AbstractValidator<T>
+internal class ContractValidator<T> : AbstractValidator<T>, IContractValidator
 {
-    private static readonly MemberRule[] Stated = [.. typeof(T).GetProperties().SelectMany(MemberRules.Of)];
+    private static readonly IList<JsonPropertyInfo> Members = AnswerJson.Shapes.GetTypeInfo(typeof(T))!.Properties;
 
-    public ContractValidator() => RuleFor(instance => instance).Custom(CheckMembers);
+    private static readonly MemberRule[] Stated = [.. Members.SelectMany(MemberRules.Of)];
 
-    private static void CheckMembers(T instance, ValidationContext<T> context)
+    private static readonly NestedMember[] Nested = [.. Members.Select(NestedMember.Of).OfType<NestedMember>()];
+
+    private bool checksNested;
+
+    public ContractValidator() => RuleFor(instance => instance).Custom(CheckStated);
+
+    /// <inheritdoc/>
+    public virtual bool IsCheckedWhereNested => true;
+
+    /// <inheritdoc/>
+    public void CheckNested()
+    {
+        if (checksNested) return;
+        checksNested = true;
+        RuleFor(instance => instance).Custom(CheckNested);
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Fault> FaultsOf(object instance) =>
+        Validate((T)instance).Errors is { Count: > 0 } errors ? [.. errors.Select(ToFault)] : [];
+
+    private static void CheckStated(T instance, ValidationContext<T> context)
     {
         foreach (MemberRule rule in Stated)
         {
-            object? value = rule.Member.GetValue(instance);
+            object? value = rule.ValueIn(instance!);
             if (value is null) continue;
-            foreach (Fault fault in rule.Check(value)) context.AddFault(rule.Member.Name, fault);
+            foreach (Fault fault in rule.Check(value)) context.AddFault(rule.Member, fault);
         }
     }
-}
 
-/// <summary>Puts faults into FluentValidation's results.</summary>
-internal static class ValidationFaults
-{
-    /// <summary>Reports a fault of a member of the object under validation.</summary>
-    /// <param name="context">The validation under way.</param>
-    /// <param name="member">The member's name, or nothing for the object itself.</param>
-    /// <param name="fault">The fault; its pointer starts at the member.</param>
-    public static void AddFault<T>(this ValidationContext<T> context, string? member, Fault fault)
+    private static void CheckNested(T instance, ValidationContext<T> context)
     {
-        string path = string.Join('.', new[] { context.PropertyPath, member }.Where(part => !string.IsNullOrEmpty(part)));
-        context.AddFailure(new ValidationFailure(path, fault.Detail) { ErrorCode = fault.Code, CustomState = fault });
+        foreach (NestedMember nested in Nested)
+        {
+            foreach (Fault fault in nested.FaultsIn(instance!)) context.AddFault(null, fault);
+        }
     }
 
-    /// <summary>The same with the parts of the fault.</summary>
-    public static void AddFault<T>(
-        this ValidationContext<T> context, string? member, string code, string detail, string accepted, JsonNode? value = null) =>
-        context.AddFault(member, new Fault("", code, detail, value, accepted));
-
-    /// <summary>Everything that a validator finds wrong, each with its place in the document.</summary>
-    public static IReadOnlyList<Fault> FaultsOf<T>(this IValidator<T> validator, T instance) =>
-        [.. validator.Validate(instance).Errors.Select(ToFault)];
-
-    private static Fault ToFault(ValidationFailure failure)
-    {
-        var fault = (Fault)failure.CustomState;
-        return fault.Below(MemberPath.ToPointer(failure.PropertyName));
-    }
+    private static Fault ToFault(ValidationFailure failure) =>
+        ((Fault)failure.CustomState).Below(MemberPath.ToPointer(failure.PropertyName));
 }

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Globalization;
 using System.Reflection;
+using System.Text.Json.Serialization.Metadata;
 using System.Text.RegularExpressions;
 using Cablewright.Contract;
 using Cablewright.Contract.Schema;
@@ -12,28 +13,27 @@ using Cablewright.Service.Quantities;
 namespace Cablewright.Service.Validation;
 
 /// <summary>What one attribute states of one member.</summary>
-/// <param name="Member">The member.</param>
+/// <param name="Member">The member's name.</param>
+/// <param name="ValueIn">The member's value in an instance.</param>
 /// <param name="Check">The faults of a value that is there.</param>
-internal sealed record MemberRule(PropertyInfo Member, Func<object, IEnumerable<Fault>> Check);
+internal sealed record MemberRule(string Member, Func<object, object?> ValueIn, Func<object, IEnumerable<Fault>> Check);
 
 /// <summary>Reads the attributes of a contract type's members as rules.</summary>
 internal static partial class MemberRules
 {
     /// <summary>Every rule that a member's attributes state.</summary>
-    public static IEnumerable<MemberRule> Of(PropertyInfo member)
+    public static IEnumerable<MemberRule> Of(JsonPropertyInfo member) =>
+        ChecksOf((PropertyInfo)member.AttributeProvider!).Select(check => new MemberRule(member.Name, member.Get!, check));
+
+    private static IEnumerable<Func<object, IEnumerable<Fault>>> ChecksOf(PropertyInfo member)
     {
-        if (QuantityRule.Of(member) is { } quantity) yield return new(member, value => CheckQuantity((string)value, quantity));
-        if (member.GetCustomAttribute<ConductorSizeAttribute>() is not null) yield return new(member, CheckSizes);
-        if (member.GetCustomAttribute<IdentifierAttribute>() is { } id)
-            yield return new(member, value => CheckId((string)value, id));
-        if (member.GetCustomAttribute<ItemsAttribute>() is { } items)
-            yield return new(member, value => CheckCount((ICollection)value, items));
-        if (member.GetCustomAttribute<TextAttribute>() is { } text)
-            yield return new(member, value => CheckLength((string)value, text));
-        if (member.GetCustomAttribute<CurrencyAttribute>() is not null)
-            yield return new(member, value => CheckCurrency((string)value));
-        if (member.GetCustomAttribute<FigureAttribute>() is { } figure)
-            yield return new(member, value => CheckRange(value, figure));
+        if (QuantityRule.Of(member) is { } quantity) yield return value => CheckQuantity((string)value, quantity);
+        if (member.GetCustomAttribute<ConductorSizeAttribute>() is not null) yield return CheckSizes;
+        if (member.GetCustomAttribute<IdentifierAttribute>() is { } id) yield return value => CheckId((string)value, id);
+        if (member.GetCustomAttribute<ItemsAttribute>() is { } items) yield return value => CheckCount((ICollection)value, items);
+        if (member.GetCustomAttribute<TextAttribute>() is { } text) yield return value => CheckLength((string)value, text);
+        if (member.GetCustomAttribute<CurrencyAttribute>() is not null) yield return value => CheckCurrency((string)value);
+        if (member.GetCustomAttribute<FigureAttribute>() is { } figure) yield return value => CheckRange(value, figure);
     }
 
     private static IEnumerable<Fault> CheckQuantity(string text, QuantityRule rule)
