@@ -11,10 +11,6 @@ internal sealed class BenchReportValidator : ContractValidator<BenchReport>
     {
         RuleFor(report => report).Custom(CheckMeasured);
         RuleFor(report => report.Ruleset).Custom(RulesetCheck.Check);
-        RuleFor(report => report.Claim!).SetValidator(new ContractValidator<CableClaim>());
-        RuleFor(report => report.Strands!).SetValidator(new ContractValidator<StrandMeasurement>());
-        RuleFor(report => report.Resistance!).SetValidator(new ContractValidator<ResistanceMeasurement>());
-        RuleFor(report => report.Mass!).SetValidator(new ContractValidator<MassMeasurement>());
     }
 
     private static void CheckMeasured(BenchReport report, ValidationContext<BenchReport> context)

@@ -18,7 +18,7 @@ internal static class BrowserCallers
             .WithOrigins(origins)
             .WithMethods(HttpMethods.Get, HttpMethods.Post, HttpMethods.Put, HttpMethods.Delete)
             .WithHeaders("Accept", "Authorization", "Content-Type", "If-Match", "If-None-Match", Correlation.HeaderName)
-            .WithExposedHeaders("Age", "ETag", "Location", "Retry-After", Correlation.HeaderName, KitAnswers.RevisionHeader)
+            .WithExposedHeaders("Age", "ETag", "Location", "Retry-After", Correlation.HeaderName, CatalogueState.RevisionHeader)
             .SetPreflightMaxAge(PreflightIsKept)));
     }
 

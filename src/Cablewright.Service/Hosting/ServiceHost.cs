@@ -21,11 +21,6 @@ internal static class ServiceHost
     /// <summary>A host whose pipeline names, logs and checks every request and turns every failure into a problem.</summary>
     public static WebApplication Build(string[] args)
     {
-        ShapeReader.Prepare(AnswerJson.Shapes.Build);
-        ShapeReader.Prepare(AnswerJson.Shapes.BenchReport);
-        ShapeReader.Prepare(AnswerJson.Shapes.KitCheck);
-        ShapeReader.Prepare(AnswerJson.Shapes.KitMatchRequest);
-        ShapeReader.Prepare(AnswerJson.Shapes.Kit);
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
         Addresses.UseDefault(builder);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);

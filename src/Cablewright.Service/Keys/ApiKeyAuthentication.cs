@@ -1,4 +1,5 @@
 using Cablewright.Service.Documents;
+using Cablewright.Service.Kits;
 using Cablewright.Service.Problems;
 using Cablewright.Storage.Keys;
 using Cablewright.Storage.Kits;
@@ -27,7 +28,7 @@ internal static class ApiKeyAuthentication
     {
         Operation? operation = context.GetEndpoint()?.Metadata.GetMetadata<Operation>();
         if (operation is not { Scope: not KeyScopes.None, IsKeyOptional: false }) return next(context);
-        ProblemKind? refusal = Refusal(context, context.GetRouteValue(PathParameter.ShopName) as string, operation.Scope);
+        ProblemKind? refusal = Refusal(context, context.GetRouteValue(KitAddress.ShopName) as string, operation.Scope);
         return refusal is null ? next(context) : new ProblemAnswer(refusal).ExecuteAsync(context);
     }
 

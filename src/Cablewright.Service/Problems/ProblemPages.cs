@@ -9,8 +9,10 @@ internal static class ProblemPages
 {
     public const string Path = "/docs/problems/";
 
-    /// <summary>Answers with the page of one kind of problem.</summary>
-    public static IResult Answer(string code)
+    /// <summary>Serves them; they are no part of the contract.</summary>
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapGet(Path + "{code}", Answer).ExcludeFromDescription();
+
+    private static IResult Answer(string code)
     {
         ProblemKind? kind = ProblemKinds.All.FirstOrDefault(candidate => candidate.Code == code);
         return kind is null ? new ProblemAnswer(ProblemKinds.NotFound) : Results.Content(Page(kind), "text/html; charset=utf-8");

@@ -1,6 +1,7 @@
 using Cablewright.Contract.Reference;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Reference;
@@ -10,10 +11,19 @@ internal static class BatteryTables
 {
     private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.BatteryReference);
 
-    /// <summary>Answers with the batteries' figures.</summary>
-    public static IResult Answer() => Table.Answer();
+    public static Operation Operation => new(
+        "readBatteries", Tag.Reference, "Read the battery tables",
+        "Rest voltages by chemistry and state of charge, with sources.")
+    {
+        IsCacheable = true,
+    };
+
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet("/v1/reference/batteries", Answer).DescribedAs<BatteryReference>(Operation);
 
     internal static BatteryReference Read() => new() { RestVoltages = [.. RulesetLibrary.Newest.RestVoltages.All.Select(Row)] };
+
+    private static IResult Answer() => Table.Answer();
 
     private static RestVoltageEntry Row(RestVoltageRow row) => new()
     {

@@ -12,7 +12,7 @@ internal sealed class AlternatorValidator : ContractValidator<Alternator>
 
     public AlternatorValidator()
     {
-        RuleForEach(alternator => alternator.OutputPoints).SetValidator(new ContractValidator<OutputPoint>());
+        CheckNestedFirst();
         RuleFor(alternator => alternator.OutputPoints).Custom(CheckOrder);
     }
 

@@ -7,11 +7,7 @@ namespace Cablewright.Service.Validation;
 /// <summary>Checks one amplifier.</summary>
 internal sealed class AmplifierValidator : ContractValidator<Amplifier>
 {
-    public AmplifierValidator()
-    {
-        RuleFor(amplifier => amplifier).Custom(CheckProgramme);
-        RuleFor(amplifier => amplifier.SupplyRange!).SetValidator(new ContractValidator<SupplyRange>());
-    }
+    public AmplifierValidator() => RuleFor(amplifier => amplifier).Custom(CheckProgramme);
 
     private static void CheckProgramme(Amplifier amplifier, ValidationContext<Amplifier> context)
     {

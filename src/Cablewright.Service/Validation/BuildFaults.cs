@@ -6,8 +6,6 @@ namespace Cablewright.Service.Validation;
 /// <summary>Every fault of a build's content.</summary>
 internal static class BuildFaults
 {
-    private static readonly BuildValidator Validator = new();
-
     /// <summary>
     /// What is wrong with what the build says, then what is wrong with its circuit, all at once; of a place whose own text is
     /// faulty nothing more is said.
@@ -17,7 +15,7 @@ internal static class BuildFaults
     /// <param name="hasKey">Whether the caller showed a shop's valid key.</param>
     public static IReadOnlyList<Fault> Of(Build stated, Engine.Builds.Build mapped, bool hasKey)
     {
-        Fault[] content = [.. Validator.FaultsOf(stated), .. hasKey ? [] : KeylessLimits.FaultsOf(stated)];
+        Fault[] content = [.. Validators.FaultsOf(stated), .. hasKey ? [] : KeylessLimits.FaultsOf(stated)];
         return
         [
             .. content,

@@ -15,7 +15,7 @@ internal sealed class FuseValidator : ContractValidator<Fuse>
     public FuseValidator()
     {
         RuleFor(fuse => fuse).Custom(CheckFitted);
-        RuleForEach(fuse => fuse.OpeningTimes).SetValidator(new ContractValidator<OpeningTime>());
+        CheckNestedFirst();
         RuleFor(fuse => fuse.OpeningTimes).Custom(CheckOpeningTimes);
     }
 

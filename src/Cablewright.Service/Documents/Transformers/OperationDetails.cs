@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Cablewright.Contract.Kits;
 using Cablewright.Service.Hosting;
 using Cablewright.Service.Json;
 using Cablewright.Service.Kits;
@@ -30,7 +29,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         SecurityDetails.Describe(operation, described, context.Document!);
         foreach ((string type, OpenApiMediaType body) in operation.RequestBody?.Content?.ToArray() ?? [])
         {
-            JsonNode? example = described.Example?.Invoke();
+            JsonNode? example = described.Body!.Example();
             body.Example = described.IsBatch && type != JsonMediaType.Lines ? new JsonArray(example) : example;
         }
 
@@ -81,9 +80,9 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 if (described.IsCacheable || described is { Body: not null, IsBatch: false })
                     response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
                 if (status == "201") response.Headers["Location"] = TextHeader("Where it can be fetched.");
-                if (described.Body == typeof(Kit) || described.Scope == KeyScopes.KitsRead)
+                if (described.Scope is KeyScopes.KitsRead or KeyScopes.KitsWrite)
                 {
-                    response.Headers[KitAnswers.RevisionHeader] =
+                    response.Headers[CatalogueState.RevisionHeader] =
                         TextHeader("The state of the catalogue that the answer rests on; it grows with every change.");
                     response.Headers["Age"] = TextHeader(
                         "How many whole seconds ago the database was last asked whether that state still holds: without the "

@@ -28,8 +28,7 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         };
         document.Servers = [new OpenApiServer { Url = "/", Description = "The service that serves this contract." }];
         SecurityDetails.AddScheme(document);
-        document.Tags =
-            Operations.Tags.Select(tag => new OpenApiTag { Name = tag.Name, Description = tag.Description }).ToHashSet();
+        document.Tags = Tag.All.Select(tag => new OpenApiTag { Name = tag.Name, Description = tag.Description }).ToHashSet();
         return Task.CompletedTask;
     }
 

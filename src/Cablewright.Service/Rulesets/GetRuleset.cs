@@ -3,32 +3,35 @@ using Cablewright.Contract.Rulesets;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
 using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Rulesets;
 
-/// <summary><c>GET /v1/rulesets</c> and <c>GET /v1/rulesets/{id}</c>.</summary>
-internal static class RulesetAnswers
+/// <summary><c>GET /v1/rulesets/{id}</c>: one ruleset.</summary>
+internal static class GetRuleset
 {
-    private static readonly FixedAnswer List = FixedAnswer.Of(
-        new RulesetList { Rulesets = [.. RulesetLibrary.All.Select(Brief)] }, AnswerJson.Shapes.RulesetList);
-
     private static readonly FrozenDictionary<string, FixedAnswer> ById = RulesetLibrary.All.ToFrozenDictionary(
         ruleset => ruleset.Id,
         ruleset => FixedAnswer.Of(Detail(ruleset), AnswerJson.Shapes.RulesetDetail),
         StringComparer.Ordinal);
 
-    /// <summary>Answers with the rulesets in brief.</summary>
-    public static IResult All() => List.Answer();
+    public static Operation Operation => new(
+        "readRuleset", Tag.Rulesets, "Read one ruleset",
+        "Every limit and default that a verdict rests on, with its source, and every finding code.")
+    {
+        IsCacheable = true,
+        Path = [new PathParameter("id", "The id of a ruleset, as GET /v1/rulesets lists it.", RulesetLibrary.Newest.Id)],
+        Problems = [ProblemKinds.NotFound],
+    };
 
-    /// <summary>Answers with one ruleset.</summary>
-    public static IResult One(string id) => ById.TryGetValue(id, out FixedAnswer? known)
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet("/v1/rulesets/{id}", Answer).DescribedAs<RulesetDetail>(Operation);
+
+    private static IResult Answer(string id) => ById.TryGetValue(id, out FixedAnswer? known)
         ? known.Answer()
         : new ProblemAnswer(
             ProblemKinds.NotFound, $"This release carries the rulesets {string.Join(", ", ById.Keys.Order())}.", []);
-
-    private static RulesetEntry Brief(Ruleset ruleset) =>
-        new() { Id = ruleset.Id, Published = ruleset.Published, Summary = ruleset.Summary };
 
     private static RulesetDetail Detail(Ruleset ruleset) => new()
     {

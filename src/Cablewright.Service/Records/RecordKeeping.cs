@@ -1,10 +1,10 @@
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.Json;
-using System.Text.Unicode;
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
+using Cablewright.Contract.Schema;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
@@ -15,16 +15,19 @@ using Cablewright.Storage.Records;
 
 namespace Cablewright.Service.Records;
 
-/// <summary>Assessments that a shop keeps: <c>POST /v1/assessments?record=true</c>, and reading and deleting them.</summary>
-internal static class RecordAnswers
+/// <summary>Keeps assessments for a shop: <c>POST /v1/assessments?record=true</c>.</summary>
+internal static class RecordKeeping
 {
-    public const string Record = "record";
-
+    private const string Record = "record";
     private const string Prefix = "asm_";
     private const string AskAgain = "private, no-cache";
 
     private static readonly string[] Names = [Record];
     private static readonly string[] Words = ["true", "false"];
+
+    /// <summary>The parameter that asks for it.</summary>
+    public static QueryParameter Parameter { get; } = QueryParameter.Plain<Asked>(
+        Record, nameof(Asked.Record), "Whether to keep the assessment; not where left out.");
 
     /// <summary>Whether the query asks for a record, or what is wrong with it.</summary>
     public static (bool IsAsked, ProblemAnswer? Problem) IsAsked(HttpContext context)
@@ -59,42 +62,6 @@ internal static class RecordAnswers
         };
     }
 
-    /// <summary><c>GET /v1/assessments/{id}</c>: the very bytes that were answered when it was recorded.</summary>
-    public static async Task<IResult> Get(string id, HttpContext context, RecordStore store, CancellationToken cancellation) =>
-        await store.FindAsync(Caller.Of(context).Key!.Shop, id, cancellation) switch
-        {
-            null => new ProblemAnswer(ProblemKinds.NotFound),
-            byte[] body when IsSound(body) => new JsonAnswer(body, id, AskAgain),
-            _ => new ProblemAnswer(
-                ProblemKinds.RecordUnreadable, $"The record {id} cannot be read. {ProblemKinds.RecordUnreadable.Meaning}", []),
-        };
-
-    /// <summary><c>DELETE /v1/assessments/{id}</c>.</summary>
-    public static async Task<IResult> Delete(string id, HttpContext context, RecordStore store, CancellationToken cancellation) =>
-        await store.DeleteAsync(Caller.Of(context).Key!.Shop, id, cancellation)
-            ? Results.NoContent()
-            : new ProblemAnswer(ProblemKinds.NotFound);
-
-    /// <summary>What a later release wrote into it is answered as it stands; what is no JSON is not an answer.</summary>
-    private static bool IsSound(byte[] body)
-    {
-        if (!Utf8.IsValid(body)) return false;
-        try
-        {
-            var reader = new Utf8JsonReader(body);
-            while (reader.Read())
-            {
-                // Only to come to the end.
-            }
-
-            return true;
-        }
-        catch (JsonException)
-        {
-            return false;
-        }
-    }
-
     private static ProblemAnswer? ProblemOf(RecordWrite outcome, HttpContext context)
     {
         StorageSettings settings = context.RequestServices.GetRequiredService<StorageSettings>();
@@ -113,5 +80,12 @@ internal static class RecordAnswers
     {
         byte[] content = [.. Encoding.UTF8.GetBytes(shop + "\n"), .. AnswerJson.Write(whole, AnswerJson.Shapes.Assessment)];
         return Prefix + Convert.ToHexStringLower(SHA256.HashData(content));
+    }
+
+    /// <summary>What the query says.</summary>
+    private sealed record Asked
+    {
+        [Example(true)]
+        public bool Record { get; init; }
     }
 }

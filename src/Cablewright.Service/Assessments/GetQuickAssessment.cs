@@ -2,17 +2,31 @@ using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Computing;
+using Cablewright.Service.Documents;
 using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Assessments;
 
 /// <summary><c>GET /v1/assessments/quick</c>: one amplifier at one distance, from a query string.</summary>
-internal static class QuickAssessment
+internal static class GetQuickAssessment
 {
     private const string KeepForAnHour = "public, max-age=3600";
 
-    /// <summary>Reads the query, makes the build it stands for and assesses that.</summary>
-    public static async Task<IResult> Answer(HttpContext context, Computations computations, CancellationToken cancellation)
+    public static Operation Operation => new(
+        "assessQuick", Tag.Assessments, "Assess one amplifier at one distance",
+        "The same computation for one amplifier, fed from one battery over one run. The answer also carries the full build "
+        + "that it stood for, ready to edit and post.")
+    {
+        Computes = true,
+        IsCacheable = true,
+        Query = QuickQuery.Parameters,
+        Problems = [ProblemKinds.FaultyBuild],
+    };
+
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet("/v1/assessments/quick", Answer).DescribedAs<Assessment>(Operation);
+
+    private static async Task<IResult> Answer(HttpContext context, Computations computations, CancellationToken cancellation)
     {
         (IReadOnlyDictionary<string, string> values, IReadOnlyList<Fault> unread) = QuickQuery.Read(context.Request.QueryString);
         if (unread.Count > 0) return FaultyRequest.Answer(ProblemKinds.NotUnderstood, unread);

@@ -1,10 +1,10 @@
 using System.Text.Json;
 using Cablewright.Contract.Kits;
-using Cablewright.Service.Kits;
+using Cablewright.Service.Validation;
 using Cablewright.Vocabulary;
 using FluentValidation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Kits;
 
 /// <summary>
 /// Checks one part of a kit: that it states what a part of its kind is known by, and nothing that it cannot have.

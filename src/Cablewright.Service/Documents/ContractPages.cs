@@ -5,7 +5,7 @@ using Microsoft.OpenApi;
 namespace Cablewright.Service.Documents;
 
 /// <summary>Publishes the contract: <c>/openapi/v1.json</c>, and <c>/docs</c> to browse it.</summary>
-internal static class ContractRoutes
+internal static class ContractPages
 {
     private const string DocumentName = ContractDocument.Name;
     private const string DocumentPath = "/openapi/v1.json";

@@ -1,22 +1,17 @@
 using Cablewright.Contract.Kits;
-using Cablewright.Service.Problems;
+using Cablewright.Service.Validation;
 using FluentValidation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Kits;
 
 /// <summary>Checks a kit.</summary>
 internal sealed class KitValidator : ContractValidator<Kit>
 {
-    private static readonly KitValidator Instance = new();
-
-    private KitValidator()
+    public KitValidator()
     {
-        RuleForEach(kit => kit.Parts).SetValidator(new KitPartValidator());
+        CheckNestedFirst();
         RuleFor(kit => kit).Custom(CheckCurrency);
     }
-
-    /// <summary>Everything wrong with what a kit says.</summary>
-    public static IReadOnlyList<Fault> FaultsOf(Kit kit) => ValidationFaults.FaultsOf(Instance, kit);
 
     private static void CheckCurrency(Kit kit, ValidationContext<Kit> context)
     {
