@@ -1,4 +1,5 @@
 using Cablewright.Contract.Audits;
+using Cablewright.Service.Rulesets;
 using Cablewright.Service.Validation;
 using FluentValidation;
 

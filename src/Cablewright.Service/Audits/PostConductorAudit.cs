@@ -4,6 +4,7 @@ using Cablewright.Service.Answers;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Rulesets;
 using Cablewright.Service.Validation;
 using Cablewright.Vocabulary;
 

@@ -3,7 +3,6 @@ using Cablewright.Contract;
 using Cablewright.Contract.Kits;
 using Cablewright.Contract.Schema;
 using Cablewright.Service.Answers;
-using Cablewright.Service.Assessments;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;

@@ -9,6 +9,7 @@ using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Rulesets;
 using Cablewright.Service.Validation;
 using Cablewright.Storage.Keys;
 using Cablewright.Storage.Kits;

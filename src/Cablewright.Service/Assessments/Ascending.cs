@@ -2,7 +2,7 @@ using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Quantities;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Assessments;
 
 /// <summary>Points of a curve, each at a larger quantity than the one before.</summary>
 internal static class Ascending

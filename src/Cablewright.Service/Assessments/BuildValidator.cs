@@ -1,7 +1,9 @@
 using Cablewright.Contract.Builds;
+using Cablewright.Service.Rulesets;
+using Cablewright.Service.Validation;
 using FluentValidation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Assessments;
 
 /// <summary>Checks what a build says, apart from its circuit, which the engine checks.</summary>
 internal sealed class BuildValidator : ContractValidator<Build>

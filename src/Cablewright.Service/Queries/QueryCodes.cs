@@ -1,6 +1,6 @@
 using Cablewright.Vocabulary;
 
-namespace Cablewright.Service.Assessments;
+namespace Cablewright.Service.Queries;
 
 /// <summary>What can be wrong with a query string before its content is looked at.</summary>
 internal static class QueryCodes

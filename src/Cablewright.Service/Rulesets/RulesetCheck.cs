@@ -1,8 +1,9 @@
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Json;
+using Cablewright.Service.Validation;
 using FluentValidation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Rulesets;
 
 /// <summary>Checks that this release carries the ruleset that a request names.</summary>
 internal static class RulesetCheck

@@ -1,9 +1,10 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Json;
+using Cablewright.Service.Validation;
 using Cablewright.Vocabulary;
 using FluentValidation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Assessments;
 
 /// <summary>Checks what parts two batteries.</summary>
 internal sealed class IsolatorValidator : ContractValidator<Isolator>

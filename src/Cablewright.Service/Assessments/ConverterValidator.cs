@@ -1,8 +1,9 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Json;
+using Cablewright.Service.Validation;
 using FluentValidation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Assessments;
 
 /// <summary>Checks the converter of a hybrid or electric vehicle.</summary>
 internal sealed class ConverterValidator : ContractValidator<Converter>

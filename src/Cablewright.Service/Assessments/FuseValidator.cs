@@ -1,9 +1,10 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Quantities;
+using Cablewright.Service.Validation;
 using FluentValidation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Assessments;
 
 /// <summary>Checks one fuse.</summary>
 internal sealed class FuseValidator : ContractValidator<Fuse>

@@ -1,8 +1,9 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Json;
+using Cablewright.Service.Validation;
 using FluentValidation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Assessments;
 
 /// <summary>Checks one amplifier.</summary>
 internal sealed class AmplifierValidator : ContractValidator<Amplifier>

@@ -1,7 +1,8 @@
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Validation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Assessments;
 
 /// <summary>Every fault of a build's content.</summary>
 internal static class BuildFaults

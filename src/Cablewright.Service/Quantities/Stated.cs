@@ -1,8 +1,7 @@
 using System.Collections.Frozen;
 using Cablewright.Engine.Conductors;
-using Cablewright.Service.Quantities;
 
-namespace Cablewright.Service.Assessments;
+namespace Cablewright.Service.Quantities;
 
 /// <summary>
 /// Reads the quantities of a contract type for the engine. Text that cannot be read becomes a placeholder: the build can then

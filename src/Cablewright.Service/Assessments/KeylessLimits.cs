@@ -1,8 +1,9 @@
 using Cablewright.Contract;
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Validation;
 
-namespace Cablewright.Service.Validation;
+namespace Cablewright.Service.Assessments;
 
 /// <summary>
 /// How large a build may be whose sender shows no key: as large as a car's, so that strangers cannot ask for more work.
