@@ -26,7 +26,7 @@ internal static class ContractPages
             document.AddSchemaTransformer<MemberSchemas>();
             document.AddOperationTransformer<OperationDetails>();
             document.AddDocumentTransformer<Overview>();
-            document.AddDocumentTransformer<NothingIsNull>();
+            document.AddDocumentTransformer<NullMembers>();
             document.AddDocumentTransformer<FlowingText>();
         });
     }

@@ -96,13 +96,13 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
             build["runs"]![0]!["length"] = 16;
             build["runs"]![1]!["length"] = "3";
             build["units"] = "imperial";
-            build["vehicle"] = null;
+            build["runs"]![1]!["from"] = null;
         }));
         ProblemAssertions.IsProblem(answer, 400, "request.not-understood");
         Assert.Equal(
             [
-                ("/runs/0/length", "quantity.unit-missing"), ("/runs/1/length", "quantity.unit-missing"),
-                ("/units", "word.unknown"), ("/vehicle", "value.null")],
+                ("/runs/0/length", "quantity.unit-missing"), ("/runs/1/from", "value.null"),
+                ("/runs/1/length", "quantity.unit-missing"), ("/units", "word.unknown")],
             answer.Faults.Order());
     }
 

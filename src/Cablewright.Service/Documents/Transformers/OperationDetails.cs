@@ -42,7 +42,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         QueryParameter parameter, OpenApiOperationTransformerContext context, CancellationToken cancellation)
     {
         OpenApiSchema schema = await context.GetOrCreateSchemaAsync(parameter.Member.PropertyType, null, cancellation);
-        NothingIsNull.Clean(schema);
+        NullMembers.Clean(schema);
         MemberSchemas.Describe(schema, parameter.Member);
         return new OpenApiParameter
         {

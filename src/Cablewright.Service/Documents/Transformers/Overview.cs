@@ -44,6 +44,9 @@ internal sealed class Overview : IOpenApiDocumentTransformer
             "Quantities come in as text with a unit (`\"16 ft\"`) and go out as numbers whose name carries the unit "
             + "(`lengthMetres`).\n\n");
         text.Append(
+            "In a request `null` for a member that may be left out says the same as leaving it out: a fuse of `null` is chosen, "
+            + "and one that is not fitted says so. Answers hold no `null`.\n\n");
+        text.Append(
             "Every answer that is not 2xx or 304 is a problem document (RFC 9457), with one exception: a request of which the "
             + "server cannot read the first line or the headers never gets as far as this contract, and is answered with an "
             + "empty body and `400`, `408` (they came too slowly), `414` (too long an address), `431` (too many or too long "

@@ -5,9 +5,9 @@ using Microsoft.OpenApi;
 namespace Cablewright.Service.Documents.Transformers;
 
 /// <summary>
-/// Takes null out of every schema: a request that leaves something open leaves the member out, and so does an answer.
+/// Lets null stand where a request may leave a member out, which says the same, and nowhere else: answers write no nulls.
 /// </summary>
-internal sealed class NothingIsNull : IOpenApiDocumentTransformer
+internal sealed class NullMembers : IOpenApiDocumentTransformer
 {
     private const string AnyJson = nameof(System.Text.Json.Nodes.JsonNode);
 
@@ -17,10 +17,12 @@ internal sealed class NothingIsNull : IOpenApiDocumentTransformer
     {
         IDictionary<string, IOpenApiSchema> shapes = document.Components!.Schemas!;
         shapes.Remove(AnyJson);
+        HashSet<string> sent = SentShapes(document);
         foreach ((string name, IOpenApiSchema shape) in shapes)
         {
             var schema = (OpenApiSchema)shape;
             Clean(schema);
+            if (sent.Contains(name)) AllowNulls(schema, document);
             schema.Description ??= await DescriptionOf(name, context, cancellationToken);
         }
     }
@@ -45,6 +47,49 @@ internal sealed class NothingIsNull : IOpenApiDocumentTransformer
             schema.Properties![name] = Unwrapped(member);
             Clean(schema.Properties[name] as OpenApiSchema);
         }
+    }
+
+    /// <summary>The names of the shapes that stand in requests.</summary>
+    private static HashSet<string> SentShapes(OpenApiDocument document)
+    {
+        HashSet<string> sent = [];
+        foreach (OpenApiOperation operation in document.Paths.Values.SelectMany(path => path.Operations!.Values))
+        {
+            foreach (OpenApiMediaType body in operation.RequestBody?.Content?.Values ?? []) Visit(body.Schema);
+        }
+
+        return sent;
+
+        void Visit(IOpenApiSchema? schema)
+        {
+            if (schema is OpenApiSchemaReference { Reference.Id: { } id } && !sent.Add(id)) return;
+            foreach (IOpenApiSchema part in (schema?.Properties?.Values ?? []).Concat(schema?.OneOf ?? [])) Visit(part);
+            if (schema?.Items is { } items) Visit(items);
+        }
+    }
+
+    private static void AllowNulls(OpenApiSchema schema, OpenApiDocument document)
+    {
+        foreach ((string name, IOpenApiSchema member) in schema.Properties?.ToArray() ?? [])
+        {
+            if (schema.Required?.Contains(name) != true) schema.Properties![name] = OrNull(member, document);
+        }
+    }
+
+    private static OpenApiSchema OrNull(IOpenApiSchema member, OpenApiDocument document)
+    {
+        if (member is OpenApiSchema own)
+        {
+            own.Type |= JsonSchemaType.Null;
+            return own;
+        }
+
+        string id = ((OpenApiSchemaReference)member).Reference.Id!;
+        return new OpenApiSchema
+        {
+            Description = member.Description,
+            OneOf = [new OpenApiSchemaReference(id, document), new OpenApiSchema { Type = JsonSchemaType.Null }],
+        };
     }
 
     private static OpenApiSchema AnyValue(string? description) => new() { Description = description, Examples = [16] };
