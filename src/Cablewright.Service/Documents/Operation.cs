@@ -32,6 +32,12 @@ internal sealed record Operation(string Id, Tag Tag, string Summary, string Desc
     /// <summary>Whether it takes <c>If-Match</c> and <c>If-None-Match</c>.</summary>
     public bool IsConditional { get; init; }
 
+    /// <summary>
+    /// Whether the tag of its answer names the state that a write depends on: its bytes are then sent as they are, since
+    /// <c>If-Match</c> compares strongly.
+    /// </summary>
+    public bool IsState { get; init; }
+
     /// <summary>Whether it computes, which only so many may do at once and for so long.</summary>
     public bool Computes { get; init; }
 

@@ -25,8 +25,11 @@ internal static class BrowserCallers
     /// <summary>Applies it where there is a list.</summary>
     public static void Use(WebApplication app)
     {
-        if (Origins(app.Configuration).Length > 0) app.UseCors();
+        if (AreListed(app.Configuration)) app.UseCors();
     }
+
+    /// <summary>Whether there is a list.</summary>
+    public static bool AreListed(IConfiguration configuration) => Origins(configuration).Length > 0;
 
     private static string[] Origins(IConfiguration configuration) => (configuration[Setting] ?? "").Split(
         ',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

@@ -32,15 +32,18 @@ internal static class ServiceHost
         Computations.Add(builder.Services);
         Draining.Add(builder.Services);
         BrowserCallers.Add(builder);
+        Compression.Add(builder.Services);
 
         WebApplication app = builder.Build();
         KeepThreadsFree(app.Services.GetRequiredService<LoadSettings>());
         Proxies.Use(app);
         app.Use(Correlation.Apply);
         app.Use(SecurityHeaders.Apply);
+        Variance.Use(app);
         app.Use(HeadRequests.Apply);
         // Before everything that a liveness check does without.
         app.UseRouting();
+        Compression.Use(app);
         app.UseSerilogRequestLogging(log => RequestLog.Configure(log, app.Services.GetRequiredService<Serilog.ILogger>()));
         app.UseExceptionHandler(new ExceptionHandlerOptions
         {

@@ -16,6 +16,7 @@ internal static class GetKit
         "readKit", Tag.Kits, "Read a kit", "The kit as it was put, with its ETag and the revision of the catalogue.")
     {
         IsCacheable = true,
+        IsState = true,
         Scope = KeyScopes.KitsRead,
         Path = [KitAddress.Shop, KitAddress.Sku],
         Problems = [ProblemKinds.NotFound, ProblemKinds.KitUnreadable],

@@ -25,6 +25,7 @@ internal static class PutKit
         Body = RequestBody.Of(AnswerJson.Shapes.Kit, () => ExampleKit.Kit),
         Statuses = [StatusCodes.Status200OK, StatusCodes.Status201Created],
         IsConditional = true,
+        IsState = true,
         Scope = KeyScopes.KitsWrite,
         Path = [KitAddress.Shop, KitAddress.Sku],
         Problems = [ProblemKinds.NotFound, ProblemKinds.CatalogueFull, ProblemKinds.ConditionFailed, ProblemKinds.Faulty,

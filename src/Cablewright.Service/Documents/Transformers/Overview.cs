@@ -47,6 +47,9 @@ internal sealed class Overview : IOpenApiDocumentTransformer
             "In a request `null` for a member that may be left out says the same as leaving it out: a fuse of `null` is chosen, "
             + "and one that is not fitted says so. Answers hold no `null`.\n\n");
         text.Append(
+            "Answers are compressed with `br` or `gzip` where `Accept-Encoding` allows it, and HEAD is answered wherever GET "
+            + "is.\n\n");
+        text.Append(
             "Every answer that is not 2xx or 304 is a problem document (RFC 9457), with one exception: a request of which the "
             + "server cannot read the first line or the headers never gets as far as this contract, and is answered with an "
             + "empty body and `400`, `408` (they came too slowly), `414` (too long an address), `431` (too many or too long "
