@@ -10,8 +10,6 @@ namespace Cablewright.Service.Assessments;
 /// <summary><c>GET /v1/assessments/quick</c>: one amplifier at one distance, from a query string.</summary>
 internal static class GetQuickAssessment
 {
-    private const string KeepForAnHour = "public, max-age=3600";
-
     public static Operation Operation => new(
         "assessQuick", Tag.Assessments, "Assess one amplifier at one distance",
         "The same computation for one amplifier, fed from one battery over one run. The answer also carries the full build "
@@ -37,7 +35,7 @@ internal static class GetQuickAssessment
         return assessment is null
             ? problem!
             : new JsonAnswer(
-                AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment), assessment.Id, KeepForAnHour);
+                AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment), assessment.Id, Caching.Shared);
     }
 
     private static Fault AtItsParameter(Fault fault) =>

@@ -13,8 +13,6 @@ namespace Cablewright.Service.Assessments;
 /// <summary><c>POST /v1/assessments</c>: one build in, one assessment out.</summary>
 internal static class PostAssessment
 {
-    private const string AskAgain = "no-cache";
-
     public static Operation Operation => new(
         "assessBuild", Tag.Assessments, "Assess a build",
         "Checks every conductor and fuse that is given and chooses every one that is left out. A failing build is answered with "
@@ -57,6 +55,6 @@ internal static class PostAssessment
         if (assessment is null) return problem!;
         return isRecorded
             ? await RecordKeeping.Keep(context, assessment, build, cancellation)
-            : new JsonAnswer(AnswerJson.Write(assessment, AnswerJson.Shapes.Assessment), assessment.Id, AskAgain);
+            : new JsonAnswer(AnswerJson.Write(assessment, AnswerJson.Shapes.Assessment), assessment.Id, Caching.AskAgain);
     }
 }

@@ -48,7 +48,7 @@ internal static class PostComparison
         Comparison result = ComparisonWriter.Of(
             [.. answers.Select(answer => answer.Assessment!)], [.. comparison.Builds.Select(build => build.Name)]);
         byte[] body = AnswerJson.Write(result, AnswerJson.Shapes.Comparison);
-        return new JsonAnswer(body, "cmp_" + Convert.ToHexStringLower(SHA256.HashData(body)), "no-cache");
+        return new JsonAnswer(body, "cmp_" + Convert.ToHexStringLower(SHA256.HashData(body)), Caching.AskAgain);
     }
 
     /// <summary>What is asked for would be worked out at length and shown nowhere.</summary>

@@ -47,6 +47,9 @@ internal sealed record Operation(string Id, Tag Tag, string Summary, string Desc
     /// <summary>Whether a caller that already has the answer is told so.</summary>
     public bool IsCacheable { get; init; }
 
+    /// <summary>Whether a cache on the way may keep the answer and give it to others.</summary>
+    public bool IsShared => IsCacheable && Scope == KeyScopes.None;
+
     /// <summary>The problems it can be answered with, besides those that follow from the rest.</summary>
     public IReadOnlyList<ProblemKind> Problems { get; init; } = [];
 

@@ -10,8 +10,6 @@ namespace Cablewright.Service.Kits;
 /// <summary><c>GET /v1/shops/{shop}/kits/{sku}</c>: shows a kit.</summary>
 internal static class GetKit
 {
-    private const string AskAgain = "private, no-cache";
-
     public static Operation Operation => new(
         "readKit", Tag.Kits, "Read a kit", "The kit as it was put, with its ETag and the revision of the catalogue.")
     {
@@ -29,6 +27,6 @@ internal static class GetKit
     {
         Catalogue catalogue = CatalogueState.Name(context);
         if (!catalogue.KitsOf(shop).TryGetValue(sku, out StoredKit? kit)) return new ProblemAnswer(ProblemKinds.NotFound);
-        return kits.Read(kit) is null ? new UnreadableKit(kit) : new JsonAnswer(kit.Body, kit.Tag, AskAgain);
+        return kits.Read(kit) is null ? new UnreadableKit(kit) : new JsonAnswer(kit.Body, kit.Tag, Caching.Private);
     }
 }

@@ -50,7 +50,7 @@ internal static class ListKits
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.NotUnderstood, faults);
 
         KitPage page = PageOf(CatalogueState.Name(context), shop, limit, after, kits);
-        return new JsonAnswer(AnswerJson.Write(page, AnswerJson.Shapes.KitPage), null, "private, no-cache");
+        return new JsonAnswer(AnswerJson.Write(page, AnswerJson.Shapes.KitPage), null, Caching.Private);
     }
 
     private static KitPage PageOf(Catalogue catalogue, string shop, int limit, string? after, ShopKits kits)

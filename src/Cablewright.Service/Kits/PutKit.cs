@@ -13,8 +13,6 @@ namespace Cablewright.Service.Kits;
 /// <summary><c>PUT /v1/shops/{shop}/kits/{sku}</c>: keeps a kit.</summary>
 internal static class PutKit
 {
-    private const string AskAgain = "private, no-cache";
-
     public static Operation Operation => new(
         "putKit", Tag.Kits, "Put a kit",
         "Makes a kit (201) or replaces one (200). To replace one, send If-Match with the ETag of the state that you have seen: "
@@ -54,7 +52,7 @@ internal static class PutKit
         KitWrite outcome = await store.PutAsync(shop, sku, body, WriteConditions.Of(context.Request), cancellation);
         CatalogueState.Name(context);
         if (KitWriteProblems.Of(outcome, settings) is { } problem) return problem;
-        return new JsonAnswer(body, StoredKit.TagOf(body), AskAgain)
+        return new JsonAnswer(body, StoredKit.TagOf(body), Caching.Private)
         {
             Status = outcome == KitWrite.Created ? StatusCodes.Status201Created : StatusCodes.Status200OK,
             Location = outcome == KitWrite.Created ? $"/v1/shops/{shop}/kits/{sku}" : null,

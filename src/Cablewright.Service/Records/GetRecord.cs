@@ -13,8 +13,6 @@ namespace Cablewright.Service.Records;
 /// <summary><c>GET /v1/assessments/{id}</c>: the very bytes that were answered when it was recorded.</summary>
 internal static class GetRecord
 {
-    private const string AskAgain = "private, no-cache";
-
     public static Operation Operation => new(
         "readRecord", Tag.Assessments, "Read a recorded assessment",
         "The very bytes that were answered when it was recorded, whatever rulesets and releases came since.")
@@ -33,7 +31,7 @@ internal static class GetRecord
         await store.FindAsync(Caller.Of(context).Key!.Shop, id, cancellation) switch
         {
             null => new ProblemAnswer(ProblemKinds.NotFound),
-            byte[] body when IsSound(body) => new JsonAnswer(body, id, AskAgain),
+            byte[] body when IsSound(body) => new JsonAnswer(body, id, Caching.Private),
             _ => new ProblemAnswer(
                 ProblemKinds.RecordUnreadable, $"The record {id} cannot be read. {ProblemKinds.RecordUnreadable.Meaning}", []),
         };

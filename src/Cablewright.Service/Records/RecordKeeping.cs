@@ -20,7 +20,6 @@ internal static class RecordKeeping
 {
     private const string Record = "record";
     private const string Prefix = "asm_";
-    private const string AskAgain = "private, no-cache";
 
     private static readonly string[] Names = [Record];
     private static readonly string[] Words = ["true", "false"];
@@ -55,7 +54,7 @@ internal static class RecordKeeping
         byte[] body = AnswerJson.Write(whole with { Id = id }, AnswerJson.Shapes.Assessment);
         RecordStore store = context.RequestServices.GetRequiredService<RecordStore>();
         RecordWrite outcome = await store.AddAsync(shop, id, body, cancellation);
-        return ProblemOf(outcome, context) ?? (IResult)new JsonAnswer(body, id, AskAgain)
+        return ProblemOf(outcome, context) ?? (IResult)new JsonAnswer(body, id, Caching.Private)
         {
             Status = outcome == RecordWrite.Created ? StatusCodes.Status201Created : StatusCodes.Status200OK,
             Location = $"/v1/assessments/{id}",

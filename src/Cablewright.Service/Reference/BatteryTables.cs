@@ -9,7 +9,7 @@ namespace Cablewright.Service.Reference;
 /// <summary><c>GET /v1/reference/batteries</c>.</summary>
 internal static class BatteryTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.BatteryReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.BatteryReference);
 
     public static Operation Operation => new(
         "readBatteries", Tag.Reference, "Read the battery tables",
@@ -23,7 +23,7 @@ internal static class BatteryTables
 
     internal static BatteryReference Read() => new() { RestVoltages = [.. RulesetLibrary.Newest.RestVoltages.All.Select(Row)] };
 
-    private static IResult Answer() => Table.Answer();
+    private static JsonAnswer Answer() => Table;
 
     private static RestVoltageEntry Row(RestVoltageRow row) => new()
     {

@@ -11,7 +11,7 @@ namespace Cablewright.Service.Reference;
 /// <summary><c>GET /v1/reference/conductors</c>.</summary>
 internal static class ConductorTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.ConductorReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.ConductorReference);
 
     public static Operation Operation => new(
         "readConductors", Tag.Reference, "Read the conductor tables", "Sizes, metals, ampacity, with sources.")
@@ -45,7 +45,7 @@ internal static class ConductorTables
         })],
     };
 
-    private static IResult Answer() => Table.Answer();
+    private static JsonAnswer Answer() => Table;
 
     private static SizeEntry Size(ConductorSize size)
     {

@@ -10,7 +10,7 @@ namespace Cablewright.Service.Reference;
 /// <summary><c>GET /v1/reference/fuses</c>.</summary>
 internal static class FuseTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.FuseReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.FuseReference);
 
     public static Operation Operation => new(
         "readFuses", Tag.Reference, "Read the fuse tables",
@@ -24,7 +24,7 @@ internal static class FuseTables
 
     internal static FuseReference Read() => new() { Families = [.. RulesetLibrary.Newest.FuseFamilies.All.Select(Family)] };
 
-    private static IResult Answer() => Table.Answer();
+    private static JsonAnswer Answer() => Table;
 
     private static FuseFamilyEntry Family(FuseFamily family) => new()
     {

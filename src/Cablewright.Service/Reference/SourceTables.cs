@@ -9,7 +9,7 @@ namespace Cablewright.Service.Reference;
 /// <summary><c>GET /v1/reference/sources</c>.</summary>
 internal static class SourceTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.SourceReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.SourceReference);
 
     public static Operation Operation => new(
         "readSources", Tag.Reference, "Read the sources", "Every source, and which figures rest on it.")
@@ -20,7 +20,7 @@ internal static class SourceTables
     public static void Map(IEndpointRouteBuilder routes) =>
         routes.MapGet("/v1/reference/sources", Answer).DescribedAs<SourceReference>(Operation);
 
-    private static IResult Answer() => Table.Answer();
+    private static JsonAnswer Answer() => Table;
 
     private static SourceReference Read() => new()
     {

@@ -11,9 +11,9 @@ namespace Cablewright.Service.Rulesets;
 /// <summary><c>GET /v1/rulesets/{id}</c>: one ruleset.</summary>
 internal static class GetRuleset
 {
-    private static readonly FrozenDictionary<string, FixedAnswer> ById = RulesetLibrary.All.ToFrozenDictionary(
+    private static readonly FrozenDictionary<string, JsonAnswer> ById = RulesetLibrary.All.ToFrozenDictionary(
         ruleset => ruleset.Id,
-        ruleset => FixedAnswer.Of(Detail(ruleset), AnswerJson.Shapes.RulesetDetail),
+        ruleset => TaggedAnswer.Fixed(Detail(ruleset), AnswerJson.Shapes.RulesetDetail),
         StringComparer.Ordinal);
 
     public static Operation Operation => new(
@@ -28,8 +28,8 @@ internal static class GetRuleset
     public static void Map(IEndpointRouteBuilder routes) =>
         routes.MapGet("/v1/rulesets/{id}", Answer).DescribedAs<RulesetDetail>(Operation);
 
-    private static IResult Answer(string id) => ById.TryGetValue(id, out FixedAnswer? known)
-        ? known.Answer()
+    private static IResult Answer(string id) => ById.TryGetValue(id, out JsonAnswer? known)
+        ? known
         : new ProblemAnswer(
             ProblemKinds.NotFound, $"This release carries the rulesets {string.Join(", ", ById.Keys.Order())}.", []);
 

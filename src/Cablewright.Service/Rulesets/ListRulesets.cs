@@ -8,7 +8,7 @@ namespace Cablewright.Service.Rulesets;
 /// <summary><c>GET /v1/rulesets</c>: the rulesets in brief.</summary>
 internal static class ListRulesets
 {
-    private static readonly FixedAnswer List = FixedAnswer.Of(
+    private static readonly JsonAnswer List = TaggedAnswer.Fixed(
         new RulesetList { Rulesets = [.. RulesetLibrary.All.Select(Brief)] }, AnswerJson.Shapes.RulesetList);
 
     public static Operation Operation => new(
@@ -20,7 +20,7 @@ internal static class ListRulesets
     public static void Map(IEndpointRouteBuilder routes) =>
         routes.MapGet("/v1/rulesets", Answer).DescribedAs<RulesetList>(Operation);
 
-    private static IResult Answer() => List.Answer();
+    private static JsonAnswer Answer() => List;
 
     private static RulesetEntry Brief(Ruleset ruleset) =>
         new() { Id = ruleset.Id, Published = ruleset.Published, Summary = ruleset.Summary };

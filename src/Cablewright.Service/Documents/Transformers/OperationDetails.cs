@@ -26,6 +26,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 DescribePath(parameter, described.Path.Single(part => part.Name == parameter.Name));
         }
 
+        ConditionDetails.Describe(operation, described);
         SecurityDetails.Describe(operation, described, context.Document!);
         foreach ((string type, OpenApiMediaType body) in operation.RequestBody?.Content?.ToArray() ?? [])
         {
@@ -63,13 +64,11 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
 
     private static void Describe(OpenApiResponse response, string status, Operation described)
     {
-        response.Headers = new Dictionary<string, IOpenApiHeader>
-        {
-            [Correlation.HeaderName] = TextHeader(
-                "Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, "
-                + "digits, `.`, `_`, `-`), "
-                + "or a name made here."),
-        };
+        response.Headers = new Dictionary<string, IOpenApiHeader>();
+        if (!described.IsShared || status[0] is '4' or '5')
+            response.Headers[Correlation.HeaderName] = TextHeader(
+                "Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, digits, "
+                + "`.`, `_`, `-`), or a name made here.");
         switch (status)
         {
             case "204":
@@ -92,6 +91,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 break;
             case "304":
                 response.Description = "The caller already has this answer (If-None-Match).";
+                response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
                 response.Content?.Clear();
                 break;
             default:
