@@ -16,7 +16,7 @@ internal sealed class JsonAnswer(ReadOnlyMemory<byte> body, string? tag, string 
     /// <summary>The status of the answer.</summary>
     public int Status { get; init; } = StatusCodes.Status200OK;
 
-    /// <summary>Where what was made can be fetched.</summary>
+    /// <summary>Where what was made can be fetched: its path on this service.</summary>
     public string? Location { get; init; }
 
     /// <inheritdoc/>
@@ -31,7 +31,7 @@ internal sealed class JsonAnswer(ReadOnlyMemory<byte> body, string? tag, string 
         }
 
         response.StatusCode = Status;
-        if (Location is not null) response.Headers.Location = Location;
+        if (Location is not null) response.Headers.Location = httpContext.Request.PathBase + Location;
         response.ContentType = ContentType;
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();

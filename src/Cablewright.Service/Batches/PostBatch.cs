@@ -86,7 +86,7 @@ internal static class PostBatch
         WorkCharges charges = context.RequestServices.GetRequiredService<WorkCharges>();
         var answering = new BatchAnswering(
             (build, stop) => computations.RunLine(context, computation => Answering.Answer(build, computation), stop),
-            context.TraceIdentifier,
+            ProblemOrigin.Of(context),
             log);
         var writer = new BatchWriter(context.Response, wanted);
         IAsyncEnumerable<BuildText> paced = BatchPace.Of(builds, charges, context, cancellation);

@@ -57,13 +57,13 @@ internal static class ContractPages
         pages.DocumentTitle = "Cablewright";
         pages.EnableValidator("none");
         pages.HeadContent = "<style>.swagger-ui .topbar { display: none !important }</style>";
-        pages.SwaggerEndpoint(DocumentPath, "Cablewright v1");
+        pages.SwaggerEndpoint(".." + DocumentPath, "Cablewright v1");
     }
 
     /// <summary>Serves the contract itself, and leads from the bare address to its pages.</summary>
     public static void MapContract(this WebApplication app)
     {
         app.MapGet(DocumentPath, ContractDocument.Answer).ExcludeFromDescription();
-        app.MapGet("/", () => Results.Redirect("/docs")).ExcludeFromDescription();
+        app.MapGet("/", () => Results.LocalRedirect("~/docs")).ExcludeFromDescription();
     }
 }

@@ -28,6 +28,6 @@ internal static class DeleteKit
     {
         KitWrite outcome = await store.DeleteAsync(shop, sku, WriteConditions.Of(context.Request), cancellation);
         CatalogueState.Name(context);
-        return KitWriteProblems.Of(outcome, settings) ?? Results.NoContent();
+        return KitWriteProblems.Of(outcome, shop, sku, settings) ?? Results.NoContent();
     }
 }

@@ -26,7 +26,7 @@ internal static class GetKit
     private static IResult Answer(string shop, string sku, HttpContext context, ShopKits kits)
     {
         Catalogue catalogue = CatalogueState.Name(context);
-        if (!catalogue.KitsOf(shop).TryGetValue(sku, out StoredKit? kit)) return new ProblemAnswer(ProblemKinds.NotFound);
+        if (!catalogue.KitsOf(shop).TryGetValue(sku, out StoredKit? kit)) return KitAddress.Nothing(shop, sku);
         return kits.Read(kit) is null ? new UnreadableKit(kit) : new JsonAnswer(kit.Body, kit.Tag, Caching.Private);
     }
 }

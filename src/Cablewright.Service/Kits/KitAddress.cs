@@ -1,4 +1,6 @@
 using Cablewright.Service.Documents;
+using Cablewright.Service.Json;
+using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Kits;
 
@@ -10,6 +12,10 @@ internal static class KitAddress
 
     public const string OfAll = "/v1/shops/{shop}/kits";
     public const string OfOne = OfAll + "/{sku}";
+
+    /// <summary>The shop has no such kit.</summary>
+    public static ProblemAnswer Nothing(string shop, string sku) =>
+        ProblemAnswer.NotFound($"The shop {shop} keeps no kit \"{Excerpt.Of(sku)}\".");
 
     public static readonly PathParameter Shop = new(ShopName, "The shop's id; the key must be one of its keys.", "demo");
 

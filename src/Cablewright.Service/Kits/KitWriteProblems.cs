@@ -8,9 +8,9 @@ namespace Cablewright.Service.Kits;
 internal static class KitWriteProblems
 {
     /// <summary>The problem that an outcome is; <c>null</c> where the kit was written.</summary>
-    public static ProblemAnswer? Of(KitWrite outcome, StorageSettings settings) => outcome switch
+    public static ProblemAnswer? Of(KitWrite outcome, string shop, string sku, StorageSettings settings) => outcome switch
     {
-        KitWrite.Missing => new(ProblemKinds.NotFound),
+        KitWrite.Missing => KitAddress.Nothing(shop, sku),
         KitWrite.ConditionFailed => new(ProblemKinds.ConditionFailed),
         KitWrite.ConditionMissing => new(ProblemKinds.ConditionMissing),
         KitWrite.TooMany => Full($"at most {settings.KitsPerShop} kits"),

@@ -46,8 +46,7 @@ internal static class PostKitCheck
 
     private static IResult Check(KitCheck asked, HttpContext context, ShopKits kits, Computation computation)
     {
-        if (asked.Shop is not null && ApiKeyAuthentication.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal)
-            return new ProblemAnswer(refusal);
+        if (asked.Shop is not null && Caller.Of(context).Refusal(asked.Shop, KeyScopes.KitsRead) is { } refusal) return refusal;
         Catalogue? catalogue = asked.Shop is null ? null : CatalogueState.Name(context);
         StoredKit? kept = asked.Sku is null ? null : catalogue?.KitsOf(asked.Shop!).GetValueOrDefault(asked.Sku);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);

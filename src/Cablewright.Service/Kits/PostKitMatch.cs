@@ -47,8 +47,7 @@ internal static class PostKitMatch
 
     private static IResult Find(KitMatchRequest asked, HttpContext context, ShopKits kits, Computation computation)
     {
-        if (ApiKeyAuthentication.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal)
-            return new ProblemAnswer(refusal);
+        if (Caller.Of(context).Refusal(asked.Shop, KeyScopes.KitsRead) is { } refusal) return refusal;
         Catalogue catalogue = CatalogueState.Name(context);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         string? after = asked.After is null ? null : Cursor.Read(asked.After);

@@ -51,7 +51,7 @@ internal static class PutKit
         byte[] body = AnswerJson.Write(kit with { Sku = sku }, AnswerJson.Shapes.Kit);
         KitWrite outcome = await store.PutAsync(shop, sku, body, WriteConditions.Of(context.Request), cancellation);
         CatalogueState.Name(context);
-        if (KitWriteProblems.Of(outcome, settings) is { } problem) return problem;
+        if (KitWriteProblems.Of(outcome, shop, sku, settings) is { } problem) return problem;
         return new JsonAnswer(body, StoredKit.TagOf(body), Caching.Private)
         {
             Status = outcome == KitWrite.Created ? StatusCodes.Status201Created : StatusCodes.Status200OK,

@@ -26,5 +26,5 @@ internal static class DeleteRecord
         string id, HttpContext context, RecordStore store, CancellationToken cancellation) =>
         await store.DeleteAsync(Caller.Of(context).Key!.Shop, id, cancellation)
             ? Results.NoContent()
-            : new ProblemAnswer(ProblemKinds.NotFound);
+            : RecordAddress.Nothing(id);
 }

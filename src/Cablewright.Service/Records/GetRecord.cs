@@ -30,7 +30,7 @@ internal static class GetRecord
         string id, HttpContext context, RecordStore store, CancellationToken cancellation) =>
         await store.FindAsync(Caller.Of(context).Key!.Shop, id, cancellation) switch
         {
-            null => new ProblemAnswer(ProblemKinds.NotFound),
+            null => RecordAddress.Nothing(id),
             byte[] body when IsSound(body) => new JsonAnswer(body, id, Caching.Private),
             _ => new ProblemAnswer(
                 ProblemKinds.RecordUnreadable, $"The record {id} cannot be read. {ProblemKinds.RecordUnreadable.Meaning}", []),

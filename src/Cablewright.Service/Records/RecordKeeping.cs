@@ -35,10 +35,9 @@ internal static class RecordKeeping
         string word = values.GetValueOrDefault(Record, Words[1]);
         if (!Words.Contains(word))
             faults.Add(new Fault("/" + Record, ShapeCodes.UnknownWord, "true or false?", Excerpt.Of(word), "true, false"));
-        if (faults.Count > 0) return (false, (ProblemAnswer)FaultyRequest.Answer(ProblemKinds.NotUnderstood, faults));
+        if (faults.Count > 0) return (false, FaultyRequest.Answer(ProblemKinds.NotUnderstood, faults));
         bool isAsked = word == Words[0];
-        ProblemKind? refusal = isAsked ? Caller.Of(context).Refusal(null, KeyScopes.RecordsWrite) : null;
-        return (isAsked, refusal is null ? null : new ProblemAnswer(refusal));
+        return (isAsked, isAsked ? Caller.Of(context).Refusal(null, KeyScopes.RecordsWrite) : null);
     }
 
     /// <summary>

@@ -4,6 +4,7 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Documents;
+using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 
 namespace Cablewright.Service.Rulesets;
@@ -30,8 +31,8 @@ internal static class GetRuleset
 
     private static IResult Answer(string id) => ById.TryGetValue(id, out JsonAnswer? known)
         ? known
-        : new ProblemAnswer(
-            ProblemKinds.NotFound, $"This release carries the rulesets {string.Join(", ", ById.Keys.Order())}.", []);
+        : ProblemAnswer.NotFound(
+            $"There is no ruleset \"{Excerpt.Of(id)}\". This release carries {string.Join(", ", ById.Keys.Order())}.");
 
     private static RulesetDetail Detail(Ruleset ruleset) => new()
     {
