@@ -1,4 +1,5 @@
 using Cablewright.Contract.Audits;
+using Cablewright.Service.Rulesets;
 using Cablewright.Service.Validation;
 using FluentValidation;
 
@@ -11,10 +12,6 @@ internal sealed class BenchReportValidator : ContractValidator<BenchReport>
     {
         RuleFor(report => report).Custom(CheckMeasured);
         RuleFor(report => report.Ruleset).Custom(RulesetCheck.Check);
-        RuleFor(report => report.Claim!).SetValidator(new ContractValidator<CableClaim>());
-        RuleFor(report => report.Strands!).SetValidator(new ContractValidator<StrandMeasurement>());
-        RuleFor(report => report.Resistance!).SetValidator(new ContractValidator<ResistanceMeasurement>());
-        RuleFor(report => report.Mass!).SetValidator(new ContractValidator<MassMeasurement>());
     }
 
     private static void CheckMeasured(BenchReport report, ValidationContext<BenchReport> context)

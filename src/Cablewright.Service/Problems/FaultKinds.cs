@@ -1,8 +1,8 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Service.Assessments;
 using Cablewright.Service.Json;
 using Cablewright.Service.Kits;
 using Cablewright.Service.Quantities;
+using Cablewright.Service.Queries;
 using Cablewright.Service.Validation;
 using Cablewright.Vocabulary;
 

@@ -3,18 +3,28 @@ using Cablewright.Engine.Data;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
 
 namespace Cablewright.Service.Reference;
 
 /// <summary><c>GET /v1/reference/fuses</c>.</summary>
 internal static class FuseTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.FuseReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.FuseReference);
 
-    /// <summary>Answers with the fuse families and their figures.</summary>
-    public static IResult Answer() => Table.Answer();
+    public static Operation Operation => new(
+        "readFuses", Tag.Reference, "Read the fuse tables",
+        "Fuse families with their ratings and figures, with sources.")
+    {
+        IsCacheable = true,
+    };
+
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet("/v1/reference/fuses", Answer).DescribedAs<FuseReference>(Operation);
 
     internal static FuseReference Read() => new() { Families = [.. RulesetLibrary.Newest.FuseFamilies.All.Select(Family)] };
+
+    private static JsonAnswer Answer() => Table;
 
     private static FuseFamilyEntry Family(FuseFamily family) => new()
     {
