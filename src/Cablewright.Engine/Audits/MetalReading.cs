@@ -70,5 +70,5 @@ internal sealed class MetalReading
     /// <summary>The metals that the measurements allow, in words.</summary>
     public string PossibleWords() => string.Join(" or ", Candidates
         .Where(candidate => candidate.IsPossible)
-        .Select(candidate => candidate.Material.Word().Replace('-', ' ')));
+        .Select(candidate => candidate.Material.InText()));
 }

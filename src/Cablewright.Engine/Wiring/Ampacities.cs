@@ -38,7 +38,7 @@ internal sealed class Ampacities(CompleteBuild build)
             ? build.Stated.Limits.EngineBayCelsius ?? ruleset.Heat.EngineBay.Value
             : build.Stated.Limits.CabinCelsius ?? ruleset.Heat.Cabin.Value;
         return Ampacity.Of(
-            Conductor.Of(size, Material.Copper), ruleset.Heat.InsulationRating.Value, air, 1, ruleset).LimitAmps;
+            Conductor.Of(size, Material.Copper), ruleset.Return.StrapInsulation.Value, air, 1, ruleset).LimitAmps;
     }
 
     /// <summary>What all conductors of a run may carry together.</summary>

@@ -57,7 +57,7 @@ internal sealed class CableSentence
         int[] others = [.. grounds.Where(ground => !IsAsSupply(ground))];
         bool isOne = grounds.Length == 1;
         string same = grounds.Length == others.Length ? ""
-            : others.Length > 0 ? ", grounds of the amplifiers' own supply cable where nothing else is said"
+            : others.Length > 0 ? ", the same for the grounds of the amplifiers"
             : $", and the same for the {(isOne ? "ground" : "grounds")}";
         return others.Length == 0 ? same
             : $"{same}, and {Listed([.. others.Select(run => $"{Piece(run)} for the ground \"{build.Runs[run].Id}\"")])}";
