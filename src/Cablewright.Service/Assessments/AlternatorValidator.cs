@@ -20,7 +20,7 @@ internal sealed class AlternatorValidator : ContractValidator<Alternator>
     private static void CheckOrder(IReadOnlyList<OutputPoint>? points, ValidationContext<Alternator> context)
     {
         foreach ((int index, Fault fault) in Ascending.Faults(
-            Speed, (points ?? []).Select(point => point.Speed), ContentCodes.OutputPointsOutOfOrder, "speed",
+            Speed, (points ?? []).Select(point => point.Speed), BuildCodes.OutputPointsOutOfOrder, "speed",
             "each point at a higher speed than the one before"))
             context.AddFault($"[{index}].{nameof(OutputPoint.Speed)}", fault);
     }

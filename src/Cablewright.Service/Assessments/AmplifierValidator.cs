@@ -15,7 +15,7 @@ internal sealed class AmplifierValidator : ContractValidator<Amplifier>
         if (amplifier.Programme is null || amplifier.CrestFactor is null) return;
         context.AddFault(
             nameof(Amplifier.CrestFactor),
-            ContentCodes.ProgrammeTwice,
+            BuildCodes.ProgrammeTwice,
             "programme and crestFactor both say what the music is like",
             "one of them",
             Excerpt.Of(amplifier.CrestFactor));

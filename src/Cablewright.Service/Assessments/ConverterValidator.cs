@@ -16,11 +16,11 @@ internal sealed class ConverterValidator : ContractValidator<Converter>
     {
         if (converter.RatedCurrent is null && converter.RatedPower is null)
             context.AddFault(
-                null, ContentCodes.ConverterRatingMissing, "nothing says how much the converter gives", OneOfTwo);
+                null, BuildCodes.ConverterRatingMissing, "nothing says how much the converter gives", OneOfTwo);
         else if (converter.RatedCurrent is not null && converter.RatedPower is not null)
             context.AddFault(
                 nameof(Converter.RatedPower),
-                ContentCodes.ConverterRatingTwice,
+                BuildCodes.ConverterRatingTwice,
                 "ratedCurrent and ratedPower both say how much the converter gives",
                 OneOfTwo,
                 Excerpt.Of(converter.RatedPower));

@@ -24,12 +24,12 @@ internal sealed class FuseValidator : ContractValidator<Fuse>
     {
         if (points is null) return;
         foreach ((int index, Fault fault) in Ascending.Faults(
-            Share, points.Select(point => point.ShareOfRating), ContentCodes.OpeningTimesOutOfOrder, "current",
+            Share, points.Select(point => point.ShareOfRating), BuildCodes.OpeningTimesOutOfOrder, "current",
             "each point at a larger current than the one before"))
             context.AddFault($"[{index}].{nameof(OpeningTime.ShareOfRating)}", fault);
         if (points.Count == 0 || points[^1].Slowest is null)
             context.AddFault(
-                "", ContentCodes.OpeningTimesWithoutEnd, "no point says by when the fuse has opened",
+                "", BuildCodes.OpeningTimesWithoutEnd, "no point says by when the fuse has opened",
                 "\"slowest\" on the last point at least", null);
     }
 
@@ -38,7 +38,7 @@ internal sealed class FuseValidator : ContractValidator<Fuse>
         if (fuse.Fitted is not false || fuse == NotFitted) return;
         context.AddFault(
             nameof(Fuse.Fitted),
-            ContentCodes.FuseNotFitted,
+            BuildCodes.FuseNotFitted,
             "a fuse that is not fitted has no figures",
             "fitted alone, or no \"fitted\": false",
             false);

@@ -27,7 +27,7 @@ internal sealed class IsolatorValidator : ContractValidator<Isolator>
             if (stated(isolator) is { } text && owner != isolator.Kind)
                 context.AddFault(
                     member,
-                    ContentCodes.IsolatorMemberForeign,
+                    BuildCodes.IsolatorMemberForeign,
                     $"an isolator of kind \"{isolator.Kind.Word()}\" does not have this",
                     $"\"kind\": \"{owner.Word()}\", or not this member",
                     Excerpt.Of(text));
@@ -36,7 +36,7 @@ internal sealed class IsolatorValidator : ContractValidator<Isolator>
         if (isolator.Kind is IsolatorKind.DcDcCharger && isolator.RatedCurrent is null)
             context.AddFault(
                 null,
-                ContentCodes.IsolatorRatingMissing,
+                BuildCodes.IsolatorRatingMissing,
                 "a charger limits the current, and nothing says to how much",
                 "\"ratedCurrent\", its output current");
     }

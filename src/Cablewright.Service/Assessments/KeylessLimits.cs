@@ -1,7 +1,6 @@
 using Cablewright.Contract;
 using Cablewright.Contract.Builds;
 using Cablewright.Service.Problems;
-using Cablewright.Service.Validation;
 
 namespace Cablewright.Service.Assessments;
 
@@ -25,7 +24,7 @@ internal static class KeylessLimits
         if (count > withoutKey && count <= withKey)
             yield return new Fault(
                 pointer,
-                ContentCodes.TooManyWithoutKey,
+                BuildCodes.TooManyWithoutKey,
                 $"{count} are too many without a shop's key; the limit is {withoutKey}",
                 null,
                 $"at most {withoutKey}; with a shop's key at most {withKey}");

@@ -18,6 +18,6 @@ internal sealed class BenchReportValidator : ContractValidator<BenchReport>
     {
         if (report.Strands is null && report.Resistance is null && report.Mass is null)
             context.AddFault(
-                null, ContentCodes.NothingMeasured, "nothing was measured", "at least one of strands, resistance and mass");
+                null, AuditCodes.NothingMeasured, "nothing was measured", "at least one of strands, resistance and mass");
     }
 }

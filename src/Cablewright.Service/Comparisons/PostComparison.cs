@@ -57,7 +57,7 @@ internal static class PostComparison
         if (build.Include is not null)
             yield return new Fault(
                 $"/builds/{index}/include",
-                ContentCodes.IncludeInComparison,
+                ComparisonCodes.Include,
                 "a comparison has no place for what a build includes",
                 null,
                 "no include; ask for it with POST /v1/assessments");

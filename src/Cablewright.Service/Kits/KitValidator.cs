@@ -19,7 +19,7 @@ internal sealed class KitValidator : ContractValidator<Kit>
         if (hasPrice && kit.Currency is null)
             context.AddFault(
                 nameof(Kit.Currency),
-                ContentCodes.CurrencyMissing,
+                KitCodes.CurrencyMissing,
                 "a price is stated and no currency",
                 Contract.Schema.CurrencyAttribute.Accepted);
     }

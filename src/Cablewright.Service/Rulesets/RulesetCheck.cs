@@ -16,6 +16,6 @@ internal static class RulesetCheck
     {
         if (id is null || RulesetLibrary.Find(id) is not null) return;
         string known = string.Join(", ", RulesetLibrary.All.Select(ruleset => ruleset.Id));
-        context.AddFault(null, ContentCodes.RulesetUnknown, "this release does not carry that ruleset", known, Excerpt.Of(id));
+        context.AddFault(null, RulesetCodes.Unknown, "this release does not carry that ruleset", known, Excerpt.Of(id));
     }
 }
