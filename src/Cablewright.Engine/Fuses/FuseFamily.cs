@@ -40,6 +40,10 @@ public sealed record FuseFamily(
     public InterruptingRating InterruptingAt(double volts) =>
         InterruptingRatings.FirstOrDefault(rating => !Significant.Exceeds(volts, rating.Volts)) ?? InterruptingRatings[^1];
 
+    /// <summary>What the best of its parts interrupt at a voltage: one made for a higher voltage does as well.</summary>
+    public double BestInterruptingAt(double volts) => InterruptingRatings
+        .Where(rating => !Significant.Exceeds(volts, rating.Volts)).Append(InterruptingAt(volts)).Max(rating => rating.Amps);
+
     /// <summary>Whether it is a plug-in fuse (blade).</summary>
     public bool IsPlugIn => Name is FuseFamilyName.BladeC or FuseFamilyName.BladeE or FuseFamilyName.BladeF;
 

@@ -115,7 +115,7 @@ internal sealed class Sizer
         }
 
         if (goals.Strongest(Stock.Any) is { } strongest) return Unproven(strongest);
-        Goal hard = goals.Of(build.Drop.HardVolts, Stock.Any);
+        Goal hard = goals.Of(build.Drop.HardVolts, Stock.Single);
         IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(hard.Stock);
         var rules = new ChoiceRules(task);
         var draft = new ConstructiveHeuristic(task, hard, rules, candidates, ReturnRule.Of(task, hard, rules, candidates));

@@ -3,6 +3,7 @@ using Cablewright.Engine.Completion;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Text;
 using Cablewright.Engine.Wiring;
 using Cablewright.Reports.Findings;
@@ -29,8 +30,13 @@ internal sealed class Summary
     public static string Of(Variant variant, Verdict verdict, IReadOnlyList<Finding> findings)
     {
         var summary = new Summary(variant, verdict, findings);
-        return $"{summary.Opening()} {summary.Numbers()}{summary.Reason()}{summary.Charging()}";
+        return $"{summary.TrueOutput()}{summary.Opening()} {summary.Numbers()}{summary.Reason()}{summary.Charging()}";
     }
+
+    /// <summary>What an amplifier is whose label its own fuses belie.</summary>
+    private string TrueOutput() => string.Concat(variant.Violations
+        .Where(violation => violation.Kind is ViolationKind.RatingAboveOnBoardFuse)
+        .Select(violation => new SupplyWording(variant.Build, variant.Supply).TrueOutput(violation) + " "));
 
     private string Opening() => verdict switch
     {

@@ -72,8 +72,9 @@ internal sealed class FaultWording(
         string what = stated
             ? $"the fuse is rated for {Phrase.Amps(violation.Limit)}"
             : $"its family is known for {Phrase.Amps(violation.Limit)}";
-        string end = violation.Severity is Severity.Info
-            ? "vehicle makers fit plug-in fuses there all the same"
+        bool isToBuy = RequiredInterrupting.IsThereAPart(fuse, violation.Measured);
+        string end = isToBuy ? "buy a part that is rated for so much, which there are"
+            : violation.Severity is Severity.Info ? "vehicle makers fit plug-in fuses there all the same"
             : "it may burst instead of opening";
         double bolted = report.LargestAmps.GetValueOrDefault(topology.NodeAt(violation.End), violation.Measured);
         return new Wording(
@@ -81,7 +82,8 @@ internal sealed class FaultWording(
             $"The fuse of run \"{Id(violation.Index)}\" should interrupt {Phrase.Amps(
                 violation.Measured)} at these batteries, and "
             + $"{what}: {end}.",
-            (stated ? "" : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
+            isToBuy ? $"a {fuse.Family.Name.Word()} fuse with an interrupting rating of {Phrase.Amps(violation.Measured)} or more"
+                : (stated ? "" : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
                 + remedies.FamilyThatInterrupts(violation.Measured),
             $"{Phrase.Amps(violation.Measured)} by the batteries' cold-cranking current (ABYC E-11), by the computed current for "
             + $"lithium; bolted at the fuse, every battery full: {Phrase.Amps(bolted)}; "

@@ -1,8 +1,12 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Questions;
@@ -45,6 +49,9 @@ internal static class WhatIfs
     /// <summary>Factory alternators of large cars and light lorries; of small cars. Common practice, no source.</summary>
     private const double LargeAlternatorAmps = 180, SmallAlternatorAmps = 70;
 
+    /// <summary>From the battery to the wing. Common practice, no source.</summary>
+    private const double StrapMetres = 0.4;
+
     /// <summary>UL 248-15 parts at 125 V direct current, as quoted from ABYC. Read.</summary>
     private const double HighInterruptingAmps = 20_000;
 
@@ -52,7 +59,7 @@ internal static class WhatIfs
         new[]
             {
                 Programme(build), Efficiency(build), Converter(build), Charging(build), Alternator(build), Route(build),
-                Insulation(build), Material(build), FuseDistance(build), Interrupting(build),
+                Insulation(build), Material(build), FuseDistance(build), Interrupting(build), OpeningTimes(build), Strap(build),
             }
             .Where(whatIf => whatIf is not null)
             .Select(whatIf => whatIf!);
@@ -139,6 +146,70 @@ internal static class WhatIfs
         build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null }, "fuse/interruptingRating",
         id => $"What short-circuit current is the fuse of run \"{id}\" rated to interrupt?",
         run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = HighInterruptingAmps } });
+
+    /// <summary>A part as quick, or as slow, as a band from memory may be off.</summary>
+    private static WhatIf? OpeningTimes(CompleteBuild build)
+    {
+        FuseFamilies families = build.Ruleset.FuseFamilies;
+        return ForRuns(
+            build,
+            run => run.Fuse is { RatingAmps: { } rating, OpeningTimes.Count: 0 } && !BandOf(run.Fuse, rating).IsRead,
+            "fuse/openingTimes",
+            id => $"Within which times does the fuse of run \"{id}\" open, by the time-current curve of its maker?",
+            run => run with { Fuse = Timed(run.Fuse!, isSlow: false) },
+            run => run with { Fuse = Timed(run.Fuse!, isSlow: true) });
+
+        TimeCurrentBand BandOf(FuseWish fuse, double rating) =>
+            (fuse.Family is { } family ? families.Of(family) : families.UsualFor(rating)).TimeCurrentBand;
+
+        FuseWish Timed(FuseWish fuse, bool isSlow)
+        {
+            TimeCurrentBand band = BandOf(fuse, fuse.RatingAmps!.Value);
+            double factor = isSlow ? band.Uncertainty.Value : 1 / band.Uncertainty.Value;
+            return fuse with
+            {
+                OpeningTimes =
+                    [.. band.Points.Select(point => new OpeningTime(
+                        point.ShareOfRating, point.FastestSeconds * factor, point.SlowestSeconds * factor))],
+            };
+        }
+    }
+
+    /// <summary>The vehicle's own strap as strong as the strongest feed, or as thin as straps are.</summary>
+    private static WhatIf? Strap(CompleteBuild build)
+    {
+        if (build.Body.AssumedStrapOf(build.ChargingBattery) < 0) return null;
+        string battery = build.Batteries[build.ChargingBattery].Id;
+        ConductorSize thin = Ampacities.LeastStrap(build.Ruleset);
+        ConductorSize thick = build.Runs.Select(run => run.Given?.Size).OfType<ConductorSize>().Append(thin)
+            .Append(CandidateList.Stocked(build.Stated.Units)[^1]).MaxBy(size => size.MetalAreaMm2)!;
+        return new WhatIf(
+            "/runs/-", $"Of what size is the cable from the negative terminal of battery \"{battery}\" to the body?",
+            [With(thick), With(thin)]);
+
+        Build With(ConductorSize size) => build.Stated with
+        {
+            Runs =
+            [
+                .. build.Stated.Runs,
+                new Run
+                {
+                    Id = "the strap of the battery",
+                    From = battery,
+                    To = PlaceNames.Body,
+                    Side = Side.Return,
+                    LengthMetres = StrapMetres,
+                    Route = Vocabulary.Route.EngineBay,
+                    Conductor = new ConductorWish
+                    {
+                        Size = size,
+                        Material = Vocabulary.Material.Copper,
+                        InsulationCelsius = build.Ruleset.Return.StrapInsulation.Value,
+                    },
+                },
+            ],
+        };
+    }
 
     private static bool IsFuseAlone(Amplifier amplifier) =>
         amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null;
