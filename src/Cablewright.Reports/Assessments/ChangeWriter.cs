@@ -1,3 +1,4 @@
+using System.Globalization;
 using Cablewright.Engine.Changes;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
@@ -12,6 +13,8 @@ namespace Cablewright.Reports.Assessments;
 internal sealed class ChangeWriter(Variant present)
 {
     private const int MostOfAKind = 3;
+
+    private readonly StepWording steps = new(present.Build.Stated.Units);
 
     /// <summary>Adds to the answer to a failing build what would make it feasible.</summary>
     public Assessment AddTo(Assessment answer, FoundChanges found)
@@ -62,14 +65,29 @@ internal sealed class ChangeWriter(Variant present)
     private Change ResultOf(Engine.Changes.Change change, Variant after) => new()
     {
         Kind = change.Kind,
-        Message = char.ToUpperInvariant(change.Words[0]) + change.Words[1..] + ".",
+        Message = steps.Of(change.Steps).Text,
         Runs = change.Runs,
         Amplifiers = change.Amplifiers,
-        Edits = [.. change.Edits.Select(edit => new Edit { Pointer = edit.Pointer, From = edit.From, To = edit.To })],
+        Edits = [.. change.Edits.Select(EditOf)],
         Share = change.Share,
         AddedMassGrams = after.ConductorGrams - present.ConductorGrams,
         Verdict = after.Verdict,
         Remaining = [.. CodesOf(after, Severity.Caution)],
+    };
+
+    private static Edit EditOf(Engine.Changes.Edit edit) =>
+        new() { Pointer = Pointers.Of(edit.At), From = TextOf(edit.From), To = TextOf(edit.To) };
+
+    /// <summary>What a member holds, as a build writes it.</summary>
+    private static string? TextOf(Held? held) => held switch
+    {
+        null => null,
+        Held.Figure figure => WrittenText.Of(figure.Written),
+        Held.Word word => Words.Of(word.Value),
+        Held.Size size => size.Value.Label,
+        Held.Flag flag => flag.IsSo ? "true" : "false",
+        Held.Count count => count.Number.ToString(CultureInfo.InvariantCulture),
+        _ => throw new ArgumentOutOfRangeException(nameof(held)),
     };
 
     private static IEnumerable<string> CodesOf(Variant variant, Severity least) => variant.Ranked

@@ -1,4 +1,4 @@
-using Cablewright.Engine.Builds;
+using Cablewright.Reports.Faults;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Json;
 using Cablewright.Service.Kits;
@@ -15,6 +15,6 @@ internal static class FaultKinds
     public static IReadOnlyList<CodeMeaning> All { get; } =
     [
         .. CodeMeaning.In(typeof(ShapeCodes)), .. CodeMeaning.In(typeof(QueryCodes)), .. CodeMeaning.In(typeof(QuantityCodes)),
-        .. CodeMeaning.In(typeof(ContentCodes)), .. CodeMeaning.In(typeof(KitCodes)), .. FaultFinder.Codes,
+        .. CodeMeaning.In(typeof(ContentCodes)), .. CodeMeaning.In(typeof(KitCodes)), .. BuildFaultWriter.Codes,
     ];
 }
