@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Numerics;
@@ -20,23 +21,27 @@ internal sealed class Bench
         {
             StrandCount = strands.Count.Value == 1
                 ? Interval.Exactly(1)
-                : Bounded(strands.Count, "/strands/countUncertainty", usual.CountUncertainty, true);
+                : Bounded(strands.Count, Target.Of(Part.Strands, Member.CountUncertainty), usual.CountUncertainty, true);
             StrandMillimetres = Bounded(
-                strands.DiameterMetres, "/strands/diameterUncertainty", usual.DiameterUncertainty, false).Times(1000);
+                strands.DiameterMetres, Target.Of(Part.Strands, Member.DiameterUncertainty), usual.DiameterUncertainty, false)
+                .Times(1000);
         }
 
         if (report.Resistance is { } resistance)
         {
-            Ohms = Bounded(resistance.Ohms, "/resistance/resistanceUncertainty", usual.ResistanceUncertainty, true);
+            Ohms = Bounded(
+                resistance.Ohms, Target.Of(Part.Resistance, Member.ResistanceUncertainty), usual.ResistanceUncertainty, true);
             ResistanceMetres = Bounded(
-                resistance.LengthMetres, "/resistance/lengthUncertainty", usual.LengthUncertainty, true);
+                resistance.LengthMetres, Target.Of(Part.Resistance, Member.LengthUncertainty), usual.LengthUncertainty, true);
             Celsius = CelsiusOf(resistance);
         }
 
         if (report.Mass is { } mass)
         {
-            Kilograms = Bounded(mass.Kilograms, "/mass/massUncertainty", usual.MassUncertainty, true);
-            MassMetres = Bounded(mass.LengthMetres, "/mass/lengthUncertainty", usual.LengthUncertainty, true);
+            Kilograms = Bounded(
+                mass.Kilograms, Target.Of(Part.Mass, Member.MassUncertainty), usual.MassUncertainty, true);
+            MassMetres = Bounded(
+                mass.LengthMetres, Target.Of(Part.Mass, Member.LengthUncertainty), usual.LengthUncertainty, true);
         }
     }
 
@@ -78,32 +83,34 @@ internal sealed class Bench
     private Interval LayOf(StrandMeasurement? strands)
     {
         if (strands?.Count.Value == 1) return Interval.Exactly(1);
-        double tolerance = assumptions.Take(
-            null, "/layFactor", usual.LayTolerance,
-            $"strands are about {Text.Phrase.Number(Stranding.LayFactor)} times as long as the cable, this much more or less");
-        return Interval.Within(Stranding.LayFactor, tolerance);
+        Figure tolerance = usual.LayTolerance;
+        assumptions.Note(new AssumedFigure(
+            AssumptionKind.LayFactor, Target.Of(Part.Bench, Member.LayFactor), tolerance.Value, tolerance.Unit, tolerance)
+        {
+            Around = Stranding.LayFactor,
+        });
+        return Interval.Within(Stranding.LayFactor, tolerance.Value);
     }
 
     private Interval CelsiusOf(ResistanceMeasurement measured)
     {
         bool isStated = measured.Celsius is not null;
         double celsius = assumptions.Take(
-            measured.Celsius, "/resistance/temperature", usual.Temperature, "the conductor's temperature is not stated");
+            measured.Celsius, AssumptionKind.BenchTemperature, Target.Of(Part.Resistance, Member.Temperature),
+            usual.Temperature);
         double uncertainty = assumptions.Take(
             measured.CelsiusUncertainty,
-            "/resistance/temperatureUncertainty",
-            isStated ? usual.TemperatureUncertainty : usual.UnstatedTemperatureUncertainty,
-            isStated
-                ? "it is not stated how far off the temperature may be"
-                : "the conductor's temperature is not stated, so that it may be far off");
+            isStated ? AssumptionKind.TemperatureUncertainty : AssumptionKind.UnstatedTemperatureUncertainty,
+            Target.Of(Part.Resistance, Member.TemperatureUncertainty),
+            isStated ? usual.TemperatureUncertainty : usual.UnstatedTemperatureUncertainty);
         return new Interval(celsius, celsius - uncertainty, celsius + uncertainty);
     }
 
-    private Interval Bounded(Reading reading, string pointer, Figure figure, bool isRelative)
+    private Interval Bounded(Reading reading, Target at, Figure figure, bool isRelative)
     {
         if ((reading.Uncertainty ?? reading.RelativeUncertainty * reading.Value) is { } stated)
             return Interval.Within(reading.Value, stated);
-        double taken = assumptions.Take(null, pointer, figure, "it is not stated how far off the measurement may be");
+        double taken = assumptions.Take(null, AssumptionKind.Uncertainty, at, figure);
         return Interval.Within(reading.Value, isRelative ? taken * reading.Value : taken);
     }
 }

@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Numerics;
@@ -52,8 +53,7 @@ internal sealed class MetalReading
         bool isAssumed = report.ClaimedMaterial is null && trials[0].Areas.Count == 1 && report.Strands is null;
         if (isAssumed)
             assumptions.Note(
-                "/claim/material", wished.Word(), "one measurement alone does not tell the metal",
-                "copper is what a plain size means in the trade");
+                new AssumedWord(AssumptionKind.UntestedMaterial, Target.Of(Part.Claim, Member.Material), wished));
         var taken = trials
             .OrderByDescending(trial => trial.Common is not null)
             .ThenByDescending(trial => trial.Metal.Material == wished)
@@ -67,8 +67,7 @@ internal sealed class MetalReading
 
     public bool IsPossible(Material material) => Candidates[(int)material].IsPossible;
 
-    /// <summary>The metals that the measurements allow, in words.</summary>
-    public string PossibleWords() => string.Join(" or ", Candidates
-        .Where(candidate => candidate.IsPossible)
-        .Select(candidate => candidate.Material.InText()));
+    /// <summary>The metals that the measurements allow.</summary>
+    public IEnumerable<Material> Possible =>
+        Candidates.Where(candidate => candidate.IsPossible).Select(candidate => candidate.Material);
 }

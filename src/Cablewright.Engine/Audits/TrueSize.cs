@@ -24,17 +24,6 @@ internal static class TrueSize
 
     public static Interval Gauge(Interval areaMm2) => new(Gauge(areaMm2.Estimate), Gauge(areaMm2.Most), Gauge(areaMm2.Least));
 
-    /// <summary>The gauge in words: <c>5.3 AWG</c>; from 1/0 upwards <c>1/0 AWG</c> or <c>between 2/0 and 1/0 AWG</c>.</summary>
-    public static string GaugeText(double areaMm2)
-    {
-        double gauge = Math.Round(Gauge(areaMm2), 1) + 0.0;
-        if (gauge > 0) return Text.Phrase.Number(gauge) + " AWG";
-        string Naughts(double number) => Text.Phrase.Number(1 - number) + "/0";
-        return gauge == Math.Round(gauge)
-            ? Naughts(gauge) + " AWG"
-            : $"between {Naughts(Math.Floor(gauge))} and {Naughts(Math.Ceiling(gauge))} AWG";
-    }
-
     /// <summary>The least area that a label allows, in mm².</summary>
     public static double LeastAreaOf(ConductorSize size, Ruleset ruleset) =>
         size.IsMetric ? size.MetalAreaMm2 : size.MetalAreaMm2 * ruleset.Audit.LeastOfClaim.Value;

@@ -64,4 +64,31 @@ internal static class BuildFaultCodes
 
     [Meaning("A battery that no run touches.")]
     public const string BatteryNotConnected = "battery.not-connected";
+
+    /// <summary>The code of a fault.</summary>
+    public static string Of(BuildFaultKind kind) => kind switch
+    {
+        BuildFaultKind.IdTaken or BuildFaultKind.IdOfBody or BuildFaultKind.IdOfAssumedBattery => IdTaken,
+        BuildFaultKind.RunEndsEqual => RunEndsEqual,
+        BuildFaultKind.AmplifiersNone => AmplifiersNone,
+        BuildFaultKind.AmplifierDrawUnknown => AmplifierDrawUnknown,
+        BuildFaultKind.VehicleTwoChargers => VehicleTwoChargers,
+        BuildFaultKind.ChargerPlaceUnknown => AlternatorPlaceUnknown,
+        BuildFaultKind.AlternatorRatingUnknown => AlternatorRatingUnknown,
+        BuildFaultKind.PlaceJoinsNothing or BuildFaultKind.JunctionUnnamed => PlaceJoinsNothing,
+        BuildFaultKind.AmplifierNoSupply => AmplifierNoSupply,
+        BuildFaultKind.AmplifierNoReturn => AmplifierNoReturn,
+        BuildFaultKind.RunNotConnected => RunNotConnected,
+        BuildFaultKind.CapacitorPlaceUnknown => CapacitorPlaceUnknown,
+        BuildFaultKind.BatteryNotConnected => BatteryNotConnected,
+        BuildFaultKind.RunSideContradicts => RunSideContradicts,
+        BuildFaultKind.RunSideUnclear => RunSideUnclear,
+        BuildFaultKind.IsolatorInReturn => IsolatorInReturn,
+        BuildFaultKind.IsolatorBypassed or BuildFaultKind.ChargerBypassed => IsolatorBypassed,
+        BuildFaultKind.IsolatorRing => IsolatorRing,
+        BuildFaultKind.IsolatorNoBattery => IsolatorNoBattery,
+        // Whoever checks what a build states lists this code with its meaning.
+        BuildFaultKind.IsolatorRatingMissing => "isolator.rating-missing",
+        _ => IsolatorPointsBack,
+    };
 }

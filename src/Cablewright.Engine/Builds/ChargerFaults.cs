@@ -20,27 +20,25 @@ internal static class ChargerFaults
         {
             Run charger = build.Runs[run];
             if (islands.Of(charger.From) != islands.Of(charger.To)) continue;
-            faults.Add(new BuildFault(
-                $"/runs/{run}/isolator", BuildFaultCodes.IsolatorBypassed,
-                $"While the engine runs, another way leads past the charger of run \"{charger.Id}\": "
-                + $"{BypassOf(build, sides, charger)}.",
-                "a charger as the only way between its two batteries"));
+            faults.Add(new BuildFault(BuildFaultKind.ChargerBypassed, new Target(Part.Isolator, run), charger.Id)
+            {
+                Others = BypassOf(build, sides, charger),
+            });
         }
 
         if (faults.Count > 0) return;
         int[] ring = RingOf(build, islands, chargers);
         if (ring.Length == 0) return;
-        string runs = string.Join(", ", ring.Select(run => $"\"{build.Runs[run].Id}\""));
-        faults.Add(new BuildFault(
-            $"/runs/{ring[0]}/isolator", BuildFaultCodes.IsolatorRing,
-            $"The chargers of runs {runs} feed each other in a ring.",
-            "chargers that all lead away from the battery that the alternator charges"));
+        faults.Add(new BuildFault(BuildFaultKind.IsolatorRing, new Target(Part.Isolator, ring[0]), build.Runs[ring[0]].Id)
+        {
+            Others = [.. ring.Select(run => build.Runs[run].Id)],
+        });
     }
 
     private static bool IsCharger(Run run) => run.Isolator is { Kind: IsolatorKind.DcDcCharger };
 
     /// <summary>The supply runs of a shortest way from a charger's start to its end that passes no charger.</summary>
-    private static string BypassOf(Build build, Side[] sides, Run charger)
+    private static List<string> BypassOf(Build build, Side[] sides, Run charger)
     {
         var cameBy = new Dictionary<string, Run?>(StringComparer.Ordinal) { [charger.From] = null };
         var waiting = new Queue<string>([charger.From]);
@@ -56,8 +54,8 @@ internal static class ChargerFaults
         }
 
         List<string> way = [];
-        for (string at = charger.To; cameBy[at] is { } run; at = Other(run, at)) way.Insert(0, $"\"{run.Id}\"");
-        return string.Join(", ", way);
+        for (string at = charger.To; cameBy[at] is { } run; at = Other(run, at)) way.Insert(0, run.Id);
+        return way;
     }
 
     private static string Other(Run run, string place) => run.From == place ? run.To : run.From;

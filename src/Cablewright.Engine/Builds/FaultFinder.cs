@@ -4,7 +4,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Engine.Builds;
 
 /// <summary>Finds what makes it impossible to say what a build means.</summary>
-public sealed class FaultFinder
+internal sealed class FaultFinder
 {
     private const int Several = -1;
 
@@ -38,27 +38,33 @@ public sealed class FaultFinder
         return finder.faults;
     }
 
-    private void Fault(string pointer, string code, string detail, string accepted) =>
-        faults.Add(new BuildFault(pointer, code, detail, accepted));
+    private void Fault(BuildFaultKind kind, Target at, string id = "") => faults.Add(new BuildFault(kind, at, id));
 
     private void FindNameFaults()
     {
         IReadOnlyList<Battery> batteries = build.Vehicle.Batteries;
-        var places = new Dictionary<string, Owner>(StringComparer.Ordinal) { [PlaceNames.Body] = new("the vehicle's body") };
-        if (batteries.Count == 0)
-            places.Add(PlaceNames.AssumedBattery, new Owner("the battery that is assumed where none is listed"));
-        for (int i = 0; i < batteries.Count; i++) TakeName(places, batteries[i].Id, new Owner("/vehicle/batteries", i));
-        for (int i = 0; i < build.Amplifiers.Count; i++) TakeName(places, build.Amplifiers[i].Id, new Owner("/amplifiers", i));
-        for (int i = 0; i < build.Junctions.Count; i++) TakeName(places, build.Junctions[i].Id, new Owner("/junctions", i));
-        var runs = new Dictionary<string, Owner>(build.Runs.Count, StringComparer.Ordinal);
-        for (int i = 0; i < build.Runs.Count; i++) TakeName(runs, build.Runs[i].Id, new Owner("/runs", i));
+        var places = new Dictionary<string, Target>(StringComparer.Ordinal)
+        {
+            [PlaceNames.Body] = new(Part.Body),
+        };
+        if (batteries.Count == 0) places.Add(PlaceNames.AssumedBattery, new Target(Part.Battery));
+        for (int i = 0; i < batteries.Count; i++) TakeName(places, batteries[i].Id, new Target(Part.Battery, i));
+        for (int i = 0; i < build.Amplifiers.Count; i++) TakeName(places, build.Amplifiers[i].Id, new Target(Part.Amplifier, i));
+        for (int i = 0; i < build.Junctions.Count; i++) TakeName(places, build.Junctions[i].Id, new Target(Part.Junction, i));
+        var runs = new Dictionary<string, Target>(build.Runs.Count, StringComparer.Ordinal);
+        for (int i = 0; i < build.Runs.Count; i++) TakeName(runs, build.Runs[i].Id, new Target(Part.Run, i));
     }
 
-    private void TakeName(Dictionary<string, Owner> taken, string id, Owner owner)
+    private void TakeName(Dictionary<string, Target> taken, string id, Target owner)
     {
         if (taken.TryAdd(id, owner)) return;
-        Fault(owner.ToString(), BuildFaultCodes.IdTaken, $"The id \"{id}\" is already taken by {taken[id]}.",
-            "an id that nothing else has");
+        BuildFaultKind kind = taken[id] switch
+        {
+            { Index: not null } => BuildFaultKind.IdTaken,
+            { Part: Part.Body } => BuildFaultKind.IdOfBody,
+            _ => BuildFaultKind.IdOfAssumedBattery,
+        };
+        faults.Add(new BuildFault(kind, owner[Member.Id], id) { TakenBy = taken[id][Member.Id] });
     }
 
     private void FindRunFaults()
@@ -66,54 +72,35 @@ public sealed class FaultFinder
         for (int i = 0; i < build.Runs.Count; i++)
         {
             Run run = build.Runs[i];
-            if (run.From == run.To)
-                Fault(
-                    $"/runs/{i}/to",
-                    BuildFaultCodes.RunEndsEqual,
-                    $"Run \"{run.Id}\" starts and ends at \"{run.From}\".",
-                    "two different places");
+            if (run.From != run.To) continue;
+            faults.Add(new BuildFault(BuildFaultKind.RunEndsEqual, new Target(Part.Run, i, Member.To), run.Id)
+            {
+                Place = run.From,
+            });
         }
     }
 
     private void FindDrawFaults()
     {
-        if (build.Amplifiers.Count == 0)
-            Fault("/amplifiers", BuildFaultCodes.AmplifiersNone, "There is no amplifier.", "at least one amplifier");
+        if (build.Amplifiers.Count == 0) Fault(BuildFaultKind.AmplifiersNone, Target.Of(Part.Build, Member.Amplifiers));
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
-            Amplifier amplifier = build.Amplifiers[i];
-            if (amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null && amplifier.OnBoardFuseAmps is null)
-            {
-                Fault(
-                    $"/amplifiers/{i}", BuildFaultCodes.AmplifierDrawUnknown,
-                        $"Nothing says what amplifier \"{amplifier.Id}\" draws.",
-                    "at least one of \"ratedOutput\", \"ratedInputCurrent\" and \"fuse\"");
-            }
+            if (build.Amplifiers[i] is { RatedOutputWatts: null, RatedInputAmps: null, OnBoardFuseAmps: null })
+                Fault(BuildFaultKind.AmplifierDrawUnknown, new Target(Part.Amplifier, i), build.Amplifiers[i].Id);
         }
     }
 
     private void FindChargingFaults()
     {
         Vehicle vehicle = build.Vehicle;
-        string pointer = vehicle.Converter is null ? "/vehicle/alternator" : "/vehicle/converter";
-        if (vehicle is { Converter: not null, Alternator: not null })
-            Fault(
-                "/vehicle/converter", BuildFaultCodes.VehicleTwoChargers,
-                    "The vehicle has an alternator and a converter in its place.",
-                "one of the two");
+        var charger = new Target(vehicle.Converter is null ? Part.Alternator : Part.Converter);
+        if (vehicle is { Converter: not null, Alternator: not null }) Fault(BuildFaultKind.VehicleTwoChargers, charger);
         if (ChargingPlace.Stated(build) is not { } at) return;
         (int battery, string? ownPlace) = ChargingPlace.Of(build, names);
         if (battery < 0 || names[at].Kind is PlaceKind.Amplifier or PlaceKind.Body)
-            Fault(
-                pointer + "/at",
-                BuildFaultCodes.AlternatorPlaceUnknown,
-                $"It stands at \"{at}\", which is no battery and no place from which supply runs lead to one.",
-                "the id of a battery, or a place that a supply run joins to a battery");
+            faults.Add(new BuildFault(BuildFaultKind.ChargerPlaceUnknown, charger[Member.At]) { Place = at });
         else if (ownPlace is not null && vehicle is { Alternator.RatedAmps: null, Converter: null })
-            Fault(
-                pointer, BuildFaultCodes.AlternatorRatingUnknown,
-                $"The alternator stands at its own place \"{at}\", and nothing says what its cable must carry.",
-                "\"ratedCurrent\"");
+            faults.Add(new BuildFault(BuildFaultKind.AlternatorRatingUnknown, charger) { Place = at });
     }
 
     /// <summary>A junction that only one run knows joins nothing: most often a misspelt name.</summary>
@@ -124,21 +111,21 @@ public sealed class FaultFinder
         {
             if (end == Several) continue;
             string? near = NearestWord.Of(place, names.Named.Concat(ends.Keys.Where(other => other != place)));
-            Fault(
-                $"/runs/{end / 2}/{(end % 2 == 0 ? "from" : "to")}", BuildFaultCodes.PlaceJoinsNothing,
-                $"Nothing else is connected to \"{place}\", which is no battery and no amplifier."
-                    + (near is null ? "" : $" Did you mean \"{near}\"?"),
-                "the id of a battery or amplifier, \"body\", or a junction that another run names too");
+            faults.Add(new BuildFault(
+                BuildFaultKind.PlaceJoinsNothing,
+                new Target(Part.Run, end / 2, end % 2 == 0 ? Member.From : Member.To),
+                build.Runs[end / 2].Id)
+            {
+                Place = place,
+                Nearest = near,
+            });
         }
 
         for (int i = 0; i < build.Junctions.Count; i++)
         {
-            if (ends.ContainsKey(build.Junctions[i].Id) || names[build.Junctions[i].Id].Kind is PlaceKind.Charger) continue;
-            Fault(
-                $"/junctions/{i}/id",
-                BuildFaultCodes.PlaceJoinsNothing,
-                $"No run names the junction \"{build.Junctions[i].Id}\".",
-                "a junction that runs name");
+            string id = build.Junctions[i].Id;
+            if (ends.ContainsKey(id) || names[id].Kind is PlaceKind.Charger) continue;
+            Fault(BuildFaultKind.JunctionUnnamed, new Target(Part.Junction, i, Member.Id), id);
         }
     }
 
@@ -173,58 +160,35 @@ public sealed class FaultFinder
         {
             string id = build.Amplifiers[i].Id;
             if (!supply.Contains(id))
-                Fault(
-                    $"/amplifiers/{i}",
-                    BuildFaultCodes.AmplifierNoSupply,
-                    $"No supply run leads from a battery to amplifier \"{id}\"; "
-                    + "a run that starts at an amplifier counts as its return.",
-                    $"runs from a battery ({string.Join(", ", PlaceNames.BatteriesOf(build))}) towards \"{id}\", "
-                    + "or \"side\": \"supply\" on one drawn the other way");
+                faults.Add(new BuildFault(BuildFaultKind.AmplifierNoSupply, new Target(Part.Amplifier, i), id)
+                {
+                    Others = PlaceNames.BatteriesOf(build),
+                });
             else if (back.Touches(id) && !back.Contains(id))
-                Fault(
-                    $"/amplifiers/{i}",
-                    BuildFaultCodes.AmplifierNoReturn,
-                    $"The return runs of amplifier \"{id}\" lead neither to the body nor to a battery.",
-                    "return runs to \"body\" or to a battery");
+                Fault(BuildFaultKind.AmplifierNoReturn, new Target(Part.Amplifier, i), id);
         }
 
         for (int i = 0; i < build.Runs.Count; i++)
         {
             Reach reach = sides[i] is Side.Supply ? supply : back;
             if (!reach.Contains(build.Runs[i].From))
-                Fault(
-                    $"/runs/{i}",
-                    BuildFaultCodes.RunNotConnected,
-                    $"Run \"{build.Runs[i].Id}\" is connected to no battery.",
-                    "runs that lead to a battery");
+                Fault(BuildFaultKind.RunNotConnected, new Target(Part.Run, i), build.Runs[i].Id);
         }
 
         for (int i = 0; i < build.Vehicle.Capacitors.Count; i++)
         {
             string at = build.Vehicle.Capacitors[i].At;
             if (!supply.Contains(at))
-                Fault(
-                    $"/vehicle/capacitors/{i}/at",
-                    BuildFaultCodes.CapacitorPlaceUnknown,
-                    $"No supply run leads to \"{at}\", where the capacitor is connected.",
-                    "a battery, an amplifier or a junction of the supply side");
+                faults.Add(new BuildFault(BuildFaultKind.CapacitorPlaceUnknown, new Target(Part.Capacitor, i, Member.At))
+                {
+                    Place = at,
+                });
         }
 
         for (int i = 0; i < build.Vehicle.Batteries.Count; i++)
         {
             string id = build.Vehicle.Batteries[i].Id;
-            if (!supply.Touches(id))
-                Fault(
-                    $"/vehicle/batteries/{i}",
-                    BuildFaultCodes.BatteryNotConnected,
-                    $"No supply run touches battery \"{id}\".",
-                    $"a run from or to \"{id}\", or no such battery");
+            if (!supply.Touches(id)) Fault(BuildFaultKind.BatteryNotConnected, new Target(Part.Battery, i), id);
         }
-    }
-
-    /// <summary>What has a name: a thing of a list, or something that has no pointer.</summary>
-    private readonly record struct Owner(string Where, int Index = -1)
-    {
-        public override string ToString() => Index < 0 ? Where : $"{Where}/{Index}/id";
     }
 }

@@ -19,34 +19,23 @@ internal static class IsolatorFaults
         HashSet<int> withBattery = [.. PlaceNames.BatteriesOf(build).Select(islands.Of)];
         foreach (int run in isolated)
         {
-            if (FaultOf(build.Runs[run], sides[run], islands, steps, withBattery) is var (code, detail, accepted))
-                faults.Add(new BuildFault($"/runs/{run}/isolator", code, detail, accepted));
+            if (FaultOf(build.Runs[run], sides[run], islands, steps, withBattery) is { } kind)
+                faults.Add(new BuildFault(kind, new Target(Part.Isolator, run), build.Runs[run].Id));
         }
 
         if (faults.Count == 0) ChargerFaults.Find(build, sides, faults);
     }
 
-    private static (string Code, string Detail, string Accepted)? FaultOf(
+    private static BuildFaultKind? FaultOf(
         Run run, Side side, SupplyIslands islands, int[] steps, HashSet<int> withBattery)
     {
-        if (side is Side.Return)
-            return (BuildFaultCodes.IsolatorInReturn, $"Run \"{run.Id}\" is a return.",
-                "an isolator on a supply run between two batteries");
+        if (side is Side.Return) return BuildFaultKind.IsolatorInReturn;
         int from = islands.Of(run.From), to = islands.Of(run.To);
-        if (from == to)
-            return (BuildFaultCodes.IsolatorBypassed, $"Another way leads past the isolator of run \"{run.Id}\".",
-                "no other way between its ends");
-        if (!withBattery.Contains(from) || !withBattery.Contains(to))
-            return (BuildFaultCodes.IsolatorNoBattery, $"The isolator of run \"{run.Id}\" has no battery on one of its sides.",
-                "an isolator between two batteries");
-        if (run.Isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: null })
-            return ("isolator.rating-missing", $"Nothing says what the charger of run \"{run.Id}\" gives.", "\"ratedCurrent\"");
+        if (from == to) return BuildFaultKind.IsolatorBypassed;
+        if (!withBattery.Contains(from) || !withBattery.Contains(to)) return BuildFaultKind.IsolatorNoBattery;
+        if (run.Isolator is { Kind: IsolatorKind.DcDcCharger, RatedAmps: null }) return BuildFaultKind.IsolatorRatingMissing;
         bool pointsBack = run.Isolator!.Kind is not IsolatorKind.Relay && steps[from] > steps[to];
-        return pointsBack
-            ? (BuildFaultCodes.IsolatorPointsBack,
-                $"The isolator of run \"{run.Id}\" lets current pass towards the battery that the alternator charges.",
-                "\"from\" on the side of that battery")
-            : null;
+        return pointsBack ? BuildFaultKind.IsolatorPointsBack : null;
     }
 
     /// <summary>How many isolators lie between each island and the one that is charged first.</summary>

@@ -90,20 +90,13 @@ internal sealed class SideResolution
         int run = first;
         while (build.Runs[run].Side is not Side.Supply || pieces.SetOf(run) != first) run++;
         faults.Add(new BuildFault(
-            $"/runs/{run}/side",
-            BuildFaultCodes.RunSideContradicts,
-            $"Run \"{build.Runs[run].Id}\" is marked supply, but it meets a run that ends at the body or is marked return.",
-            "one side for all runs that meet at a junction"));
+            BuildFaultKind.RunSideContradicts, new Target(Part.Run, run, Member.Side), build.Runs[run].Id));
         return Side.Supply;
     }
 
     private Side Unclear(int run, List<BuildFault> faults)
     {
-        faults.Add(new BuildFault(
-            $"/runs/{run}",
-            BuildFaultCodes.RunSideUnclear,
-            $"It does not follow from its places whether run \"{build.Runs[run].Id}\" is supply or return.",
-            "\"side\": \"supply\" or \"side\": \"return\""));
+        faults.Add(new BuildFault(BuildFaultKind.RunSideUnclear, new Target(Part.Run, run), build.Runs[run].Id));
         return Side.Supply;
     }
 

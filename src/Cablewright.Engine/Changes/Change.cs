@@ -14,8 +14,8 @@ internal sealed record Change
     /// <summary>What is then stated otherwise.</summary>
     public required IReadOnlyList<Edit> Edits { get; init; }
 
-    /// <summary>What to do, without capital and full stop.</summary>
-    public required string Words { get; init; }
+    /// <summary>What to do, one after another.</summary>
+    public required IReadOnlyList<Step> Steps { get; init; }
 
     /// <summary>How far what changes is from what it was.</summary>
     public required double Share { get; init; }
@@ -32,7 +32,7 @@ internal sealed record Change
 
     /// <summary>A change of which nothing is said, since it only leaves something open or as it was.</summary>
     public static Change Unsaid(Func<Build, Build> apply) =>
-        new() { Kind = ChangeKind.Combination, Apply = apply, Edits = [], Words = "", Share = 0, Parts = 0 };
+        new() { Kind = ChangeKind.Combination, Apply = apply, Edits = [], Steps = [], Share = 0, Parts = 0 };
 
     /// <summary>This change and another together.</summary>
     public Change And(Change other) => new()
@@ -40,7 +40,7 @@ internal sealed record Change
         Kind = other.Parts == 0 || Kind == other.Kind ? Kind : Parts == 0 ? other.Kind : ChangeKind.Combination,
         Apply = build => other.Apply(Apply(build)),
         Edits = [.. Edits, .. other.Edits],
-        Words = string.Join(", and ", new[] { Words, other.Words }.Where(words => words.Length > 0)),
+        Steps = [.. Steps, .. other.Steps],
         Share = Math.Max(Share, other.Share),
         Parts = Parts + other.Parts,
         Runs = [.. Runs.Union(other.Runs)],

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
@@ -23,8 +22,8 @@ internal sealed class ChoiceChanges(CompleteBuild build)
         {
             Kind = ChangeKind.Choice,
             Apply = changed => changed with { Sizing = changed.Sizing with { Sizes = [.. changed.Sizing.Sizes, size] } },
-            Edits = [new Edit("/sizing/sizes/-", null, size.Label)],
-            Words = $"let {size} be chosen too (the largest now is {largest})",
+            Edits = [new Edit(new Target(Part.OfferedSize), null, Held.Of(size))],
+            Steps = [new Step.OfferSize(size, largest)],
             Share = 1 - largest.MetalAreaMm2 / size.MetalAreaMm2,
         });
     }
@@ -40,8 +39,8 @@ internal sealed class ChoiceChanges(CompleteBuild build)
                 Kind = ChangeKind.Choice,
                 Apply = changed =>
                     changed with { Sizing = changed.Sizing with { Materials = [.. changed.Sizing.Materials, Material.Copper] } },
-                Edits = [new Edit("/sizing/materials/-", null, Material.Copper.Word())],
-                Words = "let copper be chosen too",
+                Edits = [new Edit(new Target(Part.OfferedMaterial), null, Held.Of(Material.Copper))],
+                Steps = [new Step.OfferCopper()],
                 Share = Gain(wishes.Materials[0]),
             };
         }
@@ -61,8 +60,8 @@ internal sealed class ChoiceChanges(CompleteBuild build)
         {
             Kind = ChangeKind.Parallel,
             Apply = changed => changed.WithConductor(run, wish => wish with { Count = now + place }),
-            Edits = [new Edit(build.Runs[run].Pointer + "/conductor/count", Text(now), Text(now + place))],
-            Words = $"lay {Text(now + place)} conductors in parallel in run \"{build.Runs[run].Id}\" in place of {Text(now)}",
+            Edits = [new Edit(new Target(Part.Conductor, run, Member.Count), Held.Of(now), Held.Of(now + place))],
+            Steps = [new Step.LayInParallel(build.Runs[run].Id, now + place, now)],
             Share = (double)place / (now + place),
             Runs = [build.Runs[run].Id],
         });
@@ -75,8 +74,8 @@ internal sealed class ChoiceChanges(CompleteBuild build)
         {
             Kind = ChangeKind.Material,
             Apply = changed => changed.WithConductor(run, wish => wish with { Material = Material.Copper }),
-            Edits = [new Edit(build.Runs[run].Pointer + "/conductor/material", now.Word(), Material.Copper.Word())],
-            Words = $"use copper in run \"{build.Runs[run].Id}\" in place of {now.Word()}",
+            Edits = [new Edit(new Target(Part.Conductor, run, Member.Material), Held.Of(now), Held.Of(Material.Copper))],
+            Steps = [new Step.UseMaterial(build.Runs[run].Id, Material.Copper, now)],
             Share = Gain(now),
             Runs = [build.Runs[run].Id],
         };
@@ -85,6 +84,4 @@ internal sealed class ChoiceChanges(CompleteBuild build)
     private static double Gain(Material now) =>
         1 - MaterialProperties.Of(Material.Copper).ResistivityOhmMm2PerMetre
             / MaterialProperties.Of(now).ResistivityOhmMm2PerMetre;
-
-    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
@@ -26,7 +25,7 @@ internal sealed class ConductorChanges(CompleteBuild build)
         ConductorSize largest = Known.MaxBy(size => size.MetalAreaMm2)!, now = Now(run).Conductor.Size;
         var best = new ConductorChoice(Conductor.Of(largest.IsLargerThan(now) ? largest : now, Material.Copper),
             ConductorChoice.MostInParallel);
-        double metres = build.Runs[run].LengthMetres * Steps.LeastPercent / 100;
+        double metres = build.Runs[run].LengthMetres * WrittenSteps.LeastPercent / 100;
         return To(run, best).And(Change.Unsaid(changed => changed.WithRun(run, each => each with
         {
             LengthMetres = metres,
@@ -52,7 +51,7 @@ internal sealed class ConductorChanges(CompleteBuild build)
             .Where(run => build.Runs[run].Given is { Material: Material.Aluminium or Material.CopperCladAluminium })
             .Select(run => Metal(run, Material.Copper))];
         if (each.Length < 2) return null;
-        return each.Aggregate((one, other) => one.And(other)) with { Words = "use copper in every run in place of other metals" };
+        return each.Aggregate((one, other) => one.And(other)) with { Steps = [new Step.UseCopperEverywhere()] };
     }
 
     /// <summary>Ever more of the same in parallel, where there are several already or none larger is kept.</summary>
@@ -62,19 +61,19 @@ internal sealed class ConductorChanges(CompleteBuild build)
         bool mayBeLarger = now == 1 && CandidateList.Stocked(build.Stated.Units)[^1].IsLargerThan(Now(run).Conductor.Size);
         return new Ladder(mayBeLarger ? 0 : most - now, place => Of(
             run, Now(run) with { Count = now + place }, ChangeKind.Parallel,
-            $"lay {Text(now + place)} conductors in parallel in run \"{build.Runs[run].Id}\" in place of {Text(now)}"));
+            new Step.LayInParallel(build.Runs[run].Id, now + place, now)));
     }
 
     /// <summary>Another conductor in a run.</summary>
     public Change To(int run, ConductorChoice choice) => Of(
-        run, choice, ChangeKind.Conductor, $"use {choice} in run \"{build.Runs[run].Id}\" in place of {Now(run)}");
+        run, choice, ChangeKind.Conductor, new Step.UseConductor(build.Runs[run].Id, choice, Now(run)));
 
     private Change Metal(int run, Material metal)
     {
         ConductorChoice now = Now(run);
         return Of(
             run, now with { Conductor = Conductor.Of(now.Conductor.Size, metal) }, ChangeKind.Material,
-            $"use {metal.InText()} in run \"{build.Runs[run].Id}\" in place of {now.Conductor.Material.InText()}");
+            new Step.UseMaterial(build.Runs[run].Id, metal, now.Conductor.Material));
     }
 
     private IEnumerable<ConductorSize> Known =>
@@ -113,7 +112,7 @@ internal sealed class ConductorChanges(CompleteBuild build)
     private bool IsWhereGroundsCount(string place, int run) => build.Names[place].Kind is PlaceKind.Amplifier
         || (build.Names[place].Kind is PlaceKind.Battery && build.Runs[run].Side is Side.Return);
 
-    private Change Of(int run, ConductorChoice to, ChangeKind kind, string words)
+    private Change Of(int run, ConductorChoice to, ChangeKind kind, Step step)
     {
         ConductorChoice now = Now(run);
         double ratio = to.OhmsPerMetreAt20 / now.OhmsPerMetreAt20;
@@ -127,7 +126,7 @@ internal sealed class ConductorChanges(CompleteBuild build)
                 Count = to.Count,
             }),
             Edits = [.. Edits(run, now, to)],
-            Words = words,
+            Steps = [step],
             Share = Math.Abs(1 - ratio),
             Runs = [build.Runs[run].Id],
         };
@@ -135,17 +134,15 @@ internal sealed class ConductorChanges(CompleteBuild build)
 
     private IEnumerable<Edit> Edits(int run, ConductorChoice now, ConductorChoice to)
     {
-        string at = build.Runs[run].Pointer + "/conductor/";
+        var at = new Target(Part.Conductor, run);
         if (now.Conductor.Size != to.Conductor.Size)
-            yield return new Edit(at + "size", now.Conductor.Size.Label, to.Conductor.Size.Label);
+            yield return new Edit(at[Member.Size], Held.Of(now.Conductor.Size), Held.Of(to.Conductor.Size));
         Material? stated = build.Runs[run].Wish.Material;
         if (stated != to.Conductor.Material && now.Conductor.Material != to.Conductor.Material)
-            yield return new Edit(at + "material", stated is { } metal ? metal.Word() : null, to.Conductor.Material.Word());
+            yield return new Edit(at[Member.Material], Held.Of(stated), Held.Of(to.Conductor.Material));
         if (now.Count != to.Count)
-            yield return new Edit(at + "count", build.Runs[run].Wish.Count is { } count ? Text(count) : null, Text(to.Count));
+            yield return new Edit(at[Member.Count], Held.Of(build.Runs[run].Wish.Count), Held.Of(to.Count));
     }
-
-    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>What is given.</summary>
     public ConductorChoice Now(int run) => new(build.Runs[run].Given!, build.Runs[run].GivenCount ?? 1);

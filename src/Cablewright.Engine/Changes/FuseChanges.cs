@@ -11,8 +11,6 @@ namespace Cablewright.Engine.Changes;
 /// <summary>Other fuses in place of those that are given, or where the build says that there is none.</summary>
 internal sealed class FuseChanges(CompleteBuild build)
 {
-    private const string DistanceMember = "/distanceFromSource";
-
     /// <summary>The places of the supply side about which the build says something: a rating, or that there is none.</summary>
     public IReadOnlyList<RunEnd> Given { get; } =
         [.. Enumerable.Range(0, build.Stated.Runs.Count).Where(run => build.Runs[run].Side is Side.Supply)
@@ -50,8 +48,8 @@ internal sealed class FuseChanges(CompleteBuild build)
         {
             Kind = ChangeKind.FuseDistance,
             Apply = changed => changed.WithFuse(place, wish => wish! with { DistanceMetres = to.Value }),
-            Edits = [new Edit(slot.Pointer + DistanceMember, Steps.Length(now, build.Stated.Units), to.Text)],
-            Words = $"put the fuse of run \"{build.Runs[place.Run].Id}\" within {to.Text} of its source",
+            Edits = [new Edit(slot.At[Member.DistanceFromSource], Length(now), Held.Of(to))],
+            Steps = [new Step.MoveFuse(build.Runs[place.Run].Id, to)],
             Share = 1 - to.Value / now,
             Runs = [build.Runs[place.Run].Id],
         };
@@ -87,7 +85,7 @@ internal sealed class FuseChanges(CompleteBuild build)
         FuseWish? left = variant.Build.Stated.FuseAt(place);
         Edit[] edits = [.. Edits(place, left, fuse, isShared)];
         if (edits.Length == 0) return null;
-        if (edits is [{ From: not null } only] && only.Pointer == slot.Pointer + DistanceMember) return Nearer(place);
+        if (edits is [{ From: not null } only] && only.At.Member is Member.DistanceFromSource) return Nearer(place);
         return new Change
         {
             Kind = ChangeKind.Fuse,
@@ -100,48 +98,44 @@ internal sealed class FuseChanges(CompleteBuild build)
                 PerConductor = isShared ? fuse.PerConductor : wish?.PerConductor,
             }),
             Edits = edits,
-            Words = Words(place, slot, fuse, isShared),
+            Steps =
+            [
+                new Step.FitFuse(
+                    build.Runs[place.Run].Id, build.PlaceAt(place), fuse, isShared && fuse.PerConductor, slot.RatingAmps),
+            ],
             Share = slot.RatingAmps is { } before ? Math.Abs(1 - fuse.RatingAmps / before) : 1,
             Runs = [build.Runs[place.Run].Id],
         };
-    }
-
-    private string Words(RunEnd place, FuseSlot slot, FittedFuse fuse, bool isShared)
-    {
-        CompleteRun run = build.Runs[place.Run];
-        string each = isShared && fuse.PerConductor ? " for each conductor" : "";
-        string instead = slot.RatingAmps is { } before ? $" in place of {Phrase.Amps(before)}" : "";
-        return $"fit a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}){each} in run \"{run.Id}\" at "
-            + $"\"{build.PlaceAt(place)}\"{instead}";
     }
 
     private IEnumerable<Edit> Edits(RunEnd place, FuseWish? left, FittedFuse fuse, bool isShared)
     {
         FuseSlot slot = build.SlotAt(place);
         FuseFamilyName? family = build.Stated.FuseAt(place)?.Family;
-        if (slot.Refused) yield return new Edit(slot.Pointer + "/fitted", "false", "true");
+        if (slot.Refused) yield return new Edit(slot.At[Member.Fitted], Held.Of(false), Held.Of(true));
         if (slot.RatingAmps != fuse.RatingAmps)
-            yield return new Edit(slot.Pointer + "/rating", Amps(slot.RatingAmps), Amps(fuse.RatingAmps));
+            yield return new Edit(slot.At[Member.Rating], Amps(slot.RatingAmps), Amps(fuse.RatingAmps));
         if (family != fuse.Family.Name)
-            yield return new Edit(slot.Pointer + "/family", family is { } before ? before.Word() : null, fuse.Family.Name.Word());
+            yield return new Edit(slot.At[Member.Family], Held.Of(family), Held.Of(fuse.Family.Name));
         double? farther = build.Stated.FuseAt(place)?.DistanceMetres;
         if (slot.Refused)
-            yield return new Edit(slot.Pointer + DistanceMember, null, Steps.Length(fuse.DistanceMetres, build.Stated.Units));
+            yield return new Edit(slot.At[Member.DistanceFromSource], null, Length(fuse.DistanceMetres));
         else if (farther is { } metres && metres != left?.DistanceMetres)
-            yield return new Edit(slot.Pointer + DistanceMember, Steps.Length(metres, build.Stated.Units), Farthest.Text);
+            yield return new Edit(slot.At[Member.DistanceFromSource], Length(metres), Held.Of(Farthest));
         if (isShared && slot.PerConductor != fuse.PerConductor)
-            yield return new Edit(slot.Pointer + "/perConductor", Flag(slot.PerConductor), Flag(fuse.PerConductor));
+            yield return new Edit(slot.At[Member.PerConductor], Held.Of(slot.PerConductor), Held.Of(fuse.PerConductor));
         if (slot.VoltageRatingVolts is { } volts && left?.VoltageRatingVolts is null)
-            yield return new Edit(slot.Pointer + "/voltageRating", Steps.Text(volts, "V"), null);
+            yield return new Edit(slot.At[Member.VoltageRating], Held.Of(WrittenFigure.Of(volts, WrittenUnit.Volt)), null);
         if (slot.InterruptingRatingAmps is { } breaks && left?.InterruptingRatingAmps is null)
-            yield return new Edit(slot.Pointer + "/interruptingRating", Amps(breaks), null);
+            yield return new Edit(slot.At[Member.InterruptingRating], Amps(breaks), null);
     }
 
-    private WrittenFigure Farthest => Steps.LengthWithin(build.Ruleset.Fuse.MaxDistance.Value, build.Stated.Units);
+    private WrittenFigure Farthest => WrittenSteps.LengthWithin(build.Ruleset.Fuse.MaxDistance.Value, build.Stated.Units);
 
     private double? Allowed(double? metres) => metres > Farthest.Value ? Farthest.Value : metres;
 
-    private static string? Amps(double? value) => value is { } amps ? Steps.Text(amps, "A") : null;
+    private static Held? Amps(double? value) =>
+        value is { } amps ? Held.Of(WrittenFigure.Of(amps, WrittenUnit.Ampere)) : null;
 
-    private static string? Flag(bool? value) => value is { } flag ? flag ? "true" : "false" : null;
+    private Held? Length(double metres) => Held.Of(WrittenSteps.Length(metres, build.Stated.Units));
 }

@@ -24,11 +24,11 @@ internal static class PartChanges
             Edits =
             [
                 new Edit(
-                    now.Pointer + "/conductor/insulationRating",
-                    now.Wish.InsulationCelsius is { } stated ? Steps.Text(stated, "C") : null, Steps.Text(celsius, "C")),
+                    new Target(Part.Conductor, run, Member.InsulationRating),
+                    now.Wish.InsulationCelsius is { } stated ? Held.Of(WrittenFigure.Of(stated, WrittenUnit.Celsius)) : null,
+                    Held.Of(WrittenFigure.Of(celsius, WrittenUnit.Celsius))),
             ],
-            Words = $"use cable rated {build.Phrase.Temperature(celsius)} in run \"{now.Id}\" in place of "
-                + build.Phrase.Temperature(now.InsulationCelsius),
+            Steps = [new Step.UseInsulation(now.Id, celsius, now.InsulationCelsius)],
             Share = celsius / now.InsulationCelsius - 1,
             Runs = [now.Id],
         });
@@ -38,14 +38,18 @@ internal static class PartChanges
     public static Change Isolator(CompleteBuild build, Violation overRated)
     {
         CompleteRun run = build.Runs[overRated.Index];
-        WrittenFigure to = Steps.Up(overRated.Measured, "A");
+        WrittenFigure to = WrittenSteps.Up(overRated.Measured, WrittenUnit.Ampere);
+        var from = WrittenFigure.Of(overRated.Limit, WrittenUnit.Ampere);
         return new Change
         {
             Kind = ChangeKind.Isolator,
             Apply = changed => changed.WithRun(
                 overRated.Index, each => each with { Isolator = each.Isolator! with { RatedAmps = to.Value } }),
-            Edits = [new Edit(run.Pointer + "/isolator/ratedCurrent", Steps.Text(overRated.Limit, "A"), to.Text)],
-            Words = $"use an isolator rated {to.Text} on run \"{run.Id}\" in place of {Steps.Text(overRated.Limit, "A")}",
+            Edits =
+            [
+                new Edit(new Target(Part.Isolator, overRated.Index, Member.RatedCurrent), Held.Of(from), Held.Of(to)),
+            ],
+            Steps = [new Step.UseIsolator(run.Id, to, from)],
             Share = to.Value / overRated.Limit - 1,
             Runs = [run.Id],
         };
@@ -60,22 +64,26 @@ internal static class PartChanges
         return new Ladder((int)((LargestTimes - 1) * now / CapacityStep), place =>
         {
             double to = first + place * CapacityStep;
+            var written = WrittenFigure.Of(to, WrittenUnit.AmpereHour);
             return new Change
             {
                 Kind = ChangeKind.Battery,
                 Apply = changed => With(changed, battery, each => each with { CapacityAmpHours = to, ReserveMinutes = null }),
-                Edits = [.. Edits(stated, $"/vehicle/batteries/{battery}/", to)],
-                Words = $"use a battery of {Steps.Text(to, "Ah")} as \"{stated.Id}\" in place of {Phrase.Number(now)} Ah",
+                Edits = [.. Edits(stated, new Target(Part.Battery, battery), written)],
+                Steps = [new Step.UseBattery(stated.Id, written, now)],
                 Share = to / now - 1,
             };
         });
     }
 
-    private static IEnumerable<Edit> Edits(Battery stated, string at, double to)
+    private static IEnumerable<Edit> Edits(Battery stated, Target at, WrittenFigure to)
     {
         yield return new Edit(
-            at + "capacity", stated.CapacityAmpHours is { } now ? Steps.Text(now, "Ah") : null, Steps.Text(to, "Ah"));
-        if (stated.ReserveMinutes is { } minutes) yield return new Edit(at + "reserveCapacity", Steps.Text(minutes, "min"), null);
+            at[Member.Capacity],
+            stated.CapacityAmpHours is { } now ? Held.Of(WrittenFigure.Of(now, WrittenUnit.AmpereHour)) : null,
+            Held.Of(to));
+        if (stated.ReserveMinutes is { } minutes)
+            yield return new Edit(at[Member.ReserveCapacity], Held.Of(WrittenFigure.Of(minutes, WrittenUnit.Minute)), null);
     }
 
     private static Build With(Build build, int index, Func<Battery, Battery> change) => build with

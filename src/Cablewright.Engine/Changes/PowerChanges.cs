@@ -11,20 +11,19 @@ internal static class PowerChanges
     public static Ladder Of(Build build, int amplifier)
     {
         Rating rating = RatingOf(build.Amplifiers[amplifier]);
-        return Ladder.Of([.. Steps.Below(rating.Value, rating.Unit).Where(to => to.Value >= rating.Least)], to => new Change
+        return Ladder.Of([.. WrittenSteps.Below(rating.Value, rating.Unit).Where(to => to.Value >= rating.Least)], to => new Change
         {
             Kind = ChangeKind.Power,
             Apply = changed => With(changed, amplifier, to.Value),
             Edits = [EditOf(build, amplifier, to)],
-            Words = $"limit amplifier \"{build.Amplifiers[amplifier].Id}\" to {to.Text} of {rating.Words} "
-                + $"(now {Steps.Text(rating.Value, rating.Unit)})",
+            Steps = [new Step.LimitAmplifier(build.Amplifiers[amplifier].Id, rating.Figure, to, rating.Written)],
             Share = 1 - to.Value / rating.Value,
             Amplifiers = [build.Amplifiers[amplifier].Id],
         });
     }
 
     /// <summary>All amplifiers, ever smaller by the same share.</summary>
-    public static Ladder OfAll(Build build) => new(100 - Steps.LeastPercent, place =>
+    public static Ladder OfAll(Build build) => new(100 - WrittenSteps.LeastPercent, place =>
     {
         int percent = 100 - place;
         WrittenFigure[] to = [.. build.Amplifiers.Select(RatingOf).Select(rating => rating.Part(percent))];
@@ -34,7 +33,7 @@ internal static class PowerChanges
             Apply = changed => to.Select((rating, index) => (rating, index))
                 .Aggregate(changed, (build, each) => With(build, each.index, each.rating.Value)),
             Edits = [.. to.Select((rating, amplifier) => EditOf(build, amplifier, rating))],
-            Words = $"limit every amplifier to {percent} % of its rating",
+            Steps = [new Step.LimitAll(percent)],
             Share = place / 100.0,
             Parts = to.Length,
             Amplifiers = [.. build.Amplifiers.Select(amplifier => amplifier.Id)],
@@ -44,15 +43,18 @@ internal static class PowerChanges
     private static Edit EditOf(Build build, int amplifier, WrittenFigure to)
     {
         Rating rating = RatingOf(build.Amplifiers[amplifier]);
-        return new Edit($"/amplifiers/{amplifier}/{rating.Member}", Steps.Text(rating.Value, rating.Unit), to.Text);
+        return new Edit(new Target(Part.Amplifier, amplifier, rating.Member), Held.Of(rating.Written), Held.Of(to));
     }
 
     /// <summary>The figure from which its draw is worked out.</summary>
     private static Rating RatingOf(Amplifier amplifier) => amplifier switch
     {
-        { RatedInputAmps: { } amps } => new Rating(amps, 0.1, "A", "ratedInputCurrent", "input current"),
-        { RatedOutputWatts: { } watts } => new Rating(watts, 1, "W", "ratedOutput", "output"),
-        _ => new Rating(amplifier.OnBoardFuseAmps!.Value, 0.5, "A", "fuse", "its own fuses"),
+        { RatedInputAmps: { } amps } => new Rating(
+            amps, 0.1, WrittenUnit.Ampere, Member.RatedInputCurrent, PowerFigure.InputCurrent),
+        { RatedOutputWatts: { } watts } => new Rating(
+            watts, 1, WrittenUnit.Watt, Member.RatedOutput, PowerFigure.Output),
+        _ => new Rating(
+            amplifier.OnBoardFuseAmps!.Value, 0.5, WrittenUnit.Ampere, Member.OnBoardFuse, PowerFigure.OwnFuses),
     };
 
     private static Build With(Build build, int index, double to) => build with
@@ -70,14 +72,17 @@ internal static class PowerChanges
     /// <param name="Least">The least that a build can state.</param>
     /// <param name="Unit">Its unit.</param>
     /// <param name="Member">Where a build states it.</param>
-    /// <param name="Words">What it is called in a sentence.</param>
-    private readonly record struct Rating(double Value, double Least, string Unit, string Member, string Words)
+    /// <param name="Figure">Which figure it is.</param>
+    private readonly record struct Rating(double Value, double Least, WrittenUnit Unit, Member Member, PowerFigure Figure)
     {
+        /// <summary>As a build writes it.</summary>
+        public WrittenFigure Written => WrittenFigure.Of(Value, Unit);
+
         /// <summary>A share of it, but no less than a build can state.</summary>
         public WrittenFigure Part(int percent)
         {
-            WrittenFigure part = Steps.Part(Value, percent, Unit);
-            return part.Value >= Least ? part : new WrittenFigure(Least, Steps.Text(Least, Unit));
+            WrittenFigure part = WrittenSteps.Part(Value, percent, Unit);
+            return part.Value >= Least ? part : WrittenFigure.Of(Least, Unit);
         }
     }
 }

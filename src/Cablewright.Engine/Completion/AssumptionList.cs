@@ -1,10 +1,10 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 
 namespace Cablewright.Engine.Completion;
 
 /// <summary>Takes a value where it was stated, and where it was not, notes what is taken in its place.</summary>
-internal sealed class AssumptionList(Ruleset ruleset, Phrase phrase)
+internal sealed class AssumptionList(Ruleset ruleset)
 {
     private readonly List<Assumption> noted = [];
 
@@ -15,20 +15,16 @@ internal sealed class AssumptionList(Ruleset ruleset, Phrase phrase)
     public Ruleset Ruleset => ruleset;
 
     /// <summary>A stated value, or a figure of the ruleset times a factor.</summary>
-    public double Take(double? stated, string pointer, Figure figure, string reason, double factor = 1, string? unit = null)
+    public double Take(
+        double? stated, AssumptionKind kind, Target at, Figure figure, double factor = 1, string? unit = null,
+        Figure? most = null)
     {
         if (stated is { } value) return value;
         double taken = figure.Value * factor;
-        Note(pointer, phrase.Value(taken, unit ?? figure.Unit), reason, figure.Citation);
+        Note(new AssumedFigure(kind, at, taken, unit ?? figure.Unit, figure) { Most = most });
         return taken;
     }
 
-    /// <summary>The same for a member of a thing, whose pointer is put together only where something is noted.</summary>
-    public double Take(
-        double? stated, string at, string member, Figure figure, string reason, double factor = 1, string? unit = null) =>
-        stated ?? Take(null, at + member, figure, reason, factor, unit);
-
-    /// <summary>Notes a value that was taken.</summary>
-    public void Note(string pointer, string value, string reason, string source) =>
-        noted.Add(new Assumption(pointer, value, reason, source));
+    /// <summary>Notes what was taken.</summary>
+    public void Note(Assumption assumption) => noted.Add(assumption);
 }

@@ -1,7 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sources;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Completion;
@@ -30,18 +29,16 @@ internal sealed class BatteryCompletion
     {
         var completion = new BatteryCompletion(stated, setting, assumptions);
         if (stated.Count > 0) return [.. stated.Select(completion.Complete)];
-        assumptions.Note(
-            "/vehicle/batteries", $"one, called \"{PlaceNames.AssumedBattery}\"", "no battery is listed",
-            "every vehicle has one");
+        assumptions.Note(new Assumption(AssumptionKind.OneBattery, Target.Of(Part.Vehicle, Member.Batteries)));
         return [completion.Complete(new Battery { Id = PlaceNames.AssumedBattery }, 0)];
     }
 
     private CompleteBattery Complete(Battery battery, int index)
     {
-        string at = $"/vehicle/batteries/{index}";
+        var at = new Target(Part.Battery, index);
         Chemistry chemistry = battery.Chemistry ?? Chemistry.Flooded;
         if ((IsOneOfSeveral || setting.CountsEnergy) && battery.Chemistry is null)
-            assumptions.Note(at + "/chemistry", chemistry.Word(), "the chemistry is not stated", "the usual starter battery");
+            assumptions.Note(new AssumedWord(AssumptionKind.Chemistry, at[Member.Chemistry], chemistry));
         Peukert.Cell energy = EnergyOf(battery, at, chemistry);
         double ohms = battery.InternalOhms ?? ResistanceOf(battery, at, chemistry, energy.AmpHours);
         double cranking = battery.ColdCrankingAmps ?? ruleset.Supply.CrankingOfCapacity.Value * energy.AmpHours;
@@ -79,7 +76,7 @@ internal sealed class BatteryCompletion
     private double HalfCharged(Chemistry chemistry) =>
         ruleset.Supply.HalfCharged(chemistry).Value * setting.NominalFactor;
 
-    private Peukert.Cell EnergyOf(Battery battery, string at, Chemistry chemistry)
+    private Peukert.Cell EnergyOf(Battery battery, Target at, Chemistry chemistry)
     {
         double hours = battery.RatingHours ?? ruleset.Supply.RatingHours.Value;
         double exponent = battery.PeukertExponent ?? ruleset.Supply.Peukert(chemistry).Value;
@@ -92,17 +89,17 @@ internal sealed class BatteryCompletion
         return new Peukert.Cell(capacity, hours, exponent, share);
     }
 
-    private void NoteEnergy(Battery battery, string at, Chemistry chemistry)
+    private void NoteEnergy(Battery battery, Target at, Chemistry chemistry)
     {
         if (battery.CapacityAmpHours is null && battery.ReserveMinutes is null)
-            assumptions.Take(null, at, "/capacity", ruleset.Supply.BatteryCapacity, "no capacity is stated");
+            assumptions.Take(null, AssumptionKind.Capacity, at[Member.Capacity], ruleset.Supply.BatteryCapacity);
         assumptions.Take(
-            battery.PeukertExponent, at, "/peukertExponent", ruleset.Supply.Peukert(chemistry),
-            "under a large current a battery gives less than its rated capacity");
-        assumptions.Take(battery.UsableShare, at, "/usableShare", ruleset.Supply.Usable(chemistry),
-            "a battery that is drawn lower does not last");
+            battery.PeukertExponent, AssumptionKind.PeukertExponent, at[Member.PeukertExponent],
+            ruleset.Supply.Peukert(chemistry));
+        assumptions.Take(
+            battery.UsableShare, AssumptionKind.UsableShare, at[Member.UsableShare], ruleset.Supply.Usable(chemistry));
         if (battery.StateOfCharge is null)
-            assumptions.Note(at + "/stateOfCharge", Phrase.Percent(1), "the state of charge is not stated", "a full battery");
+            assumptions.Note(new AssumedFigure(AssumptionKind.StateOfCharge, at[Member.StateOfCharge], 1, Figure.Ratio, null));
     }
 
     /// <summary>
@@ -119,39 +116,28 @@ internal sealed class BatteryCompletion
     /// resistance
     /// is stated it then counts as at least what holds it to that.
     /// </summary>
-    private double RechargingOhms(string at, int index, Chemistry chemistry, double capacity, double ohms)
+    private double RechargingOhms(Target at, int index, Chemistry chemistry, double capacity, double ohms)
     {
         Figure rate = ruleset.Supply.ChargingRate(chemistry);
         double most = Math.Min(rate.Value * capacity, setting.SpareAmps);
         double recharging = Math.Max(ohms, (setting.ChargingVolts - HalfCharged(chemistry)) / most);
         if (IsOneOfSeveral && index != setting.ChargingBattery && recharging > ohms)
-        {
-            assumptions.Note(
-                at, $"{Phrase.Amps(most)} of continuous charging current",
-                $"a battery takes no more continuously than {Phrase.Number(rate.Value)} times its capacity of "
-                + $"{Phrase.Number(capacity)} Ah, and no more than the alternator has left",
-                rate.Citation);
-        }
-
+            assumptions.Note(new AssumedChargingCurrent(at, most, rate, capacity));
         return recharging;
     }
 
-    private double ResistanceOf(Battery battery, string at, Chemistry chemistry, double capacity)
+    private double ResistanceOf(Battery battery, Target at, Chemistry chemistry, double capacity)
     {
-        (double ohms, string reason, Figure figure) = battery.ColdCrankingAmps is { } cranking
-            ? FromCranking(ruleset.Supply.CrankingTestFall, cranking)
-            : FromCapacity(ruleset.Supply.ResistanceCapacity(chemistry));
-        if (IsOneOfSeveral) assumptions.Note(at + "/internalResistance", Phrase.Milliohms(ohms), reason, figure.Citation);
+        Figure fall = ruleset.Supply.CrankingTestFall, product = ruleset.Supply.ResistanceCapacity(chemistry);
+        (double ohms, AssumptionKind kind, Figure figure) = battery.ColdCrankingAmps is { } cranking
+            ? (fall.Value * setting.NominalFactor / cranking, AssumptionKind.ResistanceFromCranking, fall)
+            : (product.Value * setting.NominalFactor / capacity, AssumptionKind.ResistanceFromCapacity, product);
+        if (IsOneOfSeveral)
+            assumptions.Note(new AssumedFigure(kind, at[Member.InternalResistance], ohms, Figure.Ohms, figure)
+            {
+                AmpHours = capacity,
+            });
         return ohms;
-
-        (double, string, Figure) FromCranking(Figure fall, double amps) =>
-            (fall.Value * setting.NominalFactor / amps, "from the cold-cranking test, an upper bound", fall);
-
-        (double, string, Figure) FromCapacity(Figure product) =>
-            (
-                product.Value * setting.NominalFactor / capacity,
-                $"from a capacity of {Phrase.Number(capacity)} Ah, since neither resistance nor cold-cranking current is stated",
-                product);
     }
 }
 

@@ -1,7 +1,5 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Numerics;
-using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Completion;
@@ -67,11 +65,6 @@ internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyLi
 
     private static string OtherEnd(CompleteRun run) => run.From == PlaceNames.Body ? run.To : run.From;
 
-    private static void NoteStrap(int index, CompleteBattery battery, AssumptionList assumptions)
-    {
-        Figure strap = assumptions.Ruleset.Supply.StrapResistance;
-        assumptions.Note(
-            "/runs/-", $"a strap of {Phrase.Milliohms(strap.Value)} from \"{battery.Id}\" to \"body\"",
-            $"no return run is stated for battery {index + 1}; it reaches the body over its own strap", strap.Citation);
-    }
+    private static void NoteStrap(int index, CompleteBattery battery, AssumptionList assumptions) =>
+        assumptions.Note(new AssumedStrap(battery.Id, index, assumptions.Ruleset.Supply.StrapResistance));
 }

@@ -3,7 +3,6 @@ using Cablewright.Engine.Loads;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Completion;
@@ -23,18 +22,16 @@ internal static class BuildCompletion
     public static CompleteBuild Complete(Build build, Ruleset ruleset, WorkMeter meter)
     {
         meter.Count(CostOfRun * build.Runs.Count);
-        var phrase = new Phrase(build.Units);
-        var assumptions = new AssumptionList(ruleset, phrase);
+        var assumptions = new AssumptionList(ruleset);
         var names = new PlaceNames(build);
         double? stated = build.Vehicle.ChargingVolts;
         double nominalFactor = NominalFactor(stated, ruleset);
         double charging = assumptions.Take(
-            stated, "/vehicle/chargingVoltage", ruleset.Supply.ChargingVoltage,
-            "no charging voltage is stated; a 12 V vehicle is assumed", unit: "V");
+            stated, AssumptionKind.ChargingVoltage, Target.Of(Part.Vehicle, Member.ChargingVoltage),
+            ruleset.Supply.ChargingVoltage, unit: Figure.Volts);
         double body = assumptions.Take(
-            build.Vehicle.BodyReturnOhms, "/vehicle/body/returnResistance", ruleset.Supply.BodyResistance,
-            "the resistance of the body is not stated; in a short circuit it counts as "
-            + Phrase.Milliohms(ruleset.Supply.MostBodyResistance.Value));
+            build.Vehicle.BodyReturnOhms, AssumptionKind.BodyResistance, Target.Of(Part.Body, Member.ReturnResistance),
+            ruleset.Supply.BodyResistance, most: ruleset.Supply.MostBodyResistance);
         bool countsEnergy = build.Vehicle.Batteries.Count > 0 || build.Limits.EngineOffMinutes is not null;
         SupplyFigures supply = SupplyCompletion.Complete(build.Vehicle, charging, countsEnergy, assumptions);
         (int chargingBattery, string? alternatorPlace) = ChargingPlace.Of(build, names);
@@ -45,14 +42,14 @@ internal static class BuildCompletion
         IReadOnlyList<CompleteBattery> batteries = BatteryCompletion.Complete(build.Vehicle.Batteries, setting, assumptions);
         AmplifierDraw[] draws =
             [.. build.Amplifiers
-                .Select((amplifier, index) => DrawCompletion.Complete(amplifier, index, nominalFactor, assumptions, phrase))];
-        IReadOnlyList<CompleteRun> runs = RunCompletion.Complete(build, names, setting, assumptions, phrase);
+                .Select((amplifier, index) => DrawCompletion.Complete(amplifier, index, nominalFactor, assumptions))];
+        IReadOnlyList<CompleteRun> runs = RunCompletion.Complete(build, names, setting, assumptions);
         CompleteCapacitor[] capacitors = [.. build.Vehicle.Capacitors.Select((capacitor, index) => new CompleteCapacitor(
             capacitor.At,
             capacitor.Farads,
             assumptions.Take(
-                capacitor.SeriesOhms, $"/vehicle/capacitors/{index}/seriesResistance", ruleset.Supply.CapacitorResistance,
-                "its own resistance is not stated")))];
+                capacitor.SeriesOhms, AssumptionKind.CapacitorResistance,
+                new Target(Part.Capacitor, index, Member.SeriesResistance), ruleset.Supply.CapacitorResistance)))];
         BodyConnections bodyConnections = BodyConnections.Find(runs, batteries, names, assumptions);
         DropLimits drop = DropOf(build.Limits, charging, assumptions);
         return new CompleteBuild
@@ -60,7 +57,6 @@ internal static class BuildCompletion
             Stated = build,
             Ruleset = ruleset,
             Meter = meter,
-            Phrase = phrase,
             Names = names,
             NominalFactor = nominalFactor,
             ChargingVolts = charging,
@@ -92,14 +88,15 @@ internal static class BuildCompletion
     {
         ToleranceSection usual = assumptions.Ruleset.Tolerance;
         return new CompleteTolerances(
+            Take(stated.EfficiencyShare, AssumptionKind.Tolerance, Member.Efficiency, usual.Efficiency),
             assumptions.Take(
-                stated.EfficiencyShare, "/tolerances/efficiency", usual.Efficiency, "how sure it is, is not stated"),
-            assumptions.Take(
-                stated.ChargingVolts, "/tolerances/chargingVoltage", usual.ChargingVoltage, "how sure it is, is not stated",
-                nominalFactor, "V"),
-            assumptions.Take(stated.LengthShare, "/tolerances/length", usual.Length, "how sure they are, is not stated"),
-            assumptions.Take(
-                stated.SurroundingsKelvin, "/tolerances/surroundings", usual.Surroundings, "how sure they are, is not stated"));
+                stated.ChargingVolts, AssumptionKind.Tolerance, Target.Of(Part.Tolerances, Member.ChargingVoltage),
+                usual.ChargingVoltage, nominalFactor, Figure.Volts),
+            Take(stated.LengthShare, AssumptionKind.Tolerances, Member.Length, usual.Length),
+            Take(stated.SurroundingsKelvin, AssumptionKind.Tolerances, Member.Surroundings, usual.Surroundings));
+
+        double Take(double? value, AssumptionKind kind, Member member, Figure figure) =>
+            assumptions.Take(value, kind, Target.Of(Part.Tolerances, member), figure);
     }
 
     private static DropLimits DropOf(Limits limits, double chargingVolts, AssumptionList assumptions)
@@ -110,9 +107,7 @@ internal static class BuildCompletion
                 fraction * chargingVolts, fraction * chargingVolts, fraction * chargingVolts, OwnLimits.MaxDrop);
         Figure target = assumptions.Ruleset.Drop.Target, limit = assumptions.Ruleset.Drop.Limit;
         double clean = assumptions.Ruleset.Drop.Clean.Value * chargingVolts;
-        assumptions.Note(
-            "/limits/maxDrop", $"{Phrase.Percent(target.Value)} as the target, {Phrase.Percent(limit.Value)} as the limit",
-            "no limit for the drop is stated", $"{target.Citation}; {limit.Citation}");
+        assumptions.Note(new AssumedDropLimits(target, limit));
         return new DropLimits(limit.Value * chargingVolts, clean, target.Value * chargingVolts, limit);
     }
 }

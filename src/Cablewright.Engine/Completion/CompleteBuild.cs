@@ -5,7 +5,6 @@ using Cablewright.Engine.Loads;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sources;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Completion;
@@ -19,8 +18,6 @@ internal sealed record CompleteBuild
 
     /// <summary>Counts the work on this build.</summary>
     public required WorkMeter Meter { get; init; }
-
-    public required Phrase Phrase { get; init; }
 
     public required PlaceNames Names { get; init; }
 
@@ -108,9 +105,6 @@ internal sealed record SupplyFigures(double? HotAmps, double? IdleAmps, double B
 
     /// <summary>An alternator's output over its shaft's speed, hot.</summary>
     public AlternatorCurve? HotCurve { get; init; }
-
-    /// <summary>What to call it.</summary>
-    public string Charger => IsConverter ? "converter" : "hot alternator";
 }
 
 /// <summary>One battery, complete.</summary>
@@ -196,8 +190,8 @@ internal sealed record CompleteRun
 {
     public required string Id { get; init; }
 
-    /// <summary>Its JSON pointer; <c>/runs/-</c> for a run that was added.</summary>
-    public required string Pointer { get; init; }
+    /// <summary>Its place in the build; <c>null</c> for a run that was added.</summary>
+    public required int? Index { get; init; }
 
     public required string From { get; init; }
 
@@ -251,9 +245,9 @@ internal sealed record CompleteRun
 
 /// <summary>The largest conductor that a terminal accepts.</summary>
 /// <param name="Largest">The size.</param>
-/// <param name="Pointer">Where that is stated.</param>
+/// <param name="At">Where that is stated.</param>
 /// <param name="Count">How many such terminals there are.</param>
-internal readonly record struct TerminalLimit(ConductorSize Largest, string Pointer, int Count)
+internal readonly record struct TerminalLimit(ConductorSize Largest, Target At, int Count)
 {
     /// <summary>Whether conductors go in.</summary>
     public bool Takes(ConductorChoice choice) => choice.Conductor.Size.FitsWhere(Largest)
@@ -261,8 +255,7 @@ internal readonly record struct TerminalLimit(ConductorSize Largest, string Poin
 }
 
 /// <summary>What is known of the place for a fuse at one end of a run.</summary>
-/// <param name="RunPointer">The JSON pointer of its run.</param>
-/// <param name="Member">The run's member that describes it, <c>/fuse</c> or <c>/farFuse</c>.</param>
+/// <param name="At">What describes it.</param>
 /// <param name="Refused">The build says that there is none.</param>
 /// <param name="RatingAmps">The stated rating, or <c>null</c> where it is to be chosen if a fuse is needed.</param>
 /// <param name="MustBeFitted">The build speaks of a fuse here, so one stands even where none is needed.</param>
@@ -272,8 +265,7 @@ internal readonly record struct TerminalLimit(ConductorSize Largest, string Poin
 /// <param name="InterruptingRatingAmps">The stated interrupting rating, if any.</param>
 /// <param name="PerConductor">Whether each parallel conductor has its own.</param>
 internal sealed record FuseSlot(
-    string RunPointer,
-    string Member,
+    Target At,
     bool Refused,
     double? RatingAmps,
     bool MustBeFitted,
@@ -285,7 +277,4 @@ internal sealed record FuseSlot(
 {
     /// <summary>The part's own time-current band, if any.</summary>
     public TimeCurrentBand? Band { get; init; }
-
-    /// <summary>Its JSON pointer.</summary>
-    public string Pointer => RunPointer + Member;
 }

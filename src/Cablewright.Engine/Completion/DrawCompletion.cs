@@ -2,7 +2,6 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Network;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Completion;
@@ -15,10 +14,10 @@ namespace Cablewright.Engine.Completion;
 internal static class DrawCompletion
 {
     public static AmplifierDraw Complete(
-        Amplifier amplifier, int index, double nominalFactor, AssumptionList assumptions, Phrase phrase)
+        Amplifier amplifier, int index, double nominalFactor, AssumptionList assumptions)
     {
         Ruleset ruleset = assumptions.Ruleset;
-        string at = $"/amplifiers/{index}";
+        var at = new Target(Part.Amplifier, index);
         double ratingVolts = ruleset.Load.RatingVoltage.Value * nominalFactor;
         if (amplifier.RatedInputAmps is null && amplifier.RatedOutputWatts is null)
             return FuseAlone(amplifier, at, ratingVolts, assumptions);
@@ -30,16 +29,14 @@ internal static class DrawCompletion
         if (amplifier.RatedInputAmps is { } inputAmps)
         {
             fullWatts = inputAmps * ratingVolts;
-            assumptions.Note(
-                at + "/ratedInputCurrent", phrase.Value(ratingVolts, "V"),
-                "the input current is taken as stated at the rating voltage, where the trade rates amplifiers",
-                ruleset.Load.RatingVoltage.Citation);
+            assumptions.Note(new AssumedFigure(
+                AssumptionKind.RatingVoltage, at[Member.RatedInputCurrent], ratingVolts, Figure.Volts,
+                ruleset.Load.RatingVoltage));
         }
         else
         {
             efficiency = assumptions.Take(
-                amplifier.Efficiency, at, "/efficiency", ruleset.Load.Efficiency(kind),
-                "no efficiency is stated; this is the usual one of the class, at rated output");
+                amplifier.Efficiency, AssumptionKind.Efficiency, at[Member.Efficiency], ruleset.Load.Efficiency(kind));
             fullWatts = amplifier.RatedOutputWatts!.Value / efficiency.Value;
         }
 
@@ -61,39 +58,28 @@ internal static class DrawCompletion
         };
     }
 
-    private static AmplifierDraw FuseAlone(Amplifier amplifier, string at, double ratingVolts, AssumptionList assumptions)
+    private static AmplifierDraw FuseAlone(Amplifier amplifier, Target at, double ratingVolts, AssumptionList assumptions)
     {
-        assumptions.Note(
-            at + "/ratedInputCurrent", Phrase.Amps(amplifier.OnBoardFuseAmps!.Value) + ", the rating of its own fuse",
-            "only the amplifier's own fuse is stated; it cannot draw more than its rating continuously, "
-            + "at any voltage and on any programme",
-            "definition of a fuse's rating");
+        assumptions.Note(new AssumedFigure(
+            AssumptionKind.OwnFuseAlone, at[Member.RatedInputCurrent], amplifier.OnBoardFuseAmps!.Value, Figure.Amps, null));
         return new AmplifierDraw(
             new LoadDraw(LoadKind.ConstantCurrent, amplifier.OnBoardFuseAmps!.Value), 1, 1, null, ratingVolts, null);
     }
 
-    private static AmplifierClass ClassOf(Amplifier amplifier, double watts, string at, AssumptionList assumptions)
+    private static AmplifierClass ClassOf(Amplifier amplifier, double watts, Target at, AssumptionList assumptions)
     {
         if (amplifier.Class is { } stated) return stated;
         Figure from = assumptions.Ruleset.Load.ClassDFrom;
         AmplifierClass usual = watts < from.Value ? AmplifierClass.AB : AmplifierClass.D;
-        assumptions.Note(
-            at + "/amplifierClass", usual.Word(),
-            "no class is stated; amplifiers of such an output are usually of this one", from.Citation);
+        assumptions.Note(new AssumedWord(AssumptionKind.AmplifierClass, at[Member.AmplifierClass], usual, from));
         return usual;
     }
 
     private static LoadDraw FullDraw(
-        Amplifier amplifier, string at, double fullWatts, double ratingVolts, AssumptionList assumptions)
+        Amplifier amplifier, Target at, double fullWatts, double ratingVolts, AssumptionList assumptions)
     {
         if (amplifier.PowerSupply is null)
-        {
-            assumptions.Note(
-                at + "/powerSupply", "regulated",
-                "a converter that holds its output draws more as the voltage falls, "
-                + "which is the safe side for drop and stability",
-                "the safe side");
-        }
+            assumptions.Note(new AssumedWord(AssumptionKind.PowerSupply, at[Member.PowerSupply], PowerSupply.Regulated));
 
         return amplifier.PowerSupply is PowerSupply.Unregulated
             ? new LoadDraw(LoadKind.ConstantResistance, ratingVolts * ratingVolts / fullWatts)
@@ -103,7 +89,7 @@ internal static class DrawCompletion
     private static double? CrestFactor(Programme? programme, Ruleset ruleset) =>
         programme is { } stated ? ruleset.Load.CrestFactor(stated).Value : null;
 
-    private static void NoteProgramme(string at, Ruleset ruleset, AssumptionList assumptions) => assumptions.Note(
-        at + "/programme", "compressed", "what it plays is not stated: dense music is the most that it plays for hours",
-        ruleset.Load.CrestFactorCompressed.Citation);
+    private static void NoteProgramme(Target at, Ruleset ruleset, AssumptionList assumptions) => assumptions.Note(
+        new AssumedWord(
+            AssumptionKind.Programme, at[Member.Programme], Programme.Compressed, ruleset.Load.CrestFactorCompressed));
 }

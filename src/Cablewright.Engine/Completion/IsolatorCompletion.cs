@@ -8,22 +8,21 @@ namespace Cablewright.Engine.Completion;
 internal static class IsolatorCompletion
 {
     public static CompleteIsolator Complete(
-        Isolator isolator, string run, SupplySetting setting, AssumptionList assumptions)
+        Isolator isolator, int? run, SupplySetting setting, AssumptionList assumptions)
     {
-        string at = run + "/isolator";
+        var at = new Target(Part.Isolator, run);
         IsolatorSection usual = assumptions.Ruleset.Isolator;
         double contact = isolator.Kind is not IsolatorKind.Relay ? 0 : assumptions.Take(
-            isolator.ContactOhms, at, "/contactResistance", usual.ContactResistance,
-            "the resistance of the closed contacts is not stated");
+            isolator.ContactOhms, AssumptionKind.ContactResistance, at[Member.ContactResistance], usual.ContactResistance);
         double fall = isolator.Kind is not IsolatorKind.Diode ? 0 : assumptions.Take(
-            isolator.ForwardVolts, at, "/forwardVoltage", usual.DiodeFall, "the diode's forward voltage is not stated");
+            isolator.ForwardVolts, AssumptionKind.ForwardVoltage, at[Member.ForwardVoltage], usual.DiodeFall);
         if (isolator.Kind is not IsolatorKind.DcDcCharger)
             return new CompleteIsolator(isolator.Kind, isolator.RatedAmps, contact, fall, setting.ChargingVolts - fall, 0);
         double output = assumptions.Take(
-            isolator.OutputVolts, at, "/outputVoltage", usual.ChargerOutput,
-            "the charger's output voltage is not stated", setting.NominalFactor, "V");
+            isolator.OutputVolts, AssumptionKind.ChargerOutput, at[Member.OutputVoltage], usual.ChargerOutput,
+            setting.NominalFactor, Figure.Volts);
         double efficiency = assumptions.Take(
-            isolator.Efficiency, at, "/efficiency", usual.ChargerEfficiency, "the charger's efficiency is not stated");
+            isolator.Efficiency, AssumptionKind.ChargerEfficiency, at[Member.Efficiency], usual.ChargerEfficiency);
         return new CompleteIsolator(
             isolator.Kind, isolator.RatedAmps, 0, 0, output, output * isolator.RatedAmps!.Value / efficiency);
     }

@@ -3,7 +3,6 @@ using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Data;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Completion;
@@ -17,20 +16,18 @@ internal sealed class RunCompletion
     private readonly PlaceNames names;
     private readonly SupplySetting setting;
     private readonly AssumptionList assumptions;
-    private readonly Phrase phrase;
     private readonly Ruleset ruleset;
     private readonly TerminalLimits terminals;
     private readonly double engineBayCelsius;
     private readonly double cabinCelsius;
     private readonly double underbodyCelsius;
 
-    private RunCompletion(Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions, Phrase phrase)
+    private RunCompletion(Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions)
     {
         this.build = build;
         this.names = names;
         this.setting = setting;
         this.assumptions = assumptions;
-        this.phrase = phrase;
         ruleset = assumptions.Ruleset;
         terminals = new TerminalLimits(build);
         engineBayCelsius = build.Limits.EngineBayCelsius ?? ruleset.Heat.EngineBay.Value;
@@ -39,30 +36,30 @@ internal sealed class RunCompletion
     }
 
     public static IReadOnlyList<CompleteRun> Complete(
-        Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions, Phrase phrase)
+        Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions)
     {
-        var completion = new RunCompletion(build, names, setting, assumptions, phrase);
+        var completion = new RunCompletion(build, names, setting, assumptions);
         Side[] sides = SideResolution.Resolve(build, names, []);
-        List<CompleteRun> runs = [.. build.Runs.Select((run, index) => completion.Complete(run, sides[index], $"/runs/{index}"))];
+        List<CompleteRun> runs = [.. build.Runs.Select((run, index) => completion.Complete(run, sides[index], index))];
         runs.AddRange(completion.MissingReturns(sides));
         completion.NoteSurroundings(runs);
         return runs;
     }
 
-    private CompleteRun Complete(Run run, Side side, string pointer)
+    private CompleteRun Complete(Run run, Side side, int? index)
     {
-        Route route = run.Route ?? RouteOf(run, pointer);
+        Route route = run.Route ?? RouteOf(run, index);
         double insulation = assumptions.Take(
-            run.Conductor.InsulationCelsius, pointer, "/conductor/insulationRating", ruleset.Heat.InsulationRating,
-            "the insulation's rating is not stated");
+            run.Conductor.InsulationCelsius, AssumptionKind.InsulationRating,
+            new Target(Part.Conductor, index, Member.InsulationRating), ruleset.Heat.InsulationRating);
         (double Hottest, double Mean) air = AirAlong(run, route);
         Conductor? given = run.Conductor.Size is { } size
-            ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(pointer))
+            ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(index))
             : null;
         return new CompleteRun
         {
             Id = run.Id,
-            Pointer = pointer,
+            Index = index,
             From = run.From,
             To = run.To,
             Side = side,
@@ -73,30 +70,30 @@ internal sealed class RunCompletion
             Bundling = route is Route.Loom ? ruleset.Heat.LoomFactor.Value : 1,
             InsulationCelsius = insulation,
             JointOhms = assumptions.Take(
-                run.JointOhms, pointer, "/jointResistance", ruleset.Run.JointResistance, "its joints are not stated"),
+                run.JointOhms, AssumptionKind.JointResistance, new Target(Part.Run, index, Member.JointResistance),
+                ruleset.Run.JointResistance),
             FuseTerminationOhms = run.JointOhms is null ? ruleset.Fuse.TerminationResistance.Value : 0,
-            Isolator = run.Isolator is null ? null : IsolatorCompletion.Complete(run.Isolator, pointer, setting, assumptions),
+            Isolator = run.Isolator is null ? null : IsolatorCompletion.Complete(run.Isolator, index, setting, assumptions),
             Given = given,
             GivenCount = run.Conductor.Count ?? (given is null ? null : 1),
             Wish = run.Conductor,
-            Terminals = [.. terminals.On(run, pointer)],
-            Near = SlotOf(run.Fuse, pointer, "/fuse"),
-            Far = SlotOf(run.FarFuse, pointer, "/farFuse"),
+            Terminals = [.. terminals.On(run, index)],
+            Near = SlotOf(run.Fuse, new Target(Part.Fuse, index)),
+            Far = SlotOf(run.FarFuse, new Target(Part.FarFuse, index)),
         };
     }
 
-    private FuseSlot SlotOf(FuseWish? wish, string pointer, string member)
+    private FuseSlot SlotOf(FuseWish? wish, Target at)
     {
         FuseFamilyName? family = wish?.Family
-            ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, pointer + member) : null);
+            ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, at) : null);
         return new FuseSlot(
-            pointer,
-            member,
+            at,
             wish is { Fitted: false },
             wish?.RatingAmps,
             wish is { Fitted: true },
             family,
-            wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, pointer, member),
+            wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, at),
             wish?.VoltageRatingVolts,
             wish?.InterruptingRatingAmps,
             wish?.PerConductor)
@@ -111,44 +108,33 @@ internal sealed class RunCompletion
         new SourcedNumber(1, OwnCurve, "read"),
         ruleset.FuseFamilies.Of(family).TimeCurrentBand.ArcingSeconds);
 
-    private FuseFamilyName FamilyOf(double ratingAmps, string pointer)
+    private FuseFamilyName FamilyOf(double ratingAmps, Target at)
     {
         FuseFamily family = ruleset.FuseFamilies.UsualFor(ratingAmps);
-        assumptions.Note(
-            pointer + "/family",
-            family.Name.Word(),
-            "a rating is stated without a family",
-            "trade practice (common practice, no source)");
+        assumptions.Note(new AssumedWord(AssumptionKind.FuseFamily, at[Member.Family], family.Name));
         return family.Name;
     }
 
-    private double DistanceOf(FuseWish wish, string pointer, string member) => wish.DistanceMetres ?? assumptions.Take(
-        null, pointer + member, "/distanceFromSource", ruleset.Fuse.MaxDistance,
-        "its place is not stated; it is taken to be at the limit, so measure it");
+    private double DistanceOf(FuseWish wish, Target at) => assumptions.Take(
+        wish.DistanceMetres, AssumptionKind.FuseDistance, at[Member.DistanceFromSource], ruleset.Fuse.MaxDistance);
 
-    private Material MaterialFor(string pointer)
+    private Material MaterialFor(int? index)
     {
-        Material taken = build.Sizing.Materials.Count > 0 ? build.Sizing.Materials[0] : Material.Copper;
-        assumptions.Note(
-            pointer + "/conductor/material", TradeWords.Word(taken), "a size is stated without a material",
-            build.Sizing.Materials.Count > 0
-                ? "the first of the build's own list"
-                : "copper is what a plain size means in the trade");
+        bool isListed = build.Sizing.Materials.Count > 0;
+        Material taken = isListed ? build.Sizing.Materials[0] : Material.Copper;
+        assumptions.Note(new AssumedWord(
+            isListed ? AssumptionKind.FirstMaterial : AssumptionKind.PlainMaterial,
+            new Target(Part.Conductor, index, Member.Material), taken));
         return taken;
     }
 
-    private Route RouteOf(Run run, string pointer)
+    private Route RouteOf(Run run, int? index)
     {
         bool atFirstBattery = IsUnderBonnet(run.From) || IsUnderBonnet(run.To);
         Route route = atFirstBattery ? Route.EngineBay : Route.Cabin;
-        assumptions.Note(
-            pointer + "/route", TradeWords.Word(route),
-            atFirstBattery
-                ? $"it starts at the battery that the alternator charges, so {phrase.Length(
-                    BayMetres(null, run))} of it are taken to "
-                    + "lie in the engine bay and the rest in the cabin"
-                : "it is not stated where it lies",
-            "the hottest part of a run decides what it may carry");
+        assumptions.Note(new AssumedRoute(
+            atFirstBattery ? AssumptionKind.RouteFromEngineBay : AssumptionKind.Route,
+            new Target(Part.Run, index, Member.Route), route, BayMetres(null, run)));
         return route;
     }
 
@@ -201,10 +187,8 @@ internal sealed class RunCompletion
                 LengthMetres = ruleset.Run.ReturnLength.Value,
                 Route = Route.Cabin,
             };
-            assumptions.Note(
-                "/runs/-", $"\"{run.Id}\" from \"{amplifier.Id}\" to \"body\", {phrase.Length(run.LengthMetres)}",
-                $"no return is stated for amplifier \"{amplifier.Id}\"", ruleset.Run.ReturnLength.Citation);
-            yield return Complete(run, Side.Return, "/runs/-");
+            assumptions.Note(new AssumedReturn(run.Id, amplifier.Id, ruleset.Run.ReturnLength));
+            yield return Complete(run, Side.Return, null);
         }
     }
 
@@ -217,14 +201,14 @@ internal sealed class RunCompletion
 
     private void NoteSurroundings(List<CompleteRun> runs)
     {
-        Note(Route.EngineBay, build.Limits.EngineBayCelsius, "/limits/engineBayTemperature", ruleset.Heat.EngineBay);
-        Note(Route.Cabin, build.Limits.CabinCelsius, "/limits/cabinTemperature", ruleset.Heat.Cabin);
-        Note(Route.Underbody, build.Limits.UnderbodyCelsius, "/limits/underbodyTemperature", ruleset.Heat.Underbody);
+        Note(Route.EngineBay, build.Limits.EngineBayCelsius, Member.EngineBayTemperature, ruleset.Heat.EngineBay);
+        Note(Route.Cabin, build.Limits.CabinCelsius, Member.CabinTemperature, ruleset.Heat.Cabin);
+        Note(Route.Underbody, build.Limits.UnderbodyCelsius, Member.UnderbodyTemperature, ruleset.Heat.Underbody);
 
-        void Note(Route route, double? stated, string pointer, Figure figure)
+        void Note(Route route, double? stated, Member member, Figure figure)
         {
             if (runs.Exists(run => run.Route == route || (route is Route.Cabin && run.Route is Route.Loom)))
-                assumptions.Take(stated, pointer, figure, "the temperature of these surroundings is not stated");
+                assumptions.Take(stated, AssumptionKind.Surroundings, Target.Of(Part.Limits, member), figure);
         }
     }
 }

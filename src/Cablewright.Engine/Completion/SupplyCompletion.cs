@@ -16,8 +16,8 @@ internal static class SupplyCompletion
         Vehicle vehicle, double chargingVolts, bool countsEnergy, AssumptionList assumptions)
     {
         double standby = !countsEnergy ? 0 : assumptions.Take(
-            vehicle.StandbyLoadAmps, "/vehicle/standbyLoad", assumptions.Ruleset.Supply.StandbyLoad,
-            "what the vehicle itself draws with the engine off is not stated");
+            vehicle.StandbyLoadAmps, AssumptionKind.StandbyLoad, Target.Of(Part.Vehicle, Member.StandbyLoad),
+            assumptions.Ruleset.Supply.StandbyLoad);
         if (vehicle.Converter is { } converter)
         {
             double amps = converter.RatedAmps ?? converter.RatedWatts!.Value / chargingVolts;
@@ -38,25 +38,26 @@ internal static class SupplyCompletion
         Ruleset ruleset = assumptions.Ruleset;
         double baseLoad = BaseLoad(vehicle, chargingVolts, assumptions);
         double hot = assumptions.Take(
-            alternator.HotFactor, "/vehicle/alternator/hotFactor", ruleset.Supply.AlternatorHotFactor,
-            "a hot alternator gives less than its rating");
+            alternator.HotFactor, AssumptionKind.HotFactor, Target.Of(Part.Alternator, Member.HotFactor),
+            ruleset.Supply.AlternatorHotFactor);
         double pulley = alternator.PulleyRatio ?? ruleset.Supply.PulleyRatio.Value;
         double idleRpm = alternator.IdleRpm ?? ruleset.Supply.IdleSpeed.Value;
         double idle;
         if (alternator.IdleAmps is null && cold is not null)
         {
             assumptions.Take(
-                alternator.PulleyRatio, "/vehicle/alternator/pulleyRatio", ruleset.Supply.PulleyRatio,
-                "it says how fast the shaft turns when the engine idles");
+                alternator.PulleyRatio, AssumptionKind.PulleyRatio, Target.Of(Part.Alternator, Member.PulleyRatio),
+                ruleset.Supply.PulleyRatio);
             assumptions.Take(
-                alternator.IdleRpm, "/vehicle/alternator/idleSpeed", ruleset.Supply.IdleSpeed, "the idle speed is not stated");
+                alternator.IdleRpm, AssumptionKind.IdleSpeed, Target.Of(Part.Alternator, Member.IdleSpeed),
+                ruleset.Supply.IdleSpeed);
             idle = cold.AmpsAt(idleRpm * pulley) * hot;
         }
         else
         {
             idle = assumptions.Take(
-                alternator.IdleAmps, "/vehicle/alternator/idleCurrent", ruleset.Supply.AlternatorIdleShare,
-                "its output at idle is not stated", rated, "A");
+                alternator.IdleAmps, AssumptionKind.IdleCurrent, Target.Of(Part.Alternator, Member.IdleCurrent),
+                ruleset.Supply.AlternatorIdleShare, rated, Figure.Amps);
         }
 
         double atSpeed = rated * hot, idleAmps = Math.Min(idle, atSpeed);
@@ -84,6 +85,6 @@ internal static class SupplyCompletion
     }
 
     private static double BaseLoad(Vehicle vehicle, double chargingVolts, AssumptionList assumptions) => assumptions.Take(
-        vehicle.BaseLoadAmps, "/vehicle/baseLoad", assumptions.Ruleset.Supply.BaseLoad,
-        "what the vehicle itself draws is not stated", 1 / chargingVolts, "A");
+        vehicle.BaseLoadAmps, AssumptionKind.BaseLoad, Target.Of(Part.Vehicle, Member.BaseLoad),
+        assumptions.Ruleset.Supply.BaseLoad, 1 / chargingVolts, Figure.Amps);
 }

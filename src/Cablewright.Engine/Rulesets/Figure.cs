@@ -10,6 +10,18 @@ namespace Cablewright.Engine.Rulesets;
 /// <c>common practice, no source</c>.</param>
 public sealed record Figure(string Id, double Value, string Unit, string Meaning, string Source, string Provenance)
 {
+    /// <summary>The unit of a ratio.</summary>
+    public const string Ratio = "1";
+
+    /// <summary>The unit of a voltage.</summary>
+    public const string Volts = "V";
+
+    /// <summary>The unit of a current.</summary>
+    public const string Amps = "A";
+
+    /// <summary>The unit of a resistance.</summary>
+    public const string Ohms = "ohm";
+
     /// <summary>Source and provenance in one line, as answers carry it.</summary>
     public string Citation => Provenance is "read" or "computed" ? Source : $"{Source} ({Provenance})";
 }

@@ -49,7 +49,7 @@ internal sealed class AssessmentWriter(Variant variant)
             Summary = Summary.Of(variant, verdict, findings),
             Ruleset = build.Ruleset.Id,
             EngineVersion = Release.EngineVersion,
-            Assumptions = Assumptions.Of(build.Assumptions),
+            Assumptions = new AssumptionWriter(build.Stated.Units).Write(build.Assumptions),
             AskNext = questions,
             Supply = SupplyAnswer.Of(build, evaluation, supply),
             Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],

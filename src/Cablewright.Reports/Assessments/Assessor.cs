@@ -4,6 +4,7 @@ using Cablewright.Engine.Changes;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Faults;
 using Cablewright.Reports.Questions;
 using Cablewright.Vocabulary;
 using Build = Cablewright.Engine.Builds.Build;
@@ -38,7 +39,7 @@ public static class Assessor
     public static Assessment Assess(Build build, Ruleset ruleset, WorkMeter meter, bool advises = true)
     {
         ArgumentNullException.ThrowIfNull(meter);
-        if (FaultFinder.Find(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
+        BuildFaultWriter.ThrowIfFaulty(build);
         return Answer(Variant.Of(build, ruleset, meter.FairPart(WorkBudgets.Sizing)), meter, advises);
     }
 

@@ -3,7 +3,6 @@ using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Fuses;
-using Cablewright.Engine.Text;
 using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Cablewright.Engine.Changes;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
@@ -22,6 +23,8 @@ internal sealed class ChangeWriter(Variant present)
         ChangeKind.Fuse, ChangeKind.FuseDistance, ChangeKind.Isolator, ChangeKind.Battery, ChangeKind.Conductor, ChangeKind.Material,
         ChangeKind.Choice, ChangeKind.Combination, ChangeKind.Insulation, ChangeKind.Length, ChangeKind.Parallel, ChangeKind.Power,
     ];
+
+    private readonly StepWording steps = new(present.Build.Stated.Units);
 
     /// <summary>Adds to the answer to a failing build what would make it feasible.</summary>
     public Assessment AddTo(Assessment answer, FoundChanges found)
@@ -76,19 +79,30 @@ internal sealed class ChangeWriter(Variant present)
     private Change ResultOf(Engine.Changes.Change change, Variant after) => new()
     {
         Kind = change.Kind,
-        Message = Opening(change) + change.Words[1..] + ".",
+        Message = steps.Of(change.Steps, isNewDesign: change.Parts > MostOfADesign).Text,
         Runs = change.Runs,
         Amplifiers = change.Amplifiers,
-        Edits = [.. change.Edits.Select(edit => new Edit { Pointer = edit.Pointer, From = edit.From, To = edit.To })],
+        Edits = [.. change.Edits.Select(EditOf)],
         Share = change.Share,
         AddedMassGrams = after.ConductorGrams - present.ConductorGrams,
         Verdict = after.Verdict,
         Remaining = [.. CodesOf(after, Severity.Caution)],
     };
 
-    private static string Opening(Engine.Changes.Change change) => change.Parts > MostOfADesign
-        ? $"It wants a new design: {change.Words[0]}"
-        : $"{char.ToUpperInvariant(change.Words[0])}";
+    private static Edit EditOf(Engine.Changes.Edit edit) =>
+        new() { Pointer = Pointers.Of(edit.At), From = TextOf(edit.From), To = TextOf(edit.To) };
+
+    /// <summary>What a member holds, as a build writes it.</summary>
+    private static string? TextOf(Held? held) => held switch
+    {
+        null => null,
+        Held.Figure figure => WrittenText.Of(figure.Written),
+        Held.Word word => Words.Of(word.Value),
+        Held.Size size => size.Value.Label,
+        Held.Flag flag => flag.IsSo ? "true" : "false",
+        Held.Count count => count.Number.ToString(CultureInfo.InvariantCulture),
+        _ => throw new ArgumentOutOfRangeException(nameof(held)),
+    };
 
     private static IEnumerable<string> CodesOf(Variant variant, Severity least) => variant.Ranked
         .Where(violation => violation.Severity >= least)

@@ -1,6 +1,5 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Comparisons;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Assessments;

@@ -4,7 +4,6 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
-using Cablewright.Engine.Text;
 using Cablewright.Engine.Wiring;
 using Cablewright.Reports.Findings;
 using Cablewright.Vocabulary;

@@ -1,5 +1,4 @@
 using Cablewright.Engine.Completion;
-using Cablewright.Engine.Text;
 using Cablewright.Engine.Variations;
 
 namespace Cablewright.Reports.Assessments;

@@ -1,5 +1,4 @@
 using Cablewright.Engine.Audits;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Audits;
@@ -10,14 +9,14 @@ internal static class AuditSummary
     public static string Of(BenchReport report, MetalReading metal, AuditJudgement judged)
     {
         string size = $"The cable holds {Phrase.Number(metal.AreaMm2.Estimate)} mm2 of metal, "
-            + $"{TrueSize.GaugeText(metal.AreaMm2.Estimate)}, between {Phrase.Number(metal.AreaMm2.Least)} and "
+            + $"{CableWords.Gauge(metal.AreaMm2.Estimate)}, between {Phrase.Number(metal.AreaMm2.Least)} and "
             + $"{Phrase.Number(metal.AreaMm2.Most)} mm2.";
         string kind = metal switch
         {
             { IsConsistent: false } => " No metal agrees with all measurements.",
             { IsTested: false } => " What metal it is was not tested.",
             { CanBeCopper: true } => " It can be copper.",
-            _ => $" It cannot be copper, but {metal.PossibleWords()}.",
+            _ => $" It cannot be copper, but {CableWords.Possible(metal)}.",
         };
         return size + kind + VerdictOf(report, judged);
     }

@@ -5,7 +5,6 @@ using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Reference;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 using BenchReport = Cablewright.Engine.Audits.BenchReport;
 
@@ -28,15 +27,15 @@ internal sealed class AuditWording(
             ConductorSize? gauge = TrueSize.LargestGaugeFor(metal.AreaMm2.Estimate, ruleset);
             ConductorSize? metric = TrueSize.LargestMetricFor(metal.AreaMm2.Estimate, ruleset);
             string sizes = string.Join(" or ", new[] { gauge, metric }.OfType<ConductorSize>());
-            return sizes.Length == 0 ? "below every size known here" : $"{sizes}, {Words(metal.Taken.Material)}";
+            return sizes.Length == 0 ? "below every size known here" : $"{sizes}, {metal.Taken.Material.InText()}";
         }
     }
 
     private Finding? Undersized() => judged.Size is not ClaimCheck.Broken ? null : OfSize(
         AuditCodes.Undersized,
         Severity.Fail,
-        $"It is sold as {report.ClaimedSize} and holds {Area(metal.AreaMm2)} of {Words(metal.Taken.Material)}, "
-        + $"{TrueSize.GaugeText(metal.AreaMm2.Estimate)}: {Phrase.Percent(judged.Shortfall!.Value.Estimate)} less than its "
+        $"It is sold as {report.ClaimedSize} and holds {Area(metal.AreaMm2)} of {metal.Taken.Material.InText()}, "
+        + $"{CableWords.Gauge(metal.AreaMm2.Estimate)}: {Phrase.Percent(judged.Shortfall!.Value.Estimate)} less than its "
         + "label.",
         $"count it as {SoldAs}, and choose its fuse by that");
 
@@ -71,15 +70,15 @@ internal sealed class AuditWording(
         AuditCodes.OtherMetal,
         Severity.Fail,
         "/claim/material",
-        $"It is sold as {Words(report.ClaimedMaterial!.Value)} and cannot be that; the measurements allow "
-        + $"{metal.PossibleWords()}.",
+        $"It is sold as {report.ClaimedMaterial!.Value.InText()} and cannot be that; the measurements allow "
+        + $"{CableWords.Possible(metal)}.",
         $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
 
     private Finding? NotCopper() => report.ClaimedMaterial is not null || metal.CanBeCopper is not false ? null : OfMetal(
         AuditCodes.NotCopper,
         Severity.Caution,
         "",
-        $"It cannot be copper; the measurements allow {metal.PossibleWords()}.",
+        $"It cannot be copper; the measurements allow {CableWords.Possible(metal)}.",
         $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
 
     private Finding? Contradiction() => metal.IsConsistent ? null : OfMetal(
@@ -97,7 +96,7 @@ internal sealed class AuditWording(
             Severity.Info,
             "/claim/material",
             metal.IsTested
-                ? $"The measurements allow {metal.PossibleWords()}."
+                ? $"The measurements allow {CableWords.Possible(metal)}."
                 : "One way of measuring fits every metal, so the claimed one is not proved.",
             "measure two of strands, resistance and mass, or all three; a cut strand shows a silver core where it is clad");
     }
@@ -146,8 +145,6 @@ internal sealed class AuditWording(
     }
 
     private static string N(double value) => Phrase.Number(value);
-
-    private static string Words(Material material) => material.Word().Replace('-', ' ');
 
     private static string Area(Interval area) =>
         $"{N(area.Estimate)} mm2 ({N(area.Least)} to {N(area.Most)})";

@@ -1,12 +1,13 @@
 using Cablewright.Contract.Audits;
 using Cablewright.Engine;
 using Cablewright.Engine.Audits;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
+using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 using AreaByWay = Cablewright.Contract.Audits.AreaByWay;
 using BenchReport = Cablewright.Engine.Audits.BenchReport;
@@ -31,12 +32,12 @@ public static class CableAuditor
     {
         if (report.Strands is null && report.Resistance is null && report.Mass is null)
             throw new ArgumentException("Nothing was measured.", nameof(report));
-        var assumptions = new AssumptionList(ruleset, new Phrase(report.Units));
+        var assumptions = new AssumptionList(ruleset);
         var bench = new Bench(report, assumptions);
         MetalReading metal = MetalReading.Of(bench, report, assumptions);
         double insulation = assumptions.Take(
-            report.InsulationCelsius, "/insulationRating", ruleset.Heat.InsulationRating,
-            "the insulation's rating is not stated");
+            report.InsulationCelsius, AssumptionKind.InsulationRating, Target.Of(Part.Bench, Member.InsulationRating),
+            ruleset.Heat.InsulationRating);
         var judged = new AuditJudgement(report, metal, ruleset);
         return new ConductorAudit
         {
@@ -65,7 +66,7 @@ public static class CableAuditor
                 Carries(report, metal, insulation, ruleset.Heat.EngineBay.Value, ruleset),
             ],
             Findings = new AuditWording(report, metal, judged, bench, ruleset).Findings(),
-            Assumptions = Assessments.Assumptions.Of(assumptions.Noted),
+            Assumptions = new AssumptionWriter(report.Units).Write(assumptions.Noted),
             SafetyNotes = ruleset.SafetyNotes,
         };
     }

@@ -2,7 +2,6 @@ using Cablewright.Engine.Completion;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Supply;
-using Cablewright.Engine.Text;
 
 namespace Cablewright.Reports.Findings;
 

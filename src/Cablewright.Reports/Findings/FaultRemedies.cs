@@ -6,7 +6,6 @@ using Cablewright.Engine.Heat;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Sizing;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;

@@ -4,7 +4,6 @@ using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.ShortCircuits;
-using Cablewright.Engine.Text;
 using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
@@ -38,14 +37,14 @@ internal sealed class FaultWording(
         return new Wording(
             build.Runs[violation.Index].Pointer,
             $"In a short circuit at the end of run \"{Id(violation.Index)}\" the {Name(clearing.Device)} may take "
-            + $"{Seconds(violation.Measured)} to open, and {evaluation.Design.Conductors[violation.Index]} withstands it for "
-            + $"{Seconds(violation.Limit)}.",
+            + $"{Phrase.Seconds(violation.Measured)} to open, and {evaluation.Design.Conductors[violation.Index]} withstands it for "
+            + $"{Phrase.Seconds(violation.Limit)}.",
             remedies.For(clearing),
             $"smallest fault {Phrase.Amps(clearing.DeviceAmps)} = "
             + $"{Phrase.Percent(clearing.DeviceAmps / clearing.Device.TotalRatingAmps)} of "
             + $"{Phrase.Amps(clearing.Device.TotalRatingAmps)}: "
-            + $"opens within {Seconds(violation.Measured)} ({Band(clearing)}); "
-            + $"withstand {Seconds(violation.Limit)} at {Phrase.Amps(clearing.ConductorAmps)}, t = (k S / I)^2 to 5 s, "
+            + $"opens within {Phrase.Seconds(violation.Measured)} ({Band(clearing)}); "
+            + $"withstand {Phrase.Seconds(violation.Limit)} at {Phrase.Amps(clearing.ConductorAmps)}, t = (k S / I)^2 to 5 s, "
             + "heat balance with storage above",
             "s");
     }
@@ -58,7 +57,8 @@ internal sealed class FaultWording(
             Slot(violation).Pointer,
             $"The fuse of run \"{Id(violation.Index)}\" opens in time by a time-current band of {fuse.Family.Name.Word()} that "
             + "is "
-            + $"from memory: within {Seconds(clearing.ClearingSeconds ?? 0)} against {Seconds(clearing.WithstandSeconds)}.",
+            + $"from memory: within {Phrase.Seconds(clearing.ClearingSeconds ?? 0)} against "
+            + $"{Phrase.Seconds(clearing.WithstandSeconds)}.",
             "compare with the part's own time-current curve",
             $"{fuse.Band.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end "
             + "of "
@@ -108,7 +108,7 @@ internal sealed class FaultWording(
             "a smaller fuse that still carries the load, or a larger conductor",
             $"heated at {Phrase.Amps(share * clearing.Device.TotalRatingAmps)} for "
             + (clearing.Device.Fuse.Band.SlowestSeconds(share) is { } seconds
-                ? Seconds(seconds)
+                ? Phrase.Seconds(seconds)
                 : "ever, since opening is not certain")
             + $" ({Band(clearing)})",
             "C");
@@ -116,11 +116,11 @@ internal sealed class FaultWording(
 
     public Wording NotSelective(Violation violation) => new(
         Slot(violation).Pointer,
-        $"In a short circuit behind the fuse of run \"{Id(violation.Index)}\" it may take {Seconds(violation.Measured)}, "
-        + $"and the fuse of run \"{Id(violation.Other)}\" before it may open within {Seconds(violation.Limit)}: "
+        $"In a short circuit behind the fuse of run \"{Id(violation.Index)}\" it may take {Phrase.Seconds(violation.Measured)}, "
+        + $"and the fuse of run \"{Id(violation.Other)}\" before it may open within {Phrase.Seconds(violation.Limit)}: "
         + "everything behind that goes dead.",
         "a smaller or faster fuse here, or a larger or slower one before it, as far as the conductors allow",
-        $"slow edge here {Seconds(violation.Measured)} > fast edge before {Seconds(violation.Limit)}, smallest fault",
+        $"slow edge here {Phrase.Seconds(violation.Measured)} > fast edge before {Phrase.Seconds(violation.Limit)}, smallest fault",
         "s");
 
     public static Wording BodyDrop(Violation violation) => new(
@@ -130,10 +130,6 @@ internal sealed class FaultWording(
         "a larger strap from the battery to the body, cleaner ground points, or a return wire to the battery",
         $"{Phrase.Volts(violation.Measured)} > {Phrase.Volts(violation.Limit)}",
         "V");
-
-    private static string Seconds(double value) =>
-        double.IsInfinity(value) ? "as long as it lasts" : value < 1 ? Phrase.Number(value * 1000) + " ms"
-        : value < 600 ? Phrase.Number(value) + " s" : Phrase.Number(value / 60) + " min";
 
     private static string Band(Clearing clearing) =>
         clearing.Device.Fuse.Band is { IsRead: false } recalled

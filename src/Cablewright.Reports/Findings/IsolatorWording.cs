@@ -1,7 +1,6 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Rules;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;

@@ -6,7 +6,6 @@ using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
-using Cablewright.Engine.Text;
 using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 

@@ -1,7 +1,6 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Sources;
 using Cablewright.Engine.Supply;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;

@@ -3,7 +3,6 @@ using Cablewright.Engine.Completion;
 using Cablewright.Engine.Network;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Supply;
-using Cablewright.Engine.Text;
 
 namespace Cablewright.Reports.Findings;
 

@@ -1,15 +1,14 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Kits;
 using Cablewright.Engine;
-using Cablewright.Engine.Builds;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Kits;
 using Cablewright.Engine.Materials;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
-using Cablewright.Engine.Text;
 using Cablewright.Reports.Assessments;
+using Cablewright.Reports.Faults;
 using Cablewright.Reports.Materials;
 using Cablewright.Vocabulary;
 using Build = Cablewright.Engine.Builds.Build;
@@ -43,7 +42,7 @@ public sealed class KitChecker
     public KitChecker(Build build, Ruleset ruleset, WorkMeter meter, bool isBrief = false)
     {
         ArgumentNullException.ThrowIfNull(meter);
-        if (FaultFinder.Find(build) is { Count: > 0 } faults) throw new ArgumentException(faults[0].Detail, nameof(build));
+        BuildFaultWriter.ThrowIfFaulty(build);
         this.isBrief = isBrief;
         this.ruleset = ruleset;
         this.meter = meter;

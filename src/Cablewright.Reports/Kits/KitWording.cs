@@ -7,7 +7,6 @@ using Cablewright.Engine.Kits;
 using Cablewright.Engine.Materials;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 using Cablewright.Reports.Findings;
 using Cablewright.Vocabulary;
 

@@ -3,7 +3,6 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Rulesets;
-using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Questions;

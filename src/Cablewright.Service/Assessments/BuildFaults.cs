@@ -1,4 +1,5 @@
 using Cablewright.Contract.Builds;
+using Cablewright.Reports.Faults;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
 
@@ -20,7 +21,7 @@ internal static class BuildFaults
         return
         [
             .. content,
-            .. Engine.Builds.FaultFinder.Find(mapped)
+            .. BuildFaultWriter.Find(mapped)
                 .Where(fault => !content.Any(known => known.Pointer == fault.Pointer))
                 .Select(fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)),
         ];

@@ -1,4 +1,4 @@
-using Cablewright.Engine.Builds;
+using Cablewright.Reports.Faults;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Audits;
 using Cablewright.Service.Comparisons;
@@ -20,7 +20,7 @@ internal static class FaultKinds
     [
         .. CodeMeaning.In(typeof(ShapeCodes)), .. CodeMeaning.In(typeof(QueryCodes)), .. CodeMeaning.In(typeof(QuantityCodes)),
         .. CodeMeaning.In(typeof(ContentCodes)), .. CodeMeaning.In(typeof(RulesetCodes)), .. CodeMeaning.In(typeof(BuildCodes)),
-        .. FaultFinder.Codes, .. CodeMeaning.In(typeof(ComparisonCodes)), .. CodeMeaning.In(typeof(KitCodes)),
+        .. BuildFaultWriter.Codes, .. CodeMeaning.In(typeof(ComparisonCodes)), .. CodeMeaning.In(typeof(KitCodes)),
         .. CodeMeaning.In(typeof(AuditCodes)),
     ];
 }

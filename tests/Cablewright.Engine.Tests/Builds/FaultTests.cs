@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Reports.Assessments;
+using Cablewright.Reports.Faults;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.PartedBuilds;
 using static Cablewright.Engine.Tests.SampleBuilds;
@@ -62,7 +63,7 @@ public class FaultTests
     [MemberData(nameof(Cases))]
     public void A_fault_is_named_where_it_stands(int index, string code, string pointer)
     {
-        IReadOnlyList<BuildFault> faults = FaultFinder.Find(Faulty[index].Build);
+        IReadOnlyList<WrittenFault> faults = BuildFaultWriter.Find(Faulty[index].Build);
         Assert.True(
             faults.Any(fault => fault.Code == code && fault.Pointer == pointer),
             $"{code} at {pointer} is missing; there are "
@@ -122,7 +123,7 @@ public class FaultTests
     [MemberData(nameof(Neighbours))]
     public void A_fault_is_the_only_one_and_its_neighbour_has_none(int index, string code)
     {
-        BuildFault fault = Assert.Single(FaultFinder.Find(Pairs[index].Faulty));
+        WrittenFault fault = Assert.Single(BuildFaultWriter.Find(Pairs[index].Faulty));
         Assert.Equal((code, Pairs[index].Pointer), (fault.Code, fault.Pointer));
         Assert.All([fault.Detail, fault.Accepted], text => Assert.False(string.IsNullOrWhiteSpace(text)));
         Assert.NotEmpty(Assessed.Of(Pairs[index].Right).Runs);
@@ -132,7 +133,7 @@ public class FaultTests
     public void A_misspelt_place_brings_the_nearest_name() =>
         Assert.Contains(
             "\"bass\"",
-            FaultFinder.Find(OneAmplifier().WithRun("main", run => run with { To = "bas" }))[0].Detail,
+            BuildFaultWriter.Find(OneAmplifier().WithRun("main", run => run with { To = "bas" }))[0].Detail,
             StringComparison.Ordinal);
 
     [Fact]
@@ -140,7 +141,7 @@ public class FaultTests
     {
         Build build = OneAmplifier().WithAmplifier(amplifier => new Amplifier { Id = "starter" })
             .WithRun("strap", run => run with { To = "body" });
-        string[] codes = [.. FaultFinder.Find(build).Select(fault => fault.Code).Distinct()];
+        string[] codes = [.. BuildFaultWriter.Find(build).Select(fault => fault.Code).Distinct()];
         Assert.Superset(
             new HashSet<string> { "id.taken", "amplifier.draw-unknown", "run.ends-equal" }, new HashSet<string>(codes));
     }

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Reports;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Builds;
@@ -79,7 +80,7 @@ public class SideResolutionTests
                 From("p", "q") with { Side = Side.Supply }, From("starter", "treble") with { Side = Side.Supply }),
             faults);
         BuildFault fault = Assert.Single(faults);
-        Assert.Equal(("/runs/3/side", "run.side-contradicts"), (fault.Pointer, fault.Code));
+        Assert.Equal(("/runs/3/side", "run.side-contradicts"), (Pointers.Of(fault.At), fault.Code));
         Assert.Equal(Side.Supply, sides[1]);
     }
 
@@ -88,7 +89,7 @@ public class SideResolutionTests
         List<BuildFault> faults = [];
         Side[] sides = Resolve(Of(runs), faults);
         BuildFault fault = Assert.Single(faults);
-        Assert.Equal(($"/runs/{first}", "run.side-unclear"), (fault.Pointer, fault.Code));
+        Assert.Equal(($"/runs/{first}", "run.side-unclear"), (Pointers.Of(fault.At), fault.Code));
         Assert.Equal(Side.Supply, sides[first]);
     }
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using Cablewright.Engine.Numerics;
 using Cablewright.Vocabulary;
 
-namespace Cablewright.Engine.Text;
+namespace Cablewright.Reports;
 
 /// <summary>Puts figures into words in the caller's units.</summary>
 internal sealed class Phrase(UnitSystem units)
@@ -22,6 +22,12 @@ internal sealed class Phrase(UnitSystem units)
     public static string Minutes(double minutes) => Significant.Exceeds(minutes, 120)
         ? Number(minutes / 60) + " h"
         : Number(minutes) + " min";
+
+    /// <summary>A time given in seconds: milliseconds below one, minutes from ten; endless as long as it lasts.</summary>
+    public static string Seconds(double seconds) => double.IsInfinity(seconds) ? "as long as it lasts"
+        : seconds < 1 ? Number(seconds * 1000) + " ms"
+        : seconds < 600 ? Number(seconds) + " s"
+        : Number(seconds / 60) + " min";
 
     public static string Percent(double fraction) => Number(fraction * 100) + " %";
 

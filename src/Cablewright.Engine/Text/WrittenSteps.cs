@@ -1,16 +1,9 @@
-using System.Globalization;
-using Cablewright.Engine.Numerics;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Text;
 
-/// <summary>A figure and how it is written in a build; the text is exactly the figure.</summary>
-/// <param name="Value">In SI units.</param>
-/// <param name="Text">With its unit.</param>
-internal readonly record struct WrittenFigure(double Value, string Text);
-
 /// <summary>Figures that someone would write down: whole steps of what a tape measure or a data sheet shows.</summary>
-internal static class Steps
+internal static class WrittenSteps
 {
     /// <summary>The least share of a length, a power or a current that is tried.</summary>
     public const int LeastPercent = 10;
@@ -29,9 +22,10 @@ internal static class Steps
     {
         decimal least = Math.Max((decimal)metres * LeastPercent / 100, ShortestMetres), from = (decimal)metres;
         return units is UnitSystem.Us
-            ? [.. Below(from, 0.25m, Math.Max(least, ShortFeet * MetresPerFoot), MetresPerFoot, "ft"),
-                .. Below(Math.Min(from, ShortFeet * MetresPerFoot), 1, least, MetresPerInch, "in")]
-            : [.. Below(from, 0.05m, Math.Max(least, 1), 1, "m"), .. Below(Math.Min(from, 1), 1, least, 0.01m, "cm")];
+            ? [.. Below(from, 0.25m, Math.Max(least, ShortFeet * MetresPerFoot), MetresPerFoot, WrittenUnit.Foot),
+                .. Below(Math.Min(from, ShortFeet * MetresPerFoot), 1, least, MetresPerInch, WrittenUnit.Inch)]
+            : [.. Below(from, 0.05m, Math.Max(least, 1), 1, WrittenUnit.Metre),
+                .. Below(Math.Min(from, 1), 1, least, 0.01m, WrittenUnit.Centimetre)];
     }
 
     /// <summary>The longest of them that is within a limit.</summary>
@@ -44,46 +38,47 @@ internal static class Steps
     {
         decimal size = units is UnitSystem.Us ? MetresPerFoot : 1;
         decimal part = decimal.Floor((decimal)metres * percent / size) / 100;
-        return part * size < ShortestMetres ? null : Of(part, size, units is UnitSystem.Us ? "ft" : "m");
+        return part * size < ShortestMetres ? null : Of(part, size, units is UnitSystem.Us ? WrittenUnit.Foot : WrittenUnit.Metre);
     }
 
     /// <summary>A length as it is written.</summary>
-    public static string Length(double metres, UnitSystem units) => units is UnitSystem.Metric ? Text((decimal)metres, "m")
-        : (decimal)metres < ShortFeet * MetresPerFoot ? Text(decimal.Round((decimal)metres / MetresPerInch, 4), "in")
-        : Text(decimal.Round((decimal)metres / MetresPerFoot, 4), "ft");
+    public static WrittenFigure Length(double metres, UnitSystem units) => units is UnitSystem.Metric
+        ? new(metres, (decimal)metres, WrittenUnit.Metre)
+        : (decimal)metres < ShortFeet * MetresPerFoot
+            ? new(metres, decimal.Round((decimal)metres / MetresPerInch, 4), WrittenUnit.Inch)
+            : new(metres, decimal.Round((decimal)metres / MetresPerFoot, 4), WrittenUnit.Foot);
+
+    /// <summary>A length as a tape measure shows it: below a metre in centimetres.</summary>
+    public static WrittenFigure Taped(double metres, UnitSystem units) => units is UnitSystem.Metric && metres < 1
+        ? new(metres, decimal.Round((decimal)metres * 100, 4), WrittenUnit.Centimetre)
+        : Length(metres, units);
 
     /// <summary>The figures below a figure in hundredths of its power of ten, the largest first.</summary>
-    public static IReadOnlyList<WrittenFigure> Below(double value, string unit) =>
+    public static IReadOnlyList<WrittenFigure> Below(double value, WrittenUnit unit) =>
         [.. Below((decimal)value, StepOf(value), (decimal)value * LeastPercent / 100, 1, unit)];
 
     /// <summary>A share of a figure, rounded down likewise.</summary>
-    public static WrittenFigure Part(double value, int percent, string unit)
+    public static WrittenFigure Part(double value, int percent, WrittenUnit unit)
     {
         decimal step = StepOf(value);
         return Of(decimal.Floor((decimal)value * percent / 100 / step) * step, 1, unit);
     }
 
     /// <summary>A figure rounded up likewise.</summary>
-    public static WrittenFigure Up(double value, string unit)
+    public static WrittenFigure Up(double value, WrittenUnit unit)
     {
         decimal step = StepOf(value);
         return Of(decimal.Ceiling((decimal)value / step) * step, 1, unit);
     }
 
-    /// <summary>A figure as it is written.</summary>
-    public static string Text(double value, string unit) => Text((decimal)Significant.Round(value), unit);
-
-    private static IEnumerable<WrittenFigure> Below(decimal from, decimal step, decimal least, decimal size, string unit)
+    private static IEnumerable<WrittenFigure> Below(decimal from, decimal step, decimal least, decimal size, WrittenUnit unit)
     {
         decimal first = decimal.Ceiling(from / size / step) - 1;
         for (decimal place = first; place > 0 && place * step * size >= least; place--) yield return Of(place * step, size, unit);
     }
 
-    private static WrittenFigure Of(decimal number, decimal size, string unit) =>
-        new((double)(number * size), Text(number, unit));
-
-    private static string Text(decimal number, string unit) =>
-        number.ToString("0.######", CultureInfo.InvariantCulture) + " " + unit;
+    private static WrittenFigure Of(decimal number, decimal size, WrittenUnit unit) =>
+        new((double)(number * size), number, unit);
 
     private static decimal StepOf(double value)
     {

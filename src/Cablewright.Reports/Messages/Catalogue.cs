@@ -1,0 +1,32 @@
+using System.Collections.Frozen;
+using System.Reflection;
+using System.Text.Json;
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Reports.Messages;
+
+/// <summary>The sentences of one language, by their keys.</summary>
+/// <remarks>Every caller's sentence stands here once, whole, with holes for its values: another language is another file.</remarks>
+internal sealed class Catalogue
+{
+    private readonly FrozenDictionary<string, Template> templates;
+
+    private Catalogue(FrozenDictionary<string, Template> templates) => this.templates = templates;
+
+    /// <summary>The sentences in English.</summary>
+    public static Catalogue English { get; } = Read("en");
+
+    /// <summary>Every sentence by its key.</summary>
+    public IReadOnlyDictionary<string, Template> Templates => templates;
+
+    private static Catalogue Read(string language)
+    {
+        using Stream file = Assembly.GetExecutingAssembly().GetManifestResourceStream($"Messages/{language}.json")!;
+        using var sentences = JsonDocument.Parse(file);
+        return new Catalogue(sentences.RootElement.EnumerateObject().ToFrozenDictionary(
+            sentence => sentence.Name, sentence => Template.Parse(sentence.Value.GetString()!), StringComparer.Ordinal));
+    }
+
+    /// <summary>A sentence, made in the caller's units.</summary>
+    public string Text(string key, Params values, UnitSystem units) => templates[key].Fill(values, units);
+}

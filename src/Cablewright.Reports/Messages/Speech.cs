@@ -1,0 +1,21 @@
+using Cablewright.Vocabulary;
+
+namespace Cablewright.Reports.Messages;
+
+/// <summary>Makes sentences in a caller's language and units.</summary>
+internal sealed class Speech(UnitSystem units)
+{
+    private readonly Catalogue catalogue = Catalogue.English;
+
+    /// <summary>Whether there is such a sentence.</summary>
+    public bool Knows(string key) => catalogue.Templates.ContainsKey(key);
+
+    /// <summary>A sentence with its values put in.</summary>
+    public string Text(string key, Params values) => catalogue.Text(key, values, units);
+
+    /// <summary>The same, with the values beside it.</summary>
+    public Message Say(string key, Params values) => new(Text(key, values), values);
+
+    /// <summary>One value by itself, as a sentence shows it.</summary>
+    public string Value(string name, Params values) => ValueForms.Text(name, "", values[name], units);
+}
