@@ -37,7 +37,8 @@ internal sealed class ConductorChanges(CompleteBuild build)
     public Ladder Metals(int run)
     {
         ConductorChoice now = Now(run);
-        IEnumerable<Material> known = build.Stated.Sizing.Materials is { Count: > 0 } stated ? stated.Distinct() : [Material.Copper];
+        IEnumerable<Material> known =
+            build.Stated.Sizing.Materials is { Count: > 0 } stated ? stated.Distinct() : [Material.Copper];
         Material[] better = [.. known
             .Where(metal => Conductor.Of(now.Conductor.Size, metal).OhmsPerMetreAt20 < now.Conductor.OhmsPerMetreAt20)
             .OrderByDescending(metal => Conductor.Of(now.Conductor.Size, metal).OhmsPerMetreAt20)];
@@ -94,7 +95,7 @@ internal sealed class ConductorChanges(CompleteBuild build)
     private bool IsBelowSupply(int run, ConductorChoice choice) => build.Runs[run].Side is Side.Return
         && Beside(run, Side.Supply).Any(supply => Significant.Exceeds(choice.OhmsPerMetreAt20, Now(supply).OhmsPerMetreAt20));
 
-    /// <summary>Another conductor in a run, and the same in the ground of the amplifier that it feeds, where that is weaker.</summary>
+    /// <summary>Another conductor in a run, and the same in the ground of its amplifier, where that is weaker.</summary>
     private Change WithGround(int run, ConductorChoice choice)
     {
         Change change = To(run, choice);

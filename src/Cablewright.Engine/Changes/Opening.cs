@@ -7,8 +7,9 @@ namespace Cablewright.Engine.Changes;
 
 /// <summary>Several given conductors and fuses changed together.</summary>
 /// <remarks>
-/// Method: given fuses, and if that is not enough given conductors too, are left open and chosen anew as for a build of which nothing is given; then as
-/// many as can be are given back, halves of the list at a time; what is chosen for the rest is the change. Where that is not
+/// Method: given fuses, and if that is not enough given conductors too, are left open and chosen anew as for a build of which
+/// nothing is given; then as many as can be, with no worse a verdict, are given back, halves of the list at a time; what is
+/// chosen for the rest is the change. Where that is not
 /// enough either, all amplifiers besides get less power, or all runs shorter.
 /// </remarks>
 internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChanges fuses, ConductorChanges conductors)
@@ -74,7 +75,8 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
     private Change Open(IReadOnlyList<int> runs, IReadOnlyList<RunEnd> places) =>
         places.Select(fuses.Open).Aggregate(
             Change.Unsaid(changed => runs.Aggregate(
-                changed, (all, run) => all.WithConductor(run, wish => wish with { Size = null, Count = null, Material = MetalOf(run) }))),
+                changed, (all, run) =>
+                    all.WithConductor(run, wish => wish with { Size = null, Count = null, Material = MetalOf(run) }))),
             (all, fuse) => all.And(fuse));
 
     private Material MetalOf(int run) =>

@@ -20,8 +20,9 @@ internal sealed class ChangeWriter(Variant present)
     /// <summary>What a shop would try first: the fuse, its place, the cable, the way; the load last, and as advice.</summary>
     private static readonly ChangeKind[] ShopOrder =
     [
-        ChangeKind.Fuse, ChangeKind.FuseDistance, ChangeKind.Isolator, ChangeKind.Battery, ChangeKind.Conductor, ChangeKind.Material,
-        ChangeKind.Choice, ChangeKind.Combination, ChangeKind.Insulation, ChangeKind.Length, ChangeKind.Parallel, ChangeKind.Power,
+        ChangeKind.Fuse, ChangeKind.FuseDistance, ChangeKind.Isolator, ChangeKind.Battery, ChangeKind.Conductor,
+        ChangeKind.Material, ChangeKind.Choice, ChangeKind.Combination, ChangeKind.Insulation, ChangeKind.Length,
+        ChangeKind.Parallel, ChangeKind.Power,
     ];
 
     private readonly StepWording steps = new(present.Build.Stated.Units);
@@ -38,8 +39,10 @@ internal sealed class ChangeWriter(Variant present)
 
     private Feasibility Write(FoundChanges found)
     {
+        bool isOneEnough = found.Curing.Any(each => each.Change.Parts == 1 && each.After.Verdict is Verdict.Pass);
         Change[] changes = [.. BestFirst(
-            BestFirst(found.Curing).GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind)))
+            BestFirst(found.Curing).Where(each => !isOneEnough || each.Change.Kind is not ChangeKind.Combination)
+                .GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind)))
             .Select(each => ResultOf(each.Change, each.After))];
         (Change Change, int Fails)? best = changes.Length == 0 && found.Nearest is { } known && known.Change.Edits.Count > 0
             ? (ResultOf(known.Change, known.After), CodesOf(known.After, Severity.Fail).Count())
@@ -79,7 +82,7 @@ internal sealed class ChangeWriter(Variant present)
     private Change ResultOf(Engine.Changes.Change change, Variant after) => new()
     {
         Kind = change.Kind,
-        Message = steps.Of(change.Steps, isNewDesign: change.Parts > MostOfADesign).Text,
+        Message = steps.Of(change.Steps, isNewDesign: change.Parts > MostOfADesign && change.Kind is ChangeKind.Combination).Text,
         Runs = change.Runs,
         Amplifiers = change.Amplifiers,
         Edits = [.. change.Edits.Select(EditOf)],

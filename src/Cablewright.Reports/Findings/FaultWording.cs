@@ -37,7 +37,8 @@ internal sealed class FaultWording(
         return new Wording(
             build.Runs[violation.Index].Pointer,
             $"In a short circuit at the end of run \"{Id(violation.Index)}\" the {Name(clearing.Device)} may take "
-            + $"{Phrase.Seconds(violation.Measured)} to open, and {evaluation.Design.Conductors[violation.Index]} withstands it for "
+            + $"{Phrase.Seconds(violation.Measured)} to open, and "
+            + $"{evaluation.Design.Conductors[violation.Index]} withstands it for "
             + $"{Phrase.Seconds(violation.Limit)}.",
             remedies.For(clearing),
             $"smallest fault {Phrase.Amps(clearing.DeviceAmps)} = "
@@ -83,7 +84,9 @@ internal sealed class FaultWording(
                 violation.Measured)} at these batteries, and "
             + $"{what}: {end}.",
             isToBuy ? $"a {fuse.Family.Name.Word()} fuse with an interrupting rating of {Phrase.Amps(violation.Measured)} or more"
-                : (stated ? "" : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
+                : (stated
+                    ? ""
+                    : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
                 + remedies.FamilyThatInterrupts(violation.Measured),
             $"{Phrase.Amps(violation.Measured)} by the batteries' cold-cranking current (ABYC E-11), by the computed current for "
             + $"lithium; bolted at the fuse, every battery full: {Phrase.Amps(bolted)}; "
@@ -120,7 +123,8 @@ internal sealed class FaultWording(
         + $"and the fuse of run \"{Id(violation.Other)}\" before it may open within {Phrase.Seconds(violation.Limit)}: "
         + "everything behind that goes dead.",
         "a smaller or faster fuse here, or a larger or slower one before it, as far as the conductors allow",
-        $"slow edge here {Phrase.Seconds(violation.Measured)} > fast edge before {Phrase.Seconds(violation.Limit)}, smallest fault",
+        $"slow edge here {Phrase.Seconds(violation.Measured)} > fast edge before {Phrase.Seconds(violation.Limit)}, "
+            + "smallest fault",
         "s");
 
     public static Wording BodyDrop(Violation violation) => new(
