@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Data;
 using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
@@ -70,7 +71,7 @@ internal sealed class RunCompletion
             Route = route,
             AirCelsius = air.Hottest,
             MeanAirCelsius = air.Mean,
-            Bundling = route is Route.Loom ? ruleset.Heat.LoomFactor.Value : 1,
+            Bundling = IsBundled(run, route) ? ruleset.Heat.LoomFactor.Value : 1,
             InsulationCelsius = insulation,
             JointOhms = assumptions.Take(
                 run.JointOhms, pointer, "/jointResistance", ruleset.Run.JointResistance, "its joints are not stated"),
@@ -84,6 +85,10 @@ internal sealed class RunCompletion
             Far = SlotOf(run.FarFuse, pointer, "/farFuse"),
         };
     }
+
+    private bool IsBundled(Run run, Route route) => Significant.Exceeds(
+        Math.Min(run.LengthMetres, run.BundledMetres ?? (route is Route.Loom ? run.LengthMetres : 0)),
+        ruleset.Heat.BundleLength.Value);
 
     private FuseSlot SlotOf(FuseWish? wish, string pointer, string member)
     {

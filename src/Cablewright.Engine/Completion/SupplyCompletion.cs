@@ -42,23 +42,16 @@ internal static class SupplyCompletion
             "a hot alternator gives less than its rating");
         double pulley = alternator.PulleyRatio ?? ruleset.Supply.PulleyRatio.Value;
         double idleRpm = alternator.IdleRpm ?? ruleset.Supply.IdleSpeed.Value;
-        double idle;
-        if (alternator.IdleAmps is null && cold is not null)
+        if (alternator.IdleAmps is null)
         {
             assumptions.Take(
                 alternator.PulleyRatio, "/vehicle/alternator/pulleyRatio", ruleset.Supply.PulleyRatio,
                 "it says how fast the shaft turns when the engine idles");
             assumptions.Take(
                 alternator.IdleRpm, "/vehicle/alternator/idleSpeed", ruleset.Supply.IdleSpeed, "the idle speed is not stated");
-            idle = cold.AmpsAt(idleRpm * pulley) * hot;
-        }
-        else
-        {
-            idle = assumptions.Take(
-                alternator.IdleAmps, "/vehicle/alternator/idleCurrent", ruleset.Supply.AlternatorIdleShare,
-                "its output at idle is not stated", rated, "A");
         }
 
+        double idle = alternator.IdleAmps ?? (cold ?? UsualCurve(rated, assumptions)).AmpsAt(idleRpm * pulley) * hot;
         double atSpeed = rated * hot, idleAmps = Math.Min(idle, atSpeed);
         var idlePoint = new OutputPoint(idleRpm * pulley, idleAmps);
         var speedPoint = new OutputPoint(ruleset.Supply.AlternatorRatedSpeed.Value, atSpeed);
@@ -76,12 +69,19 @@ internal static class SupplyCompletion
     {
         if (alternator is null) return null;
         if (alternator.OutputPoints.Count > 1) return AlternatorCurve.Nearest(alternator.OutputPoints);
-        return alternator is { LowSpeedAmps: { } low, RatedAmps: { } rated }
-            ? AlternatorCurve.Through(
-                new OutputPoint(ruleset.Supply.AlternatorLowSpeed.Value, low),
-                new OutputPoint(ruleset.Supply.AlternatorRatedSpeed.Value, rated))
-            : null;
+        return alternator is { LowSpeedAmps: { } low, RatedAmps: { } rated } ? OfLabel(low, rated, ruleset) : null;
     }
+
+    /// <summary>The curve of the label that an alternator of such a rating usually has.</summary>
+    private static AlternatorCurve UsualCurve(double ratedAmps, AssumptionList assumptions) => OfLabel(
+        assumptions.Take(
+            null, "/vehicle/alternator/lowSpeedCurrent", assumptions.Ruleset.Supply.AlternatorLowShare,
+            "neither its curve nor its output at idle is stated", ratedAmps, "A"),
+        ratedAmps, assumptions.Ruleset);
+
+    private static AlternatorCurve OfLabel(double lowAmps, double ratedAmps, Ruleset ruleset) => AlternatorCurve.Through(
+        new OutputPoint(ruleset.Supply.AlternatorLowSpeed.Value, lowAmps),
+        new OutputPoint(ruleset.Supply.AlternatorRatedSpeed.Value, ratedAmps));
 
     private static double BaseLoad(Vehicle vehicle, double chargingVolts, AssumptionList assumptions) => assumptions.Take(
         vehicle.BaseLoadAmps, "/vehicle/baseLoad", assumptions.Ruleset.Supply.BaseLoad,

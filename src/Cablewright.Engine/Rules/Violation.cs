@@ -45,6 +45,7 @@ internal enum ViolationKind
     DropOverTarget,
     CopperClad,
     RatingAboveOnBoardFuse,
+    FuseBelowOwnFuses,
     MixedChemistries,
     SupplyNotCharged,
     FullOutputNotHeld,

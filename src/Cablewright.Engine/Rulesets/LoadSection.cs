@@ -9,6 +9,12 @@ internal sealed class LoadSection(FigureReader figures)
 
     public Figure IdleCurrent { get; } = figures.Take("load.idle-current", "A");
 
+    /// <summary>Average current over full current at a third of rated output, class H.</summary>
+    public Figure ClassHAtThird { get; } = figures.Take("load.class-h-at-third", "1");
+
+    /// <summary>The same at an eighth.</summary>
+    public Figure ClassHAtEighth { get; } = figures.Take("load.class-h-at-eighth", "1");
+
     public Figure OnBoardFuse { get; } = figures.Take("load.on-board-fuse", "1");
 
     /// <summary>The lowest supply voltage that an amplifier works at.</summary>
