@@ -40,6 +40,13 @@ public sealed record Run
     [Quantity(QuantityKind.Length, "0 m", "100 m", "5 ft")]
     public string? EngineBayLength { get; init; }
 
+    /// <summary>
+    /// How much of it lies in a bundle with other conductors that carry current; the whole of it where it is left out and
+    /// <c>route</c> is a loom. A bundle of up to 0.61 m takes nothing from its ampacity.
+    /// </summary>
+    [Quantity(QuantityKind.Length, "0 m", "100 m", "3 ft")]
+    public string? BundledLength { get; init; }
+
     /// <summary>Resistance of its joints and terminals together.</summary>
     [Quantity(QuantityKind.Resistance, "0 mOhm", "0.1 ohm", "0.2 mOhm")]
     public string? JointResistance { get; init; }

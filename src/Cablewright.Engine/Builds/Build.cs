@@ -278,6 +278,9 @@ public sealed record Run
     /// <summary>How much of it lies in the engine bay, in metres.</summary>
     public double? EngineBayMetres { get; init; }
 
+    /// <summary>How much of it lies in a bundle, in metres; <c>null</c>: all of it in a loom, else nothing.</summary>
+    public double? BundledMetres { get; init; }
+
     /// <summary>What parts two batteries on this run, seen from <see cref="From"/> to <see cref="To"/>.</summary>
     public Isolator? Isolator { get; init; }
 }

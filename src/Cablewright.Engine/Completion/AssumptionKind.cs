@@ -10,7 +10,7 @@ internal enum AssumptionKind
     HotFactor,
     PulleyRatio,
     IdleSpeed,
-    IdleCurrent,
+    LowSpeedCurrent,
 
     /// <summary>One battery, since none is listed.</summary>
     OneBattery,

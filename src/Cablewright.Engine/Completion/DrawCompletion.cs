@@ -49,7 +49,7 @@ internal static class DrawCompletion
         return new AmplifierDraw(
             FullDraw(amplifier, at, amps * ratingVolts, ratingVolts, assumptions),
             ProgrammeShares.Thermal(kind, outputShare, idleShare, ruleset),
-            ProgrammeShares.Average(kind, outputShare, idleShare),
+            ProgrammeShares.Average(kind, outputShare, idleShare, ruleset),
             amplifier.RatedOutputWatts * (amps / ratedAmps),
             ratingVolts,
             efficiency)

@@ -2,6 +2,7 @@ using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Data;
 using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
@@ -67,7 +68,7 @@ internal sealed class RunCompletion
             Route = route,
             AirCelsius = air.Hottest,
             MeanAirCelsius = air.Mean,
-            Bundling = route is Route.Loom ? ruleset.Heat.LoomFactor.Value : 1,
+            Bundling = IsBundled(run, route) ? ruleset.Heat.LoomFactor.Value : 1,
             InsulationCelsius = insulation,
             JointOhms = assumptions.Take(
                 run.JointOhms, AssumptionKind.JointResistance, new Target(Part.Run, index, Member.JointResistance),
@@ -82,6 +83,10 @@ internal sealed class RunCompletion
             Far = SlotOf(run.FarFuse, new Target(Part.FarFuse, index)),
         };
     }
+
+    private bool IsBundled(Run run, Route route) => Significant.Exceeds(
+        Math.Min(run.LengthMetres, run.BundledMetres ?? (route is Route.Loom ? run.LengthMetres : 0)),
+        ruleset.Heat.BundleLength.Value);
 
     private FuseSlot SlotOf(FuseWish? wish, Target at)
     {

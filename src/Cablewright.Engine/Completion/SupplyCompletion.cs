@@ -42,8 +42,7 @@ internal static class SupplyCompletion
             ruleset.Supply.AlternatorHotFactor);
         double pulley = alternator.PulleyRatio ?? ruleset.Supply.PulleyRatio.Value;
         double idleRpm = alternator.IdleRpm ?? ruleset.Supply.IdleSpeed.Value;
-        double idle;
-        if (alternator.IdleAmps is null && cold is not null)
+        if (alternator.IdleAmps is null)
         {
             assumptions.Take(
                 alternator.PulleyRatio, AssumptionKind.PulleyRatio, Target.Of(Part.Alternator, Member.PulleyRatio),
@@ -51,15 +50,9 @@ internal static class SupplyCompletion
             assumptions.Take(
                 alternator.IdleRpm, AssumptionKind.IdleSpeed, Target.Of(Part.Alternator, Member.IdleSpeed),
                 ruleset.Supply.IdleSpeed);
-            idle = cold.AmpsAt(idleRpm * pulley) * hot;
-        }
-        else
-        {
-            idle = assumptions.Take(
-                alternator.IdleAmps, AssumptionKind.IdleCurrent, Target.Of(Part.Alternator, Member.IdleCurrent),
-                ruleset.Supply.AlternatorIdleShare, rated, Figure.Amps);
         }
 
+        double idle = alternator.IdleAmps ?? (cold ?? UsualCurve(rated, assumptions)).AmpsAt(idleRpm * pulley) * hot;
         double atSpeed = rated * hot, idleAmps = Math.Min(idle, atSpeed);
         var idlePoint = new OutputPoint(idleRpm * pulley, idleAmps);
         var speedPoint = new OutputPoint(ruleset.Supply.AlternatorRatedSpeed.Value, atSpeed);
@@ -77,12 +70,19 @@ internal static class SupplyCompletion
     {
         if (alternator is null) return null;
         if (alternator.OutputPoints.Count > 1) return AlternatorCurve.Nearest(alternator.OutputPoints);
-        return alternator is { LowSpeedAmps: { } low, RatedAmps: { } rated }
-            ? AlternatorCurve.Through(
-                new OutputPoint(ruleset.Supply.AlternatorLowSpeed.Value, low),
-                new OutputPoint(ruleset.Supply.AlternatorRatedSpeed.Value, rated))
-            : null;
+        return alternator is { LowSpeedAmps: { } low, RatedAmps: { } rated } ? OfLabel(low, rated, ruleset) : null;
     }
+
+    /// <summary>The curve of the label that an alternator of such a rating usually has.</summary>
+    private static AlternatorCurve UsualCurve(double ratedAmps, AssumptionList assumptions) => OfLabel(
+        assumptions.Take(
+            null, AssumptionKind.LowSpeedCurrent, Target.Of(Part.Alternator, Member.LowSpeedCurrent),
+            assumptions.Ruleset.Supply.AlternatorLowShare, ratedAmps, Figure.Amps),
+        ratedAmps, assumptions.Ruleset);
+
+    private static AlternatorCurve OfLabel(double lowAmps, double ratedAmps, Ruleset ruleset) => AlternatorCurve.Through(
+        new OutputPoint(ruleset.Supply.AlternatorLowSpeed.Value, lowAmps),
+        new OutputPoint(ruleset.Supply.AlternatorRatedSpeed.Value, ratedAmps));
 
     private static double BaseLoad(Vehicle vehicle, double chargingVolts, AssumptionList assumptions) => assumptions.Take(
         vehicle.BaseLoadAmps, AssumptionKind.BaseLoad, Target.Of(Part.Vehicle, Member.BaseLoad),

@@ -23,7 +23,7 @@ internal static class DesignRuleBook
     [
         new ParallelUnprotected(), new FuseMissingAtReduction(), new NoFuseFits(), new FuseAboveConductor(),
         new AlternatorCableUnprotected(), new FuseMissingAtBattery(), new FuseBelowLoad(), new FuseHotBelowLoad(),
-        new FuseOpensOnNote(),
+        new FuseOpensOnNote(), new FuseBelowOwnFuses(),
         new FuseNotStandard(), new FuseVoltageTooLow(), new FuseTooFar(), new FuseNotNear(), new FuseChosen(),
     ];
 

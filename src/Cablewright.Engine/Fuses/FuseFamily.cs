@@ -68,6 +68,6 @@ public sealed record FuseFamily(
         return TemperatureDerating[^1].Share;
     }
 
-    /// <summary>Resistance of a fuse of this family, from its permitted drop at its rated current, in ohms.</summary>
+    /// <summary>Resistance of a fuse of this family, hot, from its drop at its rated current, in ohms.</summary>
     public double Ohms(double ratingAmps) => DropAtRatingVolts.Value / ratingAmps;
 }

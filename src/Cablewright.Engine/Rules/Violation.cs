@@ -46,6 +46,7 @@ internal enum ViolationKind
     DropOverTarget,
     CopperClad,
     RatingAboveOnBoardFuse,
+    FuseBelowOwnFuses,
     MixedChemistries,
     SupplyNotCharged,
     FullOutputNotHeld,

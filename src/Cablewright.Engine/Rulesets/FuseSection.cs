@@ -14,6 +14,15 @@ internal sealed class FuseSection(FigureReader figures)
 
     public Figure InterruptingRating { get; } = figures.Take("fuse.interrupting-rating", "1");
 
+    /// <summary>The cold-cranking current up to which the first of them holds.</summary>
+    public Figure InterruptingSmallBank { get; } = figures.Take("fuse.interrupting-small-bank", "A");
+
+    /// <summary>The same, the second.</summary>
+    public Figure InterruptingMiddleBank { get; } = figures.Take("fuse.interrupting-middle-bank", "A");
+
+    /// <summary>The same, the third.</summary>
+    public Figure InterruptingLargestBank { get; } = figures.Take("fuse.interrupting-largest-bank", "A");
+
     /// <summary>Interrupting rating by the cold-cranking current of the batteries.</summary>
     public Figure InterruptingTo650 { get; } = figures.Take("fuse.interrupting-to-650", "A");
 
@@ -31,6 +40,9 @@ internal sealed class FuseSection(FigureReader figures)
 
     public Figure OpensInTime { get; } = figures.Take("fuse.opens-in-time", "1");
 
+    /// <summary>Below this share of its rating no fuse of any family is certain to open.</summary>
+    public Figure CertainOpening { get; } = figures.Take("fuse.certain-opening", "1");
+
     public Figure Overload { get; } = figures.Take("fuse.overload", "1");
 
     public Figure Coordination { get; } = figures.Take("fuse.coordination", "1");
@@ -39,6 +51,9 @@ internal sealed class FuseSection(FigureReader figures)
 
     /// <summary>How long a fuse holds full output.</summary>
     public Figure HoldsNote { get; } = figures.Take("fuse.holds-note", "s");
+
+    /// <summary>Rating of the fuse at the battery over the amplifiers' own.</summary>
+    public Figure OwnFuses { get; } = figures.Take("fuse.own-fuses", "1");
 
     public Figure StandardRating { get; } = figures.Take("fuse.standard-rating", "1");
 

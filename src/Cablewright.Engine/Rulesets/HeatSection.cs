@@ -11,6 +11,9 @@ internal sealed class HeatSection(FigureReader figures)
 
     public Figure LoomFactor { get; } = figures.Take("heat.loom-factor", "1");
 
+    /// <summary>A bundle no longer than this takes nothing from ampacity.</summary>
+    public Figure BundleLength { get; } = figures.Take("heat.bundle-length", "m");
+
     public Figure InsulationRating { get; } = figures.Take("heat.insulation-rating", "C");
 
     public Figure TableSurroundings { get; } = figures.Take("heat.table-surroundings", "C");

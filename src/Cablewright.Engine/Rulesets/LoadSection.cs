@@ -12,6 +12,12 @@ internal sealed class LoadSection(FigureReader figures)
     /// <summary>The rated output from which on an amplifier of unstated class counts as class D.</summary>
     public Figure ClassDFrom { get; } = figures.Take("load.class-d-from", "W");
 
+    /// <summary>Average current over full current at a third of rated output, class H.</summary>
+    public Figure ClassHAtThird { get; } = figures.Take("load.class-h-at-third", "1");
+
+    /// <summary>The same at an eighth.</summary>
+    public Figure ClassHAtEighth { get; } = figures.Take("load.class-h-at-eighth", "1");
+
     public Figure OnBoardFuse { get; } = figures.Take("load.on-board-fuse", "1");
 
     /// <summary>The lowest supply voltage that an amplifier works at.</summary>

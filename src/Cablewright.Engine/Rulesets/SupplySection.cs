@@ -11,7 +11,8 @@ internal sealed class SupplySection(FigureReader figures)
 
     public Figure AlternatorHotFactor { get; } = figures.Take("supply.alternator-hot-factor", "1");
 
-    public Figure AlternatorIdleShare { get; } = figures.Take("supply.alternator-idle-share", "1");
+    /// <summary>Output at the low speed of a label over rated output.</summary>
+    public Figure AlternatorLowShare { get; } = figures.Take("supply.alternator-low-share", "1");
 
     public Figure BodyResistance { get; } = figures.Take("supply.body-resistance", "ohm");
 

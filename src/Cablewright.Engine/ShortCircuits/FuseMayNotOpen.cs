@@ -8,9 +8,6 @@ internal sealed class FuseMayNotOpen() : ClearingRule(
     ViolationKind.FuseMayNotOpen, Severity.Fail, "fuse.may-not-open", rules => rules.Fuse.OpensInTime,
     "The smallest short-circuit current is too small for the fuse to open with certainty.")
 {
-    /// <summary>Below this share of its rating no fuse of any family is certain to open.</summary>
-    private const double NeverCertainBelow = 1.35;
-
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, Clearing clearing)
     {
@@ -19,6 +16,6 @@ internal sealed class FuseMayNotOpen() : ClearingRule(
         double share = clearing.DeviceAmps / clearing.Device.TotalRatingAmps;
         return AsFarAsKnown(
             By(clearing.Run, clearing.DeviceAmps, certain), facts, clearing,
-            Significant.Exceeds(NeverCertainBelow, share) ? double.PositiveInfinity : 1);
+            Significant.Exceeds(facts.Build.Ruleset.Fuse.CertainOpening.Value, share) ? double.PositiveInfinity : 1);
     }
 }

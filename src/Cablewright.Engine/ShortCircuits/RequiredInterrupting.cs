@@ -16,10 +16,6 @@ namespace Cablewright.Engine.ShortCircuits;
 /// </remarks>
 internal static class RequiredInterrupting
 {
-    private const double SmallestBank = 650;
-    private const double MiddleBank = 1100;
-    private const double LargestBank = 2200;
-
     /// <summary>What a fuse at an end of a run needs, in amperes.</summary>
     /// <param name="model">The build.</param>
     /// <param name="end">The end.</param>
@@ -27,10 +23,11 @@ internal static class RequiredInterrupting
     public static double Of(BuildModel model, RunEnd end, double boltedAmps)
     {
         CompleteBuild build = model.Build;
-        if (CrankingAmps(model, end) is not { } cranking || Significant.Exceeds(cranking, LargestBank)) return boltedAmps;
         FuseSection figures = build.Ruleset.Fuse;
-        Figure main = cranking <= SmallestBank ? figures.InterruptingTo650
-            : cranking <= MiddleBank ? figures.InterruptingTo1100
+        if (CrankingAmps(model, end) is not { } cranking
+            || Significant.Exceeds(cranking, figures.InterruptingLargestBank.Value)) return boltedAmps;
+        Figure main = cranking <= figures.InterruptingSmallBank.Value ? figures.InterruptingTo650
+            : cranking <= figures.InterruptingMiddleBank.Value ? figures.InterruptingTo1100
             : figures.InterruptingAbove1100;
         double needed = model.Topology.IsAtBattery(end) ? main.Value : main.Value * figures.InterruptingBranchShare.Value;
         return Math.Min(needed, boltedAmps);
@@ -38,7 +35,7 @@ internal static class RequiredInterrupting
 
     /// <summary>Whether a plug-in fuse breaks less than the table asks and is fitted by vehicle makers all the same.</summary>
     public static bool IsUsualPlugIn(BuildModel model, RunEnd end, FittedFuse fuse) =>
-        fuse.Family.IsPlugIn && CrankingAmps(model, end) is <= SmallestBank
+        fuse.Family.IsPlugIn && CrankingAmps(model, end) <= model.Build.Ruleset.Fuse.InterruptingSmallBank.Value
         && !Significant.Exceeds(model.Build.Ruleset.Fuse.InterruptingPlugIn.Value, fuse.InterruptsAmps);
 
     /// <summary>Whether a fuse has still to be bought, and its family has parts that break so much.</summary>

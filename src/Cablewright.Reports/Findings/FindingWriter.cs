@@ -120,6 +120,7 @@ internal sealed class FindingWriter
         ViolationKind.FuseChosen => fuse.MustBeFitted(violation),
         ViolationKind.FuseInReturn => fuse.InReturn(violation),
         ViolationKind.RatingAboveOnBoardFuse => supply.OnBoardFuse(violation),
+        ViolationKind.FuseBelowOwnFuses => fuse.BelowOwnFuses(violation),
         ViolationKind.SupplyNotCharged => supply.NotCharged(violation),
         ViolationKind.AverageAboveAlternator => supply.AverageAboveAlternator(violation),
         ViolationKind.PeakAboveAlternator => supply.PeakAboveAlternator(violation),

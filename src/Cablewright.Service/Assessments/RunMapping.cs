@@ -19,6 +19,7 @@ internal static class RunMapping
         Fuse = run.Fuse is null ? null : FuseOf(run.Fuse),
         FarFuse = run.FarFuse is null ? null : FuseOf(run.FarFuse),
         EngineBayMetres = Stated<Run>.Value(run.EngineBayLength, nameof(run.EngineBayLength)),
+        BundledMetres = Stated<Run>.Value(run.BundledLength, nameof(run.BundledLength)),
         JointOhms = Stated<Run>.Value(run.JointResistance, nameof(run.JointResistance)),
         Isolator = run.Isolator is null ? null : IsolatorOf(run.Isolator),
     };

@@ -87,6 +87,34 @@ public class AlternatorCurveTests
         Assert.Equal(0, curve.AmpsAt(curve.StartRpm / 2));
     }
 
+    /// <summary>
+    /// The same unit by its curve and by its rating alone, which the curve gives at 6000 turns: what it gives at idle is within a
+    /// tenth, and by a label of 50/120 A the same.
+    /// </summary>
+    [Theory]
+    [InlineData("P", 0.1)]
+    [InlineData("M cold", 0.1)]
+    [InlineData("J", 1e-4)]
+    public void A_unit_gives_as_much_at_idle_however_it_is_described(string unit, double tolerance)
+    {
+        OutputPoint[] points = PointsOf(unit);
+        double rated = AlternatorCurve.Nearest(points).AmpsAt(6000);
+        Near.Relative(
+            IdleOf(new Alternator { RatedAmps = rated, OutputPoints = points }), IdleOf(new Alternator { RatedAmps = rated }),
+            tolerance, unit + " at idle, A");
+        if (unit != "J") return;
+        Near.Relative(
+            IdleOf(new Alternator { RatedAmps = 120, LowSpeedAmps = 50 }), IdleOf(new Alternator { RatedAmps = 120 }), tolerance,
+            "by its label, A");
+    }
+
+    private static double IdleOf(Alternator alternator)
+    {
+        Build build = SampleBuilds.OneAmplifier();
+        return Protection.Drawn.ModelOf(build with { Vehicle = build.Vehicle with { Alternator = alternator } })
+            .Build.Supply.IdleAmps!.Value;
+    }
+
     private static OutputPoint[] PointsOf(string unit) =>
         [.. PublishedTable.Read("alternator-output").Where(row => row["unit"] == unit)
             .Select(row => new OutputPoint(row.Number("shaft_rpm"), row.Number("amps")))];

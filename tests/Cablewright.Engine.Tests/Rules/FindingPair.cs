@@ -78,6 +78,9 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
             "an ANL holds 2 s up to 1.35 x (2/1.35)^(ln 40/ln 80) = 1.87944 times its 40 A: 75.178 A",
             FusedAt(75.2, 40), FusedAt(75.1, 40));
         yield return new FindingPair(
+            "fuse.below-own-fuses", "a fuse of 150 A before an amplifier whose own are 160 A or 150 A together",
+            OwnFuses(160), OwnFuses(150));
+        yield return new FindingPair(
             "fuse.missing-at-battery", "no fuse, or one",
             OneAmplifier().WithRun("main", run => run with { Fuse = NoFuse }), OneAmplifier());
         yield return new FindingPair(
@@ -120,16 +123,16 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
         yield return new FindingPair(
             "fuse.may-not-open",
             "a 40 A blade is certain from 1.35 x 40 = 54 A: 12 V/54 A = 222.22 mohm; "
-            + "less battery 5, joints 2 x 0.2, fuse 0.13/40 = 3.25: "
-            + "213.57 mohm of 12 AWG at 105 C (5.3150 x 1.33405 = 7.0905 mohm/m) there and back: 2 x 15.060 m",
-            ShortCircuited(15.07, "12 AWG", BladeC(40)), ShortCircuited(15.05, "12 AWG", BladeC(40)));
+            + "less battery 5, joints 2 x 0.2, fuse 0.1/40 = 2.5: "
+            + "214.32 mohm of 12 AWG at 105 C (5.3150 x 1.33405 = 7.0905 mohm/m) there and back: 2 x 15.113 m",
+            ShortCircuited(15.12, "12 AWG", BladeC(40)), ShortCircuited(15.10, "12 AWG", BladeC(40)));
         yield return new FindingPair(
             "fuse.opens-too-late",
             "between 3.5 and 6 times its rating an 80 A type E blade may take (480 A/I)^(ln 7/ln(6/3.5)) = (480 A/I)^3.61025 s; "
             + "11 AWG at 40 C withstands (135.90 x 4.17229 A/I)^2 s: both 2.1108 s at 390.28 A, 12 V/390.28 A = 30.747 mohm; "
-            + "less battery 5, joints 2 x 0.2, fuse 0.1/80 = 1.25: 24.097 mohm of 11 AWG at 105 C (4.21500 x 1.33405 = "
-            + "5.62303 mohm/m) there and back: 2 x 2.14274 m; a shorter path gives a larger current",
-            ShortCircuited(2.15, "11 AWG", Blade(80)), ShortCircuited(2.135, "11 AWG", Blade(80)));
+            + "less battery 5, joints 2 x 0.2, fuse 0.075/80 = 0.9375: 24.410 mohm of 11 AWG at 105 C (4.21500 x 1.33405 = "
+            + "5.62303 mohm/m) there and back: 2 x 2.17053 m; a shorter path gives a larger current",
+            ShortCircuited(2.178, "11 AWG", Blade(80)), ShortCircuited(2.163, "11 AWG", Blade(80)));
         yield return new FindingPair(
             "fuse.band-from-memory",
             "between 3.5 and 6 times its rating a 130 A ANL may take (780 A/I)^(ln 5/ln(6/3.5)) = (780 A/I)^2.98599 s, three "
@@ -158,9 +161,9 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
             "an 80 A type E blade may take (480 A/I)^3.61025 s between 3.5 and 6 times its rating; between 1.35 and 2 times "
             + "its own a 200 A ANL holds (400 A/I)^(ln 80/ln(2/1.35)) = (400 A/I)^11.1490 s: both 2.6470 s at "
             + "366.56 A, 12 V/366.56 A = 32.737 mohm; less battery 5, the amplifier's own return 2.80446 + 0.2, main "
-            + "0.43873 + 0.2 + 0.5, joints 0.2 and fuse 1.25 of the feed: 22.1439 mohm of 8 AWG at 2.80446 mohm/m: "
-            + "7.8960 m; a shorter path gives a larger current",
-            TwoInSeries(7.86), TwoInSeries(7.93));
+            + "0.43873 + 0.2 + 0.5, joints 0.2 and fuse 0.9375 of the feed: 22.4564 mohm of 8 AWG at 2.80446 mohm/m: "
+            + "8.0074 m; a shorter path gives a larger current",
+            TwoInSeries(7.97), TwoInSeries(8.04));
     }
 
     private static IEnumerable<FindingPair> Overloads()
@@ -234,6 +237,9 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
     [
         new(1, 14_400, null), new(1.25, 85, null), new(1.35, 80, 1800), new(2, 1, 15), new(3.5, 0.3, 5), new(6, 0.097, 1),
     ];
+
+    private static Build OwnFuses(double amps) =>
+        OneAmplifier().WithAmplifier(amplifier => amplifier with { OnBoardFuseAmps = amps });
 
     private static Build Losing(double volts) =>
         OneAmplifier() with { Limits = OneAmplifier().Limits with { MaxDropVolts = volts } };
