@@ -2,9 +2,10 @@ using System.Collections;
 using System.Globalization;
 using System.Reflection;
 using System.Text.RegularExpressions;
-using Cablewright.Contract;
 using Cablewright.Contract.Schema;
+using Cablewright.Contract;
 using Cablewright.Engine.Conductors;
+using Cablewright.Reports.Faults;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Quantities;
@@ -50,7 +51,7 @@ internal static partial class MemberRules
     {
         if (ConductorSize.Parse(text).Problem is { } problem)
             yield return new Fault(
-                pointer, ContentCodes.SizeUnreadable, problem, Excerpt.Of(text), ConductorSizeAttribute.Accepted);
+                pointer, ContentCodes.SizeUnreadable, SizeProblemWriter.Text(problem), Excerpt.Of(text), ConductorSizeAttribute.Accepted);
     }
 
     /// <summary>Of the line end .NET alone lets a pattern's end stand before.</summary>
