@@ -17,7 +17,4 @@ internal static class Words
         Route word => word.Word(),
         _ => throw new UnreachableException($"{value.GetType().Name} has no words."),
     };
-
-    /// <summary>A metal as a sentence names it.</summary>
-    public static string Metal(Material material) => material.Word().Replace('-', ' ');
 }

@@ -38,11 +38,12 @@ internal static class PartedBuilds
         new() { Kind = IsolatorKind.DcDcCharger, RatedAmps = ratedAmps, OutputVolts = 14.4, Efficiency = 0.9 };
 
     /// <summary>
-    /// The golden case's build with its alternator at a place of its own: 4 AWG in 40 °C to the battery, a fuse there.
+    /// The golden case's build with its alternator, of a label that gives so much hot, at a place of its own: 4 AWG in 40 °C to
+    /// the battery, a fuse there.
     /// </summary>
-    public static Build WithAlternatorCable(double ratedAmps, double metres)
+    public static Build WithAlternatorCable(double hotAmps, double metres)
     {
-        Build build = OneAmplifier().WithAlternator(ratedAmps)
+        Build build = OneAmplifier().WithAlternator(hotAmps / 0.8)
             .With(Run("charge", "alternator", "starter", metres, "4 AWG") with { FarFuse = Anl(150) });
         return build with
         {

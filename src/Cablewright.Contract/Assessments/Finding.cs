@@ -21,6 +21,12 @@ public sealed record Finding
     [Example("/runs/0/fuse/rating")]
     public required string Pointer { get; init; }
 
+    /// <summary>
+    /// The other places where the same is wrong alike; the figures are those at <c>pointer</c>. Absent where there is none.
+    /// </summary>
+    [Example("/runs/1/fuse/rating")]
+    public IReadOnlyList<string>? AlsoAt { get; init; }
+
     /// <summary>What was found, in the units of the build.</summary>
     [Example("The 200 A fuse of run main is above what its conductor may carry, 169 A.")]
     public required string Message { get; init; }

@@ -28,7 +28,7 @@ public sealed record Fuse
     [Quantity(QuantityKind.Voltage, "6 V", "1000 V", "32 V")]
     public string? VoltageRating { get; init; }
 
-    /// <summary>The largest short-circuit current that the part itself is rated to interrupt.</summary>
+    /// <summary>The largest short-circuit current that the part itself is rated to interrupt at the system's voltage.</summary>
     [Quantity(QuantityKind.Current, "10 A", "200000 A", "6000 A")]
     public string? InterruptingRating { get; init; }
 

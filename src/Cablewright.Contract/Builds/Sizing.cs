@@ -13,11 +13,22 @@ public sealed record Sizing
     public IReadOnlyList<Material>? Materials { get; init; }
 
     /// <summary>
-    /// The sizes to choose from, at most 64; where left out, those that have a price, or, without prices, the trade's usual ones.
+    /// The sizes to choose from, at most 64; where left out, those that have a price, or, without
+    /// prices, those that the trade keeps in stock, and the sizes between and above them only where nothing else does.
     /// </summary>
     [ConductorSize]
     [Items(1, ContractLimits.Sizes)]
     public IReadOnlyList<string>? Sizes { get; init; }
+
+    /// <summary>
+    /// How many conductors of a run may lie in parallel. Where left out: one, two of the largest size where one does not do, and
+    /// up to four where nothing else does.
+    /// </summary>
+    [Figure("1", 2, Smallest = 1, Largest = ContractLimits.ParallelConductors)]
+    public int? MaxParallel { get; init; }
+
+    /// <summary>What the ground of an amplifier is: <c>as-supply</c> where left out.</summary>
+    public GroundSize? GroundSize { get; init; }
 
     /// <summary>What the choice makes least: <c>cost</c> where left out.</summary>
     public Prefer? Prefer { get; init; }

@@ -5,8 +5,10 @@ namespace Cablewright.Contract.Problems;
 /// <summary>Why a request was not answered (RFC 9457), the shape of every answer that is not 2xx.</summary>
 public sealed record Problem
 {
-    /// <summary>The address of the page that explains this kind of problem, on this service.</summary>
-    [Example("/docs/problems/build.faulty")]
+    /// <summary>
+    /// The address of the page that explains this kind of problem, under the address that the request was sent to.
+    /// </summary>
+    [Example("https://cablewright.example/docs/problems/build.faulty")]
     public required string Type { get; init; }
 
     /// <summary>The kind of problem, always the same words for the same <c>code</c>.</summary>

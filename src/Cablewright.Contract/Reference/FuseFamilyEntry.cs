@@ -26,12 +26,25 @@ public sealed record FuseFamilyEntry
     public required SourcedFigure DropAtRatingVolts { get; init; }
 
     /// <summary>
-    /// The largest current that a fuse of the family is known to interrupt, in amperes; a part may be rated for more.
+    /// The largest current that a fuse of the family is known to interrupt at its rated voltage, in amperes; a part may be rated
+    /// for more.
     /// </summary>
     public required SourcedFigure InterruptingRatingAmps { get; init; }
 
+    /// <summary>
+    /// The same at each voltage for which it is known, the lowest first. The one for the next voltage above the system's highest
+    /// counts, or above the part's own voltage rating where that is stated.
+    /// </summary>
+    public required IReadOnlyList<InterruptingEntry> InterruptingRatings { get; init; }
+
     /// <summary>Between which times it opens, by share of its rated current.</summary>
     public required IReadOnlyList<OpeningEntry> OpeningBand { get; init; }
+
+    /// <summary>By which factor those times may be off, either way; 1 where they were read.</summary>
+    public required SourcedFigure OpeningBandUncertainty { get; init; }
+
+    /// <summary>How long the arc burns once its element has melted, in seconds: it never opens sooner.</summary>
+    public required SourcedFigure ArcingSeconds { get; init; }
 
     /// <summary>What is left of its lasting current in hot air, straight lines between the points.</summary>
     public required IReadOnlyList<DeratingEntry> TemperatureDerating { get; init; }

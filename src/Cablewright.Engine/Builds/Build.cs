@@ -382,6 +382,14 @@ public sealed record SizingWishes
     /// <summary>The sizes to choose from; empty: those that have a price, else the trade's usual ones.</summary>
     public IReadOnlyList<ConductorSize> Sizes { get; init; } = [];
 
+    /// <summary>
+    /// How many conductors of a run may lie in parallel; <c>null</c>: two of the largest, four where nothing else does.
+    /// </summary>
+    public int? MaxParallel { get; init; }
+
+    /// <summary>What the ground of an amplifier is.</summary>
+    public GroundSize GroundSize { get; init; }
+
     /// <summary>What the choice makes least.</summary>
     public Prefer Prefer { get; init; }
 

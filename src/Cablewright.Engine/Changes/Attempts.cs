@@ -91,7 +91,7 @@ internal sealed class Attempts
         CompleteBuild build = present.Build;
         var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         ConductorChoice[] conductors = [.. build.Runs.Select((run, index) => run.Given is null
-            ? CandidateList.For(run, build.Stated, costs, CandidateList.MostUnlessAsked)[^1]
+            ? CandidateList.For(run, build, costs, Stock.Any)[^1]
             : present.Sized.Evaluation.Design.Conductors[index])];
         return FrozenBuild.WithFusesOpen(build, SizingTask.WithoutFuses(conductors));
     }

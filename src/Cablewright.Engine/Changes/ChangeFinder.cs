@@ -63,7 +63,8 @@ internal sealed class ChangeFinder
             Keep(search.Find(LengthChanges.OfAll(stated)));
         if (conductors.CopperInAll() is { } copper && !found.Exists(each => each.Change.Kind is ChangeKind.Material))
             Keep(copper);
-        if (!found.Exists(each => each.Change.Kind is not (ChangeKind.Power or ChangeKind.Length))
+        if (!found.Exists(each =>
+            each.Change.Kind is not (ChangeKind.Power or ChangeKind.Length) && each.After.Verdict is Verdict.Pass)
             && new Opening(build, attempts, fuses, conductors).Find(runs, found.Count == 0) is { } several) Keep(several);
     }
 

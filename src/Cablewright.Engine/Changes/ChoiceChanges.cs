@@ -17,7 +17,7 @@ internal sealed class ChoiceChanges(CompleteBuild build)
         if (wishes.Sizes.Count == 0 || wishes.Prices.Count > 0)
             return Ladder.Of<int>([], _ => throw new InvalidOperationException());
         ConductorSize largest = wishes.Sizes.MaxBy(size => size.MetalAreaMm2)!;
-        ConductorSize[] larger = [.. CandidateList.Usual(build.Stated.Units).Where(size => size.IsLargerThan(largest))];
+        ConductorSize[] larger = [.. CandidateList.Offered(build.Stated.Units).Where(size => size.IsLargerThan(largest))];
         return Ladder.Of(larger, size => new Change
         {
             Kind = ChangeKind.Choice,

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
@@ -32,11 +33,12 @@ internal sealed class ConductorChanges(CompleteBuild build)
         })));
     }
 
-    /// <summary>The metals that conduct better, the worst of them first.</summary>
+    /// <summary>The metals that conduct better, of those to choose from, or else copper, the worst of them first.</summary>
     public Ladder Metals(int run)
     {
         ConductorChoice now = Now(run);
-        Material[] better = [.. Enum.GetValues<Material>()
+        IEnumerable<Material> known = build.Stated.Sizing.Materials is { Count: > 0 } stated ? stated.Distinct() : [Material.Copper];
+        Material[] better = [.. known
             .Where(metal => Conductor.Of(now.Conductor.Size, metal).OhmsPerMetreAt20 < now.Conductor.OhmsPerMetreAt20)
             .OrderByDescending(metal => Conductor.Of(now.Conductor.Size, metal).OhmsPerMetreAt20)];
         return Ladder.Of(better, metal => Metal(run, metal));
@@ -52,11 +54,12 @@ internal sealed class ConductorChanges(CompleteBuild build)
         return each.Aggregate((one, other) => one.And(other)) with { Steps = [new Step.UseCopperEverywhere()] };
     }
 
-    /// <summary>Ever more of the same in parallel.</summary>
+    /// <summary>Ever more of the same in parallel, where there are several already or none larger is kept.</summary>
     public Ladder InParallel(int run)
     {
-        int now = Now(run).Count;
-        return new Ladder(Math.Max(0, ConductorChoice.MostInParallel - now), place => Of(
+        int now = Now(run).Count, most = Math.Max(now, CandidateList.MostParallel(Stock.Any, build));
+        bool mayBeLarger = now == 1 && CandidateList.Stocked(build.Stated.Units)[^1].IsLargerThan(Now(run).Conductor.Size);
+        return new Ladder(mayBeLarger ? 0 : most - now, place => Of(
             run, Now(run) with { Count = now + place }, ChangeKind.Parallel,
             new Step.LayInParallel(build.Runs[run].Id, now + place, now)));
     }
@@ -73,16 +76,41 @@ internal sealed class ConductorChanges(CompleteBuild build)
             new Step.UseMaterial(build.Runs[run].Id, metal, now.Conductor.Material));
     }
 
-    private IReadOnlyList<ConductorSize> Known =>
-        build.Stated.Sizing.Sizes is { Count: > 0 } stated ? stated : CandidateList.Usual(build.Stated.Units);
+    private IEnumerable<ConductorSize> Known =>
+        build.Stated.Sizing.Sizes is { Count: > 0 } stated ? stated : CandidateList.Offered(build.Stated.Units);
 
     private Ladder Sizes(int run, Func<ConductorSize, bool> isWanted, bool descending)
     {
         ConductorSize[] sizes =
             [.. Known.Where(isWanted).Distinct().OrderBy(size => descending ? -size.MetalAreaMm2 : size.MetalAreaMm2)];
-        return Ladder.Of(
-            sizes, size => To(run, Now(run) with { Conductor = Conductor.Of(size, Now(run).Conductor.Material) }));
+        ConductorSize[] asSupply = [.. sizes.Where(size => !IsBelowSupply(run, Sized(run, size)))];
+        return Ladder.Of(asSupply.Length > 0 ? asSupply : sizes, size => WithGround(run, Sized(run, size)));
     }
+
+    private ConductorChoice Sized(int run, ConductorSize size) =>
+        Now(run) with { Conductor = Conductor.Of(size, Now(run).Conductor.Material) };
+
+    /// <summary>Whether a return would be weaker than a supply at the same amplifier or battery.</summary>
+    private bool IsBelowSupply(int run, ConductorChoice choice) => build.Runs[run].Side is Side.Return
+        && Beside(run, Side.Supply).Any(supply => Significant.Exceeds(choice.OhmsPerMetreAt20, Now(supply).OhmsPerMetreAt20));
+
+    /// <summary>Another conductor in a run, and the same in the ground of the amplifier that it feeds, where that is weaker.</summary>
+    private Change WithGround(int run, ConductorChoice choice)
+    {
+        Change change = To(run, choice);
+        if (build.Runs[run].Side is Side.Return || Beside(run, Side.Return).ToArray() is not [var ground]) return change;
+        bool isWeaker = Significant.Exceeds(Now(ground).OhmsPerMetreAt20, choice.OhmsPerMetreAt20);
+        return isWeaker && Beside(ground, Side.Supply).SequenceEqual([run]) ? change.And(To(ground, choice)) : change;
+    }
+
+    /// <summary>The given runs of one side at the amplifier of a run, or at the battery of a return.</summary>
+    private IEnumerable<int> Beside(int run, Side side) => Enumerable.Range(0, build.Stated.Runs.Count).Where(other =>
+        build.Runs[other] is { Given: not null } each && each.Side == side
+        && new[] { build.Runs[run].From, build.Runs[run].To }
+            .Any(place => (each.From == place || each.To == place) && IsWhereGroundsCount(place, run)));
+
+    private bool IsWhereGroundsCount(string place, int run) => build.Names[place].Kind is PlaceKind.Amplifier
+        || (build.Names[place].Kind is PlaceKind.Battery && build.Runs[run].Side is Side.Return);
 
     private Change Of(int run, ConductorChoice to, ChangeKind kind, Step step)
     {

@@ -7,7 +7,7 @@ namespace Cablewright.Engine.Changes;
 
 /// <summary>Several given conductors and fuses changed together.</summary>
 /// <remarks>
-/// Method: given fuses, and if that is not enough given conductors too, are left open and chosen anew for the hard limit; then as
+/// Method: given fuses, and if that is not enough given conductors too, are left open and chosen anew as for a build of which nothing is given; then as
 /// many as can be are given back, halves of the list at a time; what is chosen for the rest is the change. Where that is not
 /// enough either, all amplifiers besides get less power, or all runs shorter.
 /// </remarks>
@@ -22,14 +22,16 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
     {
         int[] given = [.. byLoss.Where(run => build.Runs[run].Given is not null)];
         IReadOnlyList<RunEnd> places = fuses.Given;
-        if (places.Count > 1 && attempts.Full(Open([], places)) is { Stands: true })
-            return Named([], Fewest(places, some => Open([], some)), Change.Unsaid(same => same));
+        Attempt? anew = given.Length > 0 ? attempts.Full(Open(given, places)) : null;
+        Verdict reached = anew is { Stands: true } ? anew.Variant.Verdict : Verdict.Caution;
+        if (places.Count > 1 && Reaches(Open([], places), reached))
+            return Named([], Fewest(places, some => Open([], some), reached), Change.Unsaid(same => same));
         if (given.Length == 0) return null;
-        if (attempts.Full(Open(given, places)) is { Stands: true })
+        if (anew is { Stands: true })
         {
             // The least important are given back first.
-            IReadOnlyList<int> open = Fewest([.. given.Reverse()], some => Open(some, places), triesNone: false);
-            return Named(open, Fewest(places, some => Open(open, some)), Change.Unsaid(same => same));
+            IReadOnlyList<int> open = Fewest([.. given.Reverse()], some => Open(some, places), reached);
+            return Named(open, Fewest(places, some => Open(open, some), reached), Change.Unsaid(same => same));
         }
 
         if (!isLastResort) return null;
@@ -46,17 +48,21 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
             : null;
     }
 
-    /// <summary>What can be left out of a list while the rest still stands is left out, the first first.</summary>
-    private List<T> Fewest<T>(IReadOnlyList<T> all, Func<IReadOnlyList<T>, Change> open, bool triesNone = true)
+    /// <summary>Whether a build is judged no worse after a change.</summary>
+    private bool Reaches(Change change, Verdict verdict) =>
+        attempts.Full(change) is { Stands: true } attempt && attempt.Variant.Verdict <= verdict;
+
+    /// <summary>What can be left out of a list while the rest still reaches a verdict is left out, the first first.</summary>
+    private List<T> Fewest<T>(IReadOnlyList<T> all, Func<IReadOnlyList<T>, Change> open, Verdict verdict)
     {
         List<T> kept = [.. all];
-        LeaveOut([.. all], isKnown: !triesNone);
+        LeaveOut([.. all]);
         return kept;
 
-        void LeaveOut(T[] some, bool isKnown = false)
+        void LeaveOut(T[] some)
         {
             List<T> rest = [.. kept.Except(some)];
-            if (!isKnown && attempts.Full(open(rest)) is { Stands: true }) kept = rest;
+            if (Reaches(open(rest), verdict)) kept = rest;
             else if (some.Length > 1)
             {
                 LeaveOut(some[..(some.Length / 2)]);
@@ -68,8 +74,7 @@ internal sealed class Opening(CompleteBuild build, Attempts attempts, FuseChange
     private Change Open(IReadOnlyList<int> runs, IReadOnlyList<RunEnd> places) =>
         places.Select(fuses.Open).Aggregate(
             Change.Unsaid(changed => runs.Aggregate(
-                changed with { Limits = changed.Limits with { MaxDropVolts = build.Drop.HardVolts, MaxDropFraction = null } },
-                (all, run) => all.WithConductor(run, wish => wish with { Size = null, Count = null, Material = MetalOf(run) }))),
+                changed, (all, run) => all.WithConductor(run, wish => wish with { Size = null, Count = null, Material = MetalOf(run) }))),
             (all, fuse) => all.And(fuse));
 
     private Material MetalOf(int run) =>

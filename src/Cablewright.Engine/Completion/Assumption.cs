@@ -22,6 +22,9 @@ internal sealed record AssumedFigure(AssumptionKind Kind, Target At, double Valu
     /// <summary>The capacity that it follows from, where it does.</summary>
     public double AmpHours { get; init; }
 
+    /// <summary>The most that it may be, where that counts too.</summary>
+    public Figure? Most { get; init; }
+
     /// <summary>The number that it is added to and taken from, where it is an uncertainty of one.</summary>
     public double Around { get; init; }
 }

@@ -16,11 +16,12 @@ internal sealed class AssumptionList(Ruleset ruleset)
 
     /// <summary>A stated value, or a figure of the ruleset times a factor.</summary>
     public double Take(
-        double? stated, AssumptionKind kind, Target at, Figure figure, double factor = 1, string? unit = null)
+        double? stated, AssumptionKind kind, Target at, Figure figure, double factor = 1, string? unit = null,
+        Figure? most = null)
     {
         if (stated is { } value) return value;
         double taken = figure.Value * factor;
-        Note(new AssumedFigure(kind, at, taken, unit ?? figure.Unit, figure));
+        Note(new AssumedFigure(kind, at, taken, unit ?? figure.Unit, figure) { Most = most });
         return taken;
     }
 

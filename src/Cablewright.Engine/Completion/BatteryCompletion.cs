@@ -41,18 +41,19 @@ internal sealed class BatteryCompletion
             assumptions.Note(new AssumedWord(AssumptionKind.Chemistry, at[Member.Chemistry], chemistry));
         Peukert.Cell energy = EnergyOf(battery, at, chemistry);
         double ohms = battery.InternalOhms ?? ResistanceOf(battery, at, chemistry, energy.AmpHours);
+        double cranking = battery.ColdCrankingAmps ?? ruleset.Supply.CrankingOfCapacity.Value * energy.AmpHours;
         double state = battery.StateOfCharge ?? 1;
         return new CompleteBattery
         {
             Id = battery.Id,
             Chemistry = chemistry,
             InternalOhms = ohms,
-            LeastOhms = battery.InternalOhms ?? LeastOhms(battery, chemistry, energy.AmpHours, ohms),
-            CrankingAmps = chemistry is Chemistry.LiFePo4
-                ? null
-                : battery.ColdCrankingAmps ?? ruleset.Supply.CrankingOfCapacity.Value * energy.AmpHours,
+            LeastOhms = battery.InternalOhms ?? LeastOhms(chemistry, energy.AmpHours, cranking),
+            MostOhms = battery.InternalOhms ?? (chemistry is Chemistry.LiFePo4 ? ohms : ColdOhms(cranking)),
+            CrankingAmps = chemistry is Chemistry.LiFePo4 ? null : cranking,
             RechargingOhms = battery.InternalOhms ?? RechargingOhms(at, index, chemistry, energy.AmpHours, ohms),
             HalfChargedVolts = HalfCharged(chemistry),
+            FullVolts = ruleset.RestVoltages.At(chemistry, 1) * setting.NominalFactor,
             RestVolts = ruleset.RestVoltages.At(chemistry, state) * setting.NominalFactor,
             WorkingVolts = ruleset.RestVoltages.At(chemistry, state - energy.Share / 2) * setting.NominalFactor,
             StrapOhms = ruleset.Supply.StrapResistance.Value,
@@ -63,14 +64,14 @@ internal sealed class BatteryCompletion
 
     /// <summary>
     /// A cold-cranking current is measured cold and over half a minute, so a warm battery has less resistance in the first
-    /// moment; a resistance that follows from the capacity is that of a warm one already.
+    /// moment; where it is not stated it follows from the capacity, so that both say the same of the same battery.
     /// </summary>
-    private double LeastOhms(Battery battery, Chemistry chemistry, double capacity, double ohms)
-    {
-        if (chemistry is Chemistry.LiFePo4)
-            return ruleset.Supply.LiFePo4LeastResistanceCapacity.Value * setting.NominalFactor / capacity;
-        return battery.ColdCrankingAmps is null ? ohms : ohms * ruleset.Supply.LeastResistanceShare.Value;
-    }
+    private double LeastOhms(Chemistry chemistry, double capacity, double crankingAmps) => chemistry is Chemistry.LiFePo4
+        ? ruleset.Supply.LiFePo4LeastResistanceCapacity.Value * setting.NominalFactor / capacity
+        : ColdOhms(crankingAmps) * ruleset.Supply.LeastResistanceShare.Value;
+
+    private double ColdOhms(double crankingAmps) =>
+        ruleset.Supply.CrankingTestFall.Value * setting.NominalFactor / crankingAmps;
 
     private double HalfCharged(Chemistry chemistry) =>
         ruleset.Supply.HalfCharged(chemistry).Value * setting.NominalFactor;
@@ -111,7 +112,8 @@ internal sealed class BatteryCompletion
     }
 
     /// <summary>
-    /// Recharging, a battery takes no more for long than its makers allow and the alternator has left, so unless its resistance
+    /// Recharging, a battery takes no more continuously than its makers allow and the alternator has left, so unless its
+    /// resistance
     /// is stated it then counts as at least what holds it to that.
     /// </summary>
     private double RechargingOhms(Target at, int index, Chemistry chemistry, double capacity, double ohms)

@@ -50,6 +50,17 @@ internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyLi
         bool IsReached(int battery) => footOfRun.Any(foot => foot >= 0 && wires.SetOf(foot) == wires.SetOf(battery));
     }
 
+    /// <summary>The number of the strap that is assumed for a battery, or -1.</summary>
+    public int AssumedStrapOf(int battery)
+    {
+        for (int strap = 0; strap < AssumedStraps.Count; strap++)
+        {
+            if (AssumedStraps[strap] == battery) return strap;
+        }
+
+        return -1;
+    }
+
     private static bool TouchesBody(CompleteRun run) => run.From == PlaceNames.Body || run.To == PlaceNames.Body;
 
     private static string OtherEnd(CompleteRun run) => run.From == PlaceNames.Body ? run.To : run.From;

@@ -31,7 +31,7 @@ internal static class BuildCompletion
             ruleset.Supply.ChargingVoltage, unit: Figure.Volts);
         double body = assumptions.Take(
             build.Vehicle.BodyReturnOhms, AssumptionKind.BodyResistance, Target.Of(Part.Body, Member.ReturnResistance),
-            ruleset.Supply.BodyResistance);
+            ruleset.Supply.BodyResistance, most: ruleset.Supply.MostBodyResistance);
         bool countsEnergy = build.Vehicle.Batteries.Count > 0 || build.Limits.EngineOffMinutes is not null;
         SupplyFigures supply = SupplyCompletion.Complete(build.Vehicle, charging, countsEnergy, assumptions);
         (int chargingBattery, string? alternatorPlace) = ChargingPlace.Of(build, names);
@@ -61,6 +61,7 @@ internal static class BuildCompletion
             NominalFactor = nominalFactor,
             ChargingVolts = charging,
             BodyOhms = Math.Max(body, LeastOhms),
+            MostBodyOhms = Math.Max(build.Vehicle.BodyReturnOhms ?? ruleset.Supply.MostBodyResistance.Value, LeastOhms),
             Drop = drop,
             Supply = supply,
             Batteries = batteries,

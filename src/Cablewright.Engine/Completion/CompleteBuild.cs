@@ -28,6 +28,9 @@ internal sealed record CompleteBuild
 
     public required double BodyOhms { get; init; }
 
+    /// <summary>An upper bound of the same, for the smallest fault current.</summary>
+    public required double MostBodyOhms { get; init; }
+
     public required DropLimits Drop { get; init; }
 
     public required SupplyFigures Supply { get; init; }
@@ -112,11 +115,14 @@ internal sealed record CompleteBattery
 
     public required Chemistry Chemistry { get; init; }
 
-    /// <summary>Its resistance as a source; an upper bound where it is not stated.</summary>
+    /// <summary>Its resistance as a source; on the large side where it is not stated.</summary>
     public required double InternalOhms { get; init; }
 
     /// <summary>A lower bound of the same, for the largest fault current.</summary>
     public required double LeastOhms { get; init; }
+
+    /// <summary>An upper bound of the same, for the smallest fault current.</summary>
+    public required double MostOhms { get; init; }
 
     /// <summary>Its cold-cranking current; for lithium iron phosphate <c>null</c>.</summary>
     public required double? CrankingAmps { get; init; }
@@ -126,6 +132,9 @@ internal sealed record CompleteBattery
 
     /// <summary>Its rest voltage at half charge.</summary>
     public required double HalfChargedVolts { get; init; }
+
+    /// <summary>Its rest voltage when full.</summary>
+    public required double FullVolts { get; init; }
 
     /// <summary>Its rest voltage at its state of charge.</summary>
     public required double RestVolts { get; init; }

@@ -22,7 +22,8 @@ internal static class DrawCompletion
         if (amplifier.RatedInputAmps is null && amplifier.RatedOutputWatts is null)
             return FuseAlone(amplifier, at, ratingVolts, assumptions);
 
-        AmplifierClass kind = ClassOf(amplifier, at, assumptions);
+        AmplifierClass kind = ClassOf(
+            amplifier, amplifier.RatedOutputWatts ?? amplifier.RatedInputAmps!.Value * ratingVolts, at, assumptions);
         double? efficiency = null;
         double fullWatts;
         if (amplifier.RatedInputAmps is { } inputAmps)
@@ -65,11 +66,13 @@ internal static class DrawCompletion
             new LoadDraw(LoadKind.ConstantCurrent, amplifier.OnBoardFuseAmps!.Value), 1, 1, null, ratingVolts, null);
     }
 
-    private static AmplifierClass ClassOf(Amplifier amplifier, Target at, AssumptionList assumptions)
+    private static AmplifierClass ClassOf(Amplifier amplifier, double watts, Target at, AssumptionList assumptions)
     {
         if (amplifier.Class is { } stated) return stated;
-        assumptions.Note(new AssumedWord(AssumptionKind.AmplifierClass, at[Member.AmplifierClass], AmplifierClass.AB));
-        return AmplifierClass.AB;
+        Figure from = assumptions.Ruleset.Load.ClassDFrom;
+        AmplifierClass usual = watts < from.Value ? AmplifierClass.AB : AmplifierClass.D;
+        assumptions.Note(new AssumedWord(AssumptionKind.AmplifierClass, at[Member.AmplifierClass], usual, from));
+        return usual;
     }
 
     private static LoadDraw FullDraw(

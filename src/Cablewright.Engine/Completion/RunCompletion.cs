@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Data;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
@@ -9,6 +10,8 @@ namespace Cablewright.Engine.Completion;
 /// <summary>Fills in what is not stated of the runs, and adds a return for each load that has none.</summary>
 internal sealed class RunCompletion
 {
+    private const string OwnCurve = "the part's own curve, as stated";
+
     private readonly Build build;
     private readonly PlaceNames names;
     private readonly SupplySetting setting;
@@ -80,23 +83,30 @@ internal sealed class RunCompletion
         };
     }
 
-    private FuseSlot SlotOf(FuseWish? wish, Target at) => new(
-        at,
-        wish is { Fitted: false },
-        wish?.RatingAmps,
-        wish is { Fitted: true },
-        wish?.Family ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, at) : null),
-        wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, at),
-        wish?.VoltageRatingVolts,
-        wish?.InterruptingRatingAmps,
-        wish?.PerConductor)
+    private FuseSlot SlotOf(FuseWish? wish, Target at)
     {
-        Band = wish is { OpeningTimes.Count: > 0, RatingAmps: not null } ? BandOf(wish.OpeningTimes) : null,
-    };
+        FuseFamilyName? family = wish?.Family
+            ?? (wish?.RatingAmps is { } rating ? FamilyOf(rating, at) : null);
+        return new FuseSlot(
+            at,
+            wish is { Fitted: false },
+            wish?.RatingAmps,
+            wish is { Fitted: true },
+            family,
+            wish?.RatingAmps is null ? wish?.DistanceMetres : DistanceOf(wish, at),
+            wish?.VoltageRatingVolts,
+            wish?.InterruptingRatingAmps,
+            wish?.PerConductor)
+        {
+            Band = wish is { OpeningTimes.Count: > 0, RatingAmps: not null } ? BandOf(wish.OpeningTimes, family!.Value) : null,
+        };
+    }
 
-    private static TimeCurrentBand BandOf(IReadOnlyList<OpeningTime> points) =>
-        new([.. points.Select(point => new TimeCurrentPoint(
-        point.ShareOfRating, point.FastestSeconds, point.SlowestSeconds, "the part's own curve, as stated", "read"))]);
+    private TimeCurrentBand BandOf(IReadOnlyList<OpeningTime> points, FuseFamilyName family) => new(
+        [.. points.Select(point => new TimeCurrentPoint(
+            point.ShareOfRating, point.FastestSeconds, point.SlowestSeconds, OwnCurve, "read"))],
+        new SourcedNumber(1, OwnCurve, "read"),
+        ruleset.FuseFamilies.Of(family).TimeCurrentBand.ArcingSeconds);
 
     private FuseFamilyName FamilyOf(double ratingAmps, Target at)
     {

@@ -56,7 +56,7 @@ public sealed class Conductor
     public static Conductor Of(ConductorSize size, Material material) => Catalogue[(size, material)];
 
     /// <inheritdoc/>
-    public override string ToString() => $"{Size} {Material.Word()}";
+    public override string ToString() => $"{Size} {Material.InText()}";
 
     /// <summary>Resistance of one metre at a conductor temperature in degrees Celsius, in ohms.</summary>
     public double OhmsPerMetre(double celsius) => OhmsPerMetreAt20 * Properties.TemperatureFactor(celsius);

@@ -6,7 +6,7 @@ namespace Cablewright.Engine.DesignRules;
 
 internal sealed class AlternatorDropLarge() : RunRule(
     ViolationKind.AlternatorDropLarge, Severity.Caution, "alternator.cable-drop-large", rules => rules.Alternator.CableDrop,
-    "Much voltage is lost in the alternator's own cable at its rated current.")
+    "Much voltage is lost in the alternator's own cable at its hot output.")
 {
     /// <inheritdoc/>
     public override Concern Concern => Concern.Performance;

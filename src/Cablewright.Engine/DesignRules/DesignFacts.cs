@@ -46,6 +46,9 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
     /// <summary>The ampacity of all conductors of a run.</summary>
     public double AmpacityOfAll(int run) => ampacities[run] * design.Conductors[run].Count;
 
+    /// <summary>The ampacity of the strap that is assumed for a battery.</summary>
+    public double AmpacityOfAssumedStrap(int battery) => model.Ampacities.OfAssumedStrap(battery);
+
     /// <summary>The continuous current at an end of a run: behind a charger its output.</summary>
     public double ContinuousAmpsAt(RunEnd end) =>
         (end.IsFar ? Build.Runs[end.Run].Isolator?.ChargerAmps : null) ?? envelope.ThermalAmps[end.Run];
@@ -113,7 +116,7 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
         int count = protection.IsProtectedPerConductor(end) ? design.Conductors[end.Run].Count : 1;
         double ampacity = AmpacityOfEach(end.Run), each = entering / count;
         FuseFamily family = design.FuseAt(end)?.Family ?? Build.Ruleset.FuseFamilies.UsualFor(each);
-        double next = family.RatingsAmps.Values.FirstOrDefault(rating => !Significant.Exceeds(ampacity, rating));
+        double next = family.NextRating(ampacity) ?? 0;
         double most = ampacity * Build.Ruleset.Fuse.MostOfAmpacity.Value;
         return Significant.Exceeds(each, most) ? Severity.Fail : Significant.Exceeds(each, next) ? Severity.Caution
             : Severity.Info;

@@ -27,8 +27,10 @@ internal static class DesignRuleBook
         new FuseNotStandard(), new FuseVoltageTooLow(), new FuseTooFar(), new FuseNotNear(), new FuseChosen(),
     ];
 
+    private static readonly StrapBelowFuses OfBatteries = new();
+
     /// <summary>All of them.</summary>
-    public static IEnumerable<Rule> All => [.. OfAmplifiers, .. OfRuns, .. OfEnds];
+    public static IEnumerable<Rule> All => [.. OfAmplifiers, .. OfRuns, .. OfEnds, OfBatteries];
 
     /// <summary>Every way in which a design violates one.</summary>
     public static IEnumerable<Violation> Violations(DesignFacts facts)
@@ -39,6 +41,11 @@ internal static class DesignRuleBook
             {
                 if (rule.Check(facts, amplifier) is { } violation) yield return violation;
             }
+        }
+
+        for (int battery = 0; battery < facts.Build.Batteries.Count; battery++)
+        {
+            if (OfBatteries.Check(facts, battery) is { } violation) yield return violation;
         }
 
         for (int run = 0; run < facts.Build.Runs.Count; run++)

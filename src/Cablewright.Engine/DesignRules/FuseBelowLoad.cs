@@ -8,7 +8,7 @@ namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseBelowLoad() : FuseRule(
     ViolationKind.FuseBelowLoad, Severity.Fail, "fuse.below-load", rules => rules.Fuse.MinOfLoad,
-    "The continuous current is above what the fuse carries for long.")
+    "The continuous current is above what the fuse carries continuously.")
 {
     /// <inheritdoc/>
     protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)

@@ -8,7 +8,7 @@ namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseHotBelowLoad() : FuseRule(
     ViolationKind.FuseHotBelowLoad, Severity.Caution, "fuse.below-load-when-hot", rules => rules.Fuse.HotMinOfLoad,
-    "The fuse carries the load at room temperature, but not for long where it stands.")
+    "The fuse carries the load at room temperature, but not continuously where it stands.")
 {
     /// <inheritdoc/>
     protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)

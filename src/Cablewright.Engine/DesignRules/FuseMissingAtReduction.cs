@@ -6,7 +6,7 @@ namespace Cablewright.Engine.DesignRules;
 
 internal sealed class FuseMissingAtReduction() : AboveAmpacityRule(
     ViolationKind.FuseMissingAtReduction, Severity.Fail, "fuse.missing-at-reduction", rules => rules.Fuse.AtReduction,
-    "The conductor is smaller than the one before it, and the fuses before it let through more than it bears.")
+    "The conductor is smaller than the one before it, and the fuses before it let through more than it is rated for.")
 {
     /// <inheritdoc/>
     protected override bool IsAbout(FittedFuse? own) => own is null;

@@ -21,7 +21,10 @@ internal sealed class FuseOpensOnNote() : FuseRule(
         double share = facts.Envelope.PeakAmps[end.Run] / fuse.TotalRatingAmps(facts.Design.Conductors[end.Run].Count);
         double holds = fuse.Band.FastestSeconds(share), note = FigureIn(facts.Build.Ruleset).Value;
         return Significant.Exceeds(note, holds)
-            ? At(end, holds, note) with { Severity = RecalledBand.Weigh(fuse.Band, facts.Build.Ruleset, note / holds) }
+            ? At(end, holds, note) with
+            {
+                Severity = RecalledBand.Weigh(fuse.Band, note / holds) is Severity.Fail ? Severity.Caution : Severity.Info,
+            }
             : null;
     }
 }

@@ -6,7 +6,7 @@ namespace Cablewright.Engine.DesignRules;
 
 internal sealed class OverAmpacity() : RunRule(
     ViolationKind.OverAmpacity, Severity.Fail, "run.over-ampacity", rules => rules.Heat.MaxOfAmpacity,
-    "The conductor carries more than it may without end in its surroundings.")
+    "The conductor carries more continuous current than it is rated for in its surroundings.")
 {
     /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, int run)

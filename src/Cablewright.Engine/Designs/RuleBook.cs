@@ -15,7 +15,10 @@ internal static class RuleBook
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Rule> All =>
-        [VoltageCollapse.Rule, .. DesignRuleBook.All, .. FaultRuleBook.All, .. SupplyRuleBook.All, BudgetReached.Rule];
+        [
+            VoltageCollapse.Rule, .. DesignRuleBook.All, .. FaultRuleBook.All, .. SupplyRuleBook.All, BeyondStock.Rule,
+            BudgetReached.Rule,
+        ];
 
     /// <summary>The rule that a violation is of.</summary>
     public static Rule Of(ViolationKind kind) => ByKind[kind];

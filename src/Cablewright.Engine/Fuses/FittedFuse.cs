@@ -20,14 +20,20 @@ internal sealed record FittedFuse(
     /// <summary>What is left of its continuous current in the air where it stands.</summary>
     public double HotShare { get; init; } = 1;
 
+    /// <summary>The voltage at which it interrupts: the highest of the system, or the part's own where that is stated.</summary>
+    public double InterruptsAtVolts { get; init; }
+
     /// <summary>Resistance of the terminations that it adds to a conductor.</summary>
     public double TerminationOhms { get; init; }
 
     /// <summary>What passes before all of them open.</summary>
     public double TotalRatingAmps(int conductors) => PerConductor ? RatingAmps * conductors : RatingAmps;
 
+    /// <summary>What is known of the current that its family can interrupt.</summary>
+    public InterruptingRating FamilyInterrupts => Family.InterruptingAt(InterruptsAtVolts);
+
     /// <summary>What is known of the current that it can interrupt.</summary>
-    public double InterruptsAmps => InterruptingRatingAmps ?? Family.InterruptingRatingAmps.Value;
+    public double InterruptsAmps => InterruptingRatingAmps ?? FamilyInterrupts.Amps;
 
     /// <summary>The continuous current that they carry together.</summary>
     public double ContinuousAmps(int conductors) => TotalRatingAmps(conductors) * Family.ContinuousUseFactor.Value;

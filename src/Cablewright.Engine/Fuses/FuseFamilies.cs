@@ -19,8 +19,8 @@ public sealed class FuseFamilies
                     row.VoltageRatingVolts,
                     row.ContinuousUseFactor,
                     row.DropAtRatingVolts,
-                    row.InterruptingRatingAmps,
-                    new TimeCurrentBand(row.TimeCurrentBand),
+                    row.InterruptingRatings,
+                    new TimeCurrentBand(row.TimeCurrentBand, row.BandUncertainty, row.ArcingSeconds),
                     row.TemperatureDerating))
                 .OrderBy(family => family.Name)];
         if (!byName.Select(family => family.Name).SequenceEqual(Enum.GetValues<FuseFamilyName>()))
@@ -47,6 +47,8 @@ internal sealed record FuseFamilyRow(
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,
     SourcedNumber DropAtRatingVolts,
-    SourcedNumber InterruptingRatingAmps,
+    IReadOnlyList<InterruptingRating> InterruptingRatings,
     IReadOnlyList<TimeCurrentPoint> TimeCurrentBand,
+    SourcedNumber BandUncertainty,
+    SourcedNumber ArcingSeconds,
     IReadOnlyList<DeratingPoint> TemperatureDerating);

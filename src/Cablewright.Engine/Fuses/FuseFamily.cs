@@ -12,7 +12,7 @@ public sealed record FuseFamily(
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,
     SourcedNumber DropAtRatingVolts,
-    SourcedNumber InterruptingRatingAmps,
+    IReadOnlyList<InterruptingRating> InterruptingRatings,
     TimeCurrentBand TimeCurrentBand,
     IReadOnlyList<DeratingPoint> TemperatureDerating)
 {
@@ -29,6 +29,20 @@ public sealed record FuseFamily(
 
         return null;
     }
+
+    /// <summary>The smallest rating that is no less than a current, or <c>null</c> where the family has none.</summary>
+    public double? NextRating(double amps) => RatingsAmps.Values.Cast<double?>()
+        .FirstOrDefault(rating => !Significant.Exceeds(amps, rating!.Value));
+
+    /// <summary>
+    /// What it is known to interrupt at a voltage: by the figure for the next voltage up, beyond the last one by that.
+    /// </summary>
+    public InterruptingRating InterruptingAt(double volts) =>
+        InterruptingRatings.FirstOrDefault(rating => !Significant.Exceeds(volts, rating.Volts)) ?? InterruptingRatings[^1];
+
+    /// <summary>What the best of its parts interrupt at a voltage: one made for a higher voltage does as well.</summary>
+    public double BestInterruptingAt(double volts) => InterruptingRatings
+        .Where(rating => !Significant.Exceeds(volts, rating.Volts)).Append(InterruptingAt(volts)).Max(rating => rating.Amps);
 
     /// <summary>Whether it is a plug-in fuse (blade).</summary>
     public bool IsPlugIn => Name is FuseFamilyName.BladeC or FuseFamilyName.BladeE or FuseFamilyName.BladeF;

@@ -1,3 +1,6 @@
+using Cablewright.Engine.Data;
+using Cablewright.Engine.Numerics;
+
 namespace Cablewright.Engine.Fuses;
 
 /// <summary>One point of a time-current band.</summary>
@@ -23,14 +26,17 @@ public sealed record DeratingPoint(double Celsius, double Share, string Source, 
 /// </summary>
 public sealed class TimeCurrentBand
 {
-    /// <summary>From memory: an arc at 12 V dies within a few milliseconds.</summary>
-    private const double ArcingSeconds = 0.005;
-
     private readonly TimeCurrentPoint[] points;
     private readonly TimeCurrentPoint[] certain;
 
-    internal TimeCurrentBand(IReadOnlyList<TimeCurrentPoint> points)
+    /// <summary>A band.</summary>
+    /// <param name="points">Its points, the smallest current first.</param>
+    /// <param name="uncertainty">By which factor its times may be off, either way; 1 where it was read.</param>
+    /// <param name="arcingSeconds">How long the arc burns when the element has melted.</param>
+    internal TimeCurrentBand(IReadOnlyList<TimeCurrentPoint> points, SourcedNumber uncertainty, SourcedNumber arcingSeconds)
     {
+        Uncertainty = uncertainty;
+        ArcingSeconds = arcingSeconds;
         this.points = [.. points];
         certain = [.. points.Where(point => point.SlowestSeconds is not null)];
     }
@@ -41,8 +47,14 @@ public sealed class TimeCurrentBand
     /// <summary>The smallest current, over rated current, at which opening is certain.</summary>
     public double CertainFrom => certain[0].ShareOfRating;
 
-    /// <summary>Whether every point of it was read in a public copy of its source.</summary>
-    public bool IsRead => Array.TrueForAll(points, point => point.Provenance == "read");
+    /// <summary>By which factor its times may be off, either way, and why.</summary>
+    public SourcedNumber Uncertainty { get; }
+
+    /// <summary>How long the arc burns when the element has melted.</summary>
+    public SourcedNumber ArcingSeconds { get; }
+
+    /// <summary>Whether its times may be taken as they stand.</summary>
+    public bool IsRead => !Significant.Exceeds(Uncertainty.Value, 1);
 
     /// <summary>Where the band comes from.</summary>
     public string Source => certain[0].Source;
@@ -52,7 +64,7 @@ public sealed class TimeCurrentBand
         ? null
         : Between(
             certain, shareOfRating, point => point.SlowestSeconds!.Value,
-            Math.Max(ArcingSeconds, certain[^1].SlowestSeconds!.Value * Squared(certain[^1].ShareOfRating / shareOfRating)));
+            Math.Max(ArcingSeconds.Value, certain[^1].SlowestSeconds!.Value * Squared(certain[^1].ShareOfRating / shareOfRating)));
 
     /// <summary>The shortest time that the fuse holds, in seconds; infinite where it carries the current continuously.</summary>
     public double FastestSeconds(double shareOfRating)

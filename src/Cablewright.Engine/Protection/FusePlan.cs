@@ -139,6 +139,7 @@ internal sealed class FusePlan
             slot.InterruptingRatingAmps)
         {
             HotShare = family.HotShareAt(build.Runs[run].AirCelsius),
+            InterruptsAtVolts = Math.Max(build.HighestSupplyVolts, slot.VoltageRatingVolts ?? 0),
             TerminationOhms = build.Runs[run].FuseTerminationOhms,
             Band = decided is Decided.Given && slot.Band is { } own ? own : family.TimeCurrentBand,
         };

@@ -37,6 +37,7 @@ internal enum ViolationKind
     FuseOpensOnNote,
     ReturnBelowSupply,
     SharedReturnBelowSupply,
+    StrapBelowFuses,
     BodyDropLarge,
     AlternatorDropLarge,
     FuseInReturn,
@@ -56,6 +57,7 @@ internal enum ViolationKind
     PeakAboveAlternator,
     AverageAboveIdle,
     CapacitorHoldsBriefly,
+    BeyondStock,
     BudgetReached,
 }
 

@@ -31,9 +31,6 @@ internal sealed class FuseSection(FigureReader figures)
 
     public Figure OpensInTime { get; } = figures.Take("fuse.opens-in-time", "1");
 
-    /// <summary>By which factor a recalled band may be off.</summary>
-    public Figure BandUncertainty { get; } = figures.Take("fuse.band-uncertainty", "1");
-
     public Figure Overload { get; } = figures.Take("fuse.overload", "1");
 
     public Figure Coordination { get; } = figures.Take("fuse.coordination", "1");

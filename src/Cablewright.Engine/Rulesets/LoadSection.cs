@@ -9,6 +9,9 @@ internal sealed class LoadSection(FigureReader figures)
 
     public Figure IdleCurrent { get; } = figures.Take("load.idle-current", "A");
 
+    /// <summary>The rated output from which on an amplifier of unstated class counts as class D.</summary>
+    public Figure ClassDFrom { get; } = figures.Take("load.class-d-from", "W");
+
     public Figure OnBoardFuse { get; } = figures.Take("load.on-board-fuse", "1");
 
     /// <summary>The lowest supply voltage that an amplifier works at.</summary>

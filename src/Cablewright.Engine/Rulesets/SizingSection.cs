@@ -5,6 +5,9 @@ namespace Cablewright.Engine.Rulesets;
 /// <summary>What the choice of conductors goes by.</summary>
 internal sealed class SizingSection(FigureReader figures)
 {
+    /// <summary>How many conductors of the largest size kept in stock may lie in parallel.</summary>
+    public Figure StockedParallel { get; } = figures.Take("sizing.stocked-parallel", "1");
+
     /// <summary>Price of a kilogram of a metal in conductors over that of copper.</summary>
     public Figure RelativePrice(Material material) => material switch
     {

@@ -15,6 +15,9 @@ internal sealed class SupplySection(FigureReader figures)
 
     public Figure BodyResistance { get; } = figures.Take("supply.body-resistance", "ohm");
 
+    /// <summary>The same at most, for the smallest fault current.</summary>
+    public Figure MostBodyResistance { get; } = figures.Take("supply.most-body-resistance", "ohm");
+
     public Figure ChargingReach { get; } = figures.Take("supply.charging-reach", "1");
 
     public Figure AverageOfAvailable { get; } = figures.Take("supply.average-of-available", "1");
@@ -22,8 +25,6 @@ internal sealed class SupplySection(FigureReader figures)
     public Figure StrapResistance { get; } = figures.Take("supply.strap-resistance", "ohm");
 
     public Figure CrankingTestFall { get; } = figures.Take("supply.cranking-test-fall", "V per 12 V nominal");
-
-    public Figure FullCharge { get; } = figures.Take("supply.full-charge", "V per 12 V nominal");
 
     public Figure LeastResistanceShare { get; } = figures.Take("supply.least-resistance-share", "1");
 

@@ -8,13 +8,12 @@ namespace Cablewright.Engine.ShortCircuits;
 
 internal sealed class BandRecalled() : FaultRule(
     ViolationKind.BandRecalled, Severity.Caution, "fuse.band-from-memory", rules => rules.Fuse.OpensInTime,
-    "The fuse opens in time by a time-current band that is only recalled, with little to spare: check the part's own.")
+    "The fuse opens in time by a time-current band from memory, with little to spare: check the part's own.")
 {
     /// <inheritdoc/>
     public override Violation? Check(FaultFacts facts, RunEnd end, FittedFuse fuse) =>
-        !fuse.Band.IsRead
-            && facts.Clearings.Any(clearing => clearing.IsInTime && clearing.Device.End == end
-                && Significant.Exceeds(clearing.Strain * facts.Build.Ruleset.Fuse.BandUncertainty.Value, 1))
+        facts.Clearings.Any(clearing => clearing.IsInTime && clearing.Device.End == end
+            && Significant.Exceeds(clearing.Strain * fuse.Band.Uncertainty.Value, 1))
             ? At(end)
             : null;
 }

@@ -20,5 +20,5 @@ internal abstract class ClearingRule(ViolationKind kind, Severity severity, stri
     /// <param name="clearing">The clearing.</param>
     /// <param name="factor">By how much the band would have to be off for the rule to hold.</param>
     protected static Violation AsFarAsKnown(Violation violation, FaultFacts facts, Clearing clearing, double factor) =>
-        violation with { Severity = RecalledBand.Weigh(clearing.Device.Fuse.Band, facts.Build.Ruleset, factor) };
+        violation with { Severity = RecalledBand.Weigh(clearing.Device.Fuse.Band, factor) };
 }

@@ -9,8 +9,8 @@ namespace Cablewright.Engine.ShortCircuits;
 /// <para>Largest: every battery full, with the least resistance it may have, and the alternator's rated current besides,
 /// through cold conductors without joints and fuses, straight to the negative terminals.</para>
 /// <para>Smallest: one battery alone at its lowest working voltage with the most resistance it may have, no alternator, through
-/// conductors as hot as their insulation allows, with joints and fuses, and back over the body and the battery's strap, or,
-/// inside an amplifier, over its own return where that lets less through.</para>
+/// conductors as hot as their insulation allows, with joints and fuses, and back over the body, at its most too, and the
+/// battery's strap, or, inside an amplifier, over its own return where that lets less through.</para>
 /// </remarks>
 internal sealed class FaultCurrents
 {
@@ -34,7 +34,7 @@ internal sealed class FaultCurrents
         build = model.Build;
         circuit = model.Circuit;
         this.design = design;
-        returnOhms = circuit.BodyNode >= 0 ? 0 : build.BodyOhms + build.Ruleset.Supply.StrapResistance.Value;
+        returnOhms = circuit.BodyNode >= 0 ? 0 : build.MostBodyOhms + build.Ruleset.Supply.StrapResistance.Value;
         ownReturn = circuit.Network.Loads.Take(build.Draws.Count).DistinctBy(load => load.Positive)
             .ToDictionary(load => load.Positive, load => load.Negative);
         largest = Largest();
@@ -57,8 +57,7 @@ internal sealed class FaultCurrents
     private FaultCircuit Largest()
     {
         double[] ohms = BranchOhms(run => Conductors(run, ColdCelsius));
-        double full = build.Ruleset.Supply.FullCharge.Value * build.NominalFactor;
-        SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(full, battery.LeastOhms))];
+        SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(battery.FullVolts, battery.LeastOhms))];
         var injections = new double[states.Length];
         injections[build.ChargingBattery] = build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0;
         return new FaultCircuit(circuit.SupplyInFault, ohms, states, injections);
@@ -71,7 +70,7 @@ internal sealed class FaultCurrents
                 + build.Runs[run].JointOhms + (build.Runs[run].Isolator?.FaultOhms ?? 0)
                 + design.FuseOhms(run));
         SourceState[] states = [.. build.Batteries.Select((each, index) => index == battery
-            ? new SourceState(build.LowestSupplyVolts, each.InternalOhms)
+            ? new SourceState(build.LowestSupplyVolts, each.MostOhms)
             : new SourceState(0, SilentOhms))];
         return new FaultCircuit(circuit.WholeInFault, ohms, states, new double[states.Length]);
     }

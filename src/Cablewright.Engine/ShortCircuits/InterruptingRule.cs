@@ -17,7 +17,7 @@ internal abstract class InterruptingRule(ViolationKind kind, Severity severity, 
         double needed = RequiredInterrupting.Of(facts.Model, end, facts.LargestAmpsAt(end));
         if (!Significant.Exceeds(needed, fuse.InterruptsAmps)) return null;
         Violation violation = At(end, needed, fuse.InterruptsAmps);
-        return RequiredInterrupting.IsUsualPlugIn(facts.Model, end, fuse)
+        return RequiredInterrupting.IsUsualPlugIn(facts.Model, end, fuse) || RequiredInterrupting.IsThereAPart(fuse, needed)
             ? violation with { Severity = Severity.Info }
             : violation;
     }

@@ -4,6 +4,7 @@ using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.ShortCircuits;
 
@@ -39,6 +40,10 @@ internal static class RequiredInterrupting
     public static bool IsUsualPlugIn(BuildModel model, RunEnd end, FittedFuse fuse) =>
         fuse.Family.IsPlugIn && CrankingAmps(model, end) is <= SmallestBank
         && !Significant.Exceeds(model.Build.Ruleset.Fuse.InterruptingPlugIn.Value, fuse.InterruptsAmps);
+
+    /// <summary>Whether a fuse has still to be bought, and its family has parts that break so much.</summary>
+    public static bool IsThereAPart(FittedFuse fuse, double needed) => fuse.Decided is Decided.Chosen
+        && !Significant.Exceeds(needed, fuse.Family.BestInterruptingAt(fuse.InterruptsAtVolts));
 
     /// <summary>
     /// Of the batteries that reach the fuse together, which a charger never lets through; <c>null</c> where one of them is of

@@ -66,7 +66,7 @@ internal sealed class BranchSearch
     public bool Tighten(double atLeast, double lighterThan)
     {
         if (!Begin(atLeast, lighterThan)) return false;
-        for (int pass = 1; pass < Passes; pass++)
+        for (int pass = 1; pass < Passes && !task.IsOutOfWork; pass++)
         {
             Refine();
             if (!CanBearShared() || !Shorten()) return false;

@@ -8,8 +8,14 @@ namespace Cablewright.Engine.Sizing;
 /// <summary>The conductors that an open run may be made of.</summary>
 internal static class CandidateList
 {
-    /// <summary>The most that are laid in parallel where the build states no count.</summary>
-    public const int MostUnlessAsked = 4;
+    private const int MostUnlessAsked = 4;
+
+    private static readonly ConductorSize[] StockedAmerican =
+        [.. new[] { "18", "16", "14", "12", "10", "8", "4", "2", "1/0" }.Select(size => ConductorSize.Of(size + " AWG"))];
+
+    private static readonly ConductorSize[] StockedMetric =
+        [.. new[] { "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35", "50" }
+            .Select(size => ConductorSize.Of(size + " mm2"))];
 
     private static readonly ConductorSize[] UsualAmerican =
         [.. new[] { "18", "16", "14", "12", "10", "8", "6", "4", "2", "1/0", "2/0", "3/0", "4/0" }
@@ -19,28 +25,56 @@ internal static class CandidateList
         [.. new[] { "1", "1.5", "2.5", "4", "6", "10", "16", "25", "35", "50", "70", "95", "120" }
             .Select(size => ConductorSize.Of(size + " mm2"))];
 
-    /// <summary>The sizes the trade keeps, where a build names none.</summary>
+    /// <summary>The sizes that are made, where a build names none.</summary>
     public static IReadOnlyList<ConductorSize> Usual(UnitSystem units) => units is UnitSystem.Us ? UsualAmerican : UsualMetric;
+
+    /// <summary>The sizes that the trade keeps in stock (common practice, no source).</summary>
+    public static IReadOnlyList<ConductorSize> Stocked(UnitSystem units) =>
+        units is UnitSystem.Us ? StockedAmerican : StockedMetric;
+
+    /// <summary>What the trade keeps in stock, and above its largest what is made: what cures are looked for in.</summary>
+    public static IEnumerable<ConductorSize> Offered(UnitSystem units) =>
+        Stocked(units).Concat(Usual(units).Where(size => size.IsLargerThan(Stocked(units)[^1])));
+
+    /// <summary>How many conductors of a run may lie in parallel.</summary>
+    public static int MostParallel(Stock stock, CompleteBuild build) => stock switch
+    {
+        Stock.Single => 1,
+        Stock.Paired => build.Stated.Sizing.MaxParallel ?? (int)build.Ruleset.Sizing.StockedParallel.Value,
+        _ => build.Stated.Sizing.MaxParallel ?? MostUnlessAsked,
+    };
 
     /// <summary>The candidates for one run, the one with the highest resistance first.</summary>
     /// <param name="run">The run.</param>
     /// <param name="build">The build, with its own lists.</param>
     /// <param name="costs">Its prices.</param>
-    /// <param name="mostParallel">How many may lie in parallel where the run does not state it.</param>
-    public static IReadOnlyList<ConductorChoice> For(CompleteRun run, Build build, ConductorCosts costs, int mostParallel)
+    /// <param name="stock">What it may be made of.</param>
+    public static IReadOnlyList<ConductorChoice> For(CompleteRun run, CompleteBuild build, ConductorCosts costs, Stock stock)
     {
+        Build stated = build.Stated;
         ConductorWish wish = run.Wish;
         ConductorSize? largest = run.Terminals.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
-        IEnumerable<int> counts = wish.Count is { } count ? [count] : Enumerable.Range(1, mostParallel);
-        return [.. Conductors(Fitting(SizesOf(build, costs), largest), MaterialsOf(wish, build, costs), costs)
-            .SelectMany(conductor => Laid(conductor, counts, run.Terminals))
+        ConductorSize[] sizes = Fitting(SizesOf(stated, costs, stock), largest);
+        return [.. Conductors(sizes, MaterialsOf(wish, stated, costs), costs)
+            .SelectMany(conductor => Laid(conductor, Counts(conductor), run.Terminals))
             .OrderByDescending(choice => choice.OhmsPerMetreAt20)
             .ThenBy(choice => choice.Conductor.Material)
             .ThenBy(choice => choice.Count)];
+
+        IEnumerable<int> Counts(Conductor conductor)
+        {
+            if (wish.Count is { } count) return [count];
+            bool isSingle = stock is Stock.Paired && stated.Sizing.MaxParallel is null
+                && Array.Exists(sizes, size => size.IsLargerThan(conductor.Size));
+            return Enumerable.Range(1, isSingle ? 1 : MostParallel(stock, build));
+        }
     }
 
-    private static IEnumerable<ConductorSize> SizesOf(Build build, ConductorCosts costs) =>
-        build.Sizing.Sizes.Count > 0 ? build.Sizing.Sizes : costs.ArePriced ? costs.PricedSizes : Usual(build.Units);
+    private static IEnumerable<ConductorSize> SizesOf(Build build, ConductorCosts costs, Stock stock) =>
+        build.Sizing.Sizes.Count > 0 ? build.Sizing.Sizes
+        : costs.ArePriced ? costs.PricedSizes
+        : stock is Stock.Any ? Usual(build.Units)
+        : Stocked(build.Units);
 
     private static IEnumerable<Material> MaterialsOf(ConductorWish wish, Build build, ConductorCosts costs) =>
         wish.Material is { } stated ? [stated]

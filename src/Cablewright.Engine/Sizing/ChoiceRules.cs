@@ -18,10 +18,13 @@ internal sealed class ChoiceRules
 {
     private readonly HashSet<(ViolationKind Kind, RunEnd End)> accepted = [];
     private readonly bool[] returnBinds;
+    private readonly bool[] isStrapOpen;
 
     public ChoiceRules(SizingTask task)
     {
-        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(CandidateList.MostUnlessAsked);
+        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(Stock.Any);
+        isStrapOpen = [.. Enumerable.Range(0, task.Build.Batteries.Count).Select(battery =>
+            task.Model.Circuit.StrapOf(battery) is >= 0 and var run && task.Build.Runs[run].Given is null)];
         returnBinds = [.. task.Build.Stated.Amplifiers.Select(amplifier => CanReturn(task, candidates, amplifier.Id))];
     }
 
@@ -55,8 +58,12 @@ internal sealed class ChoiceRules
     public bool IsBroken(Violation violation) => Binds(violation) && !accepted.Contains(Key(violation));
 
     /// <summary>Whether a choice has to keep the rule that a violation is about.</summary>
-    public bool Binds(Violation violation) =>
-        violation.Kind is ViolationKind.ReturnBelowSupply ? returnBinds[violation.Index] : MustHold(violation);
+    public bool Binds(Violation violation) => violation.Kind switch
+    {
+        ViolationKind.ReturnBelowSupply => returnBinds[violation.Index],
+        ViolationKind.StrapBelowFuses => isStrapOpen[violation.Index],
+        _ => MustHold(violation),
+    };
 
     /// <summary>
     /// Whether a choice has to keep a rule wherever it can: what is chosen is never above what its fuse may be, although a given
@@ -67,6 +74,7 @@ internal sealed class ChoiceRules
         ViolationKind.DropOverLimit => false,
         ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor or ViolationKind.FuseMissingAtReduction
             or ViolationKind.FuseBelowLoad => true,
+        ViolationKind.FuseOpensOnNote => violation.Severity is not Severity.Info,
         _ => violation.Severity is Severity.Fail,
     };
 

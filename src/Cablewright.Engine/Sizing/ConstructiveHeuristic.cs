@@ -154,7 +154,8 @@ internal sealed class ConstructiveHeuristic
                 ConductorChoice[] stronger = [.. candidates[run].Where(choice => choice.OhmsPerMetreAt20 < now.OhmsPerMetreAt20
                     || task.Model.Ampacities.OfAll(run, choice) > ampacity)];
                 if (violation.Kind is not (
-                    ViolationKind.ReturnBelowSupply or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen))
+                    ViolationKind.ReturnBelowSupply or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen
+                    or ViolationKind.FuseOpensOnNote))
                 {
                     ConductorChoice[] bears =
                         [.. stronger.Where(choice =>
@@ -191,8 +192,9 @@ internal sealed class ConstructiveHeuristic
     {
         ViolationKind.OverAmpacity or ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor
             or ViolationKind.FuseMissingAtReduction or ViolationKind.ParallelUnprotected
-            or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen =>
+            or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen or ViolationKind.FuseOpensOnNote =>
             IsGiven(violation.Index) ? [] : [violation.Index],
+        ViolationKind.StrapBelowFuses => [task.Model.Circuit.StrapOf(violation.Index)],
         ViolationKind.ReturnBelowSupply =>
             task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
         _ => [],

@@ -7,9 +7,9 @@ namespace Cablewright.Engine.Sizing;
 /// <summary>What a choice is to keep the voltage drop to, one goal after another until one can be kept.</summary>
 /// <remarks>
 /// First the design target. Where no choice keeps it, a little more than what the strongest candidates lose, between the target
-/// and what is clean: so more power never gets less copper. Then the same with conductors in parallel, then the hard limit. A
-/// goal is for the conductors; what fuses, joints, body and straps take besides is known well enough from the strongest
-/// candidates.
+/// and what is clean: so more power never gets less copper. Then the same with two of the largest in parallel, then with all
+/// that is made, then the hard limit. A goal is for the conductors; what fuses, joints, body and straps take besides is known
+/// well enough from the strongest candidates.
 /// </remarks>
 internal sealed class DropGoals(SizingTask task)
 {
@@ -20,7 +20,7 @@ internal sealed class DropGoals(SizingTask task)
     private const double SurelyInParts = 0.5;
 
     private readonly CompleteBuild build = task.Build;
-    private readonly Dictionary<int, DesignEvaluation?> strongest = [];
+    private readonly Dictionary<Stock, DesignEvaluation?> strongest = [];
 
     /// <summary>The goals in the order in which they are tried.</summary>
     public IEnumerable<Goal> All
@@ -28,34 +28,44 @@ internal sealed class DropGoals(SizingTask task)
         get
         {
             DropLimits drop = build.Drop;
-            bool mayLieParallel = task.Open.Any(run => build.Runs[run].Wish.Count is null);
             bool isOwn = drop.HardVolts <= drop.TargetVolts;
-            yield return Of(drop.TargetVolts, 1);
-            yield return isOwn ? Of(drop.TargetVolts, 1, SurelyInParts) : NearLeast(1);
-            if (!mayLieParallel) yield break;
-            if (!isOwn) yield return NearLeast(CandidateList.MostUnlessAsked);
-            yield return Of(drop.HardVolts, CandidateList.MostUnlessAsked);
-            if (isOwn) yield return Of(drop.HardVolts, CandidateList.MostUnlessAsked, SurelyInParts);
+            foreach (Stock stock in Enum.GetValues<Stock>())
+            {
+                if (stock is Stock.Paired && !MayPair) continue;
+                yield return Of(drop.TargetVolts, stock);
+                yield return isOwn ? Of(drop.TargetVolts, stock, SurelyInParts) : NearLeast(stock);
+            }
+
+            foreach (Stock stock in Enum.GetValues<Stock>())
+            {
+                if (stock is Stock.Paired && !MayPair) continue;
+                yield return Of(drop.HardVolts, stock);
+                if (isOwn) yield return Of(drop.HardVolts, stock, SurelyInParts);
+            }
         }
     }
 
+    private bool MayPair => CandidateList.MostParallel(Stock.Paired, build) > 1
+        && task.Open.Any(run => build.Runs[run].Wish.Count is null);
+
     /// <summary>The goal of a drop over the conductors.</summary>
     /// <param name="volts">The drop.</param>
-    /// <param name="mostParallel">How many conductors may lie in parallel.</param>
+    /// <param name="stock">What it may be made of.</param>
     /// <param name="share">How much is allowed for the parts, of what they take in the strongest candidates.</param>
-    public Goal Of(double volts, int mostParallel, double share = 1)
+    public Goal Of(double volts, Stock stock, double share = 1)
     {
-        Goal goal = Goal.Of(volts, mostParallel, task.Model);
-        return Strongest(mostParallel) is { } known
+        Goal goal = Goal.Of(volts, stock, task.Model);
+        return Strongest(stock) is { } known
             ? goal with { Volts = [.. goal.Volts.Select((each, amplifier) => each + share * InParts(amplifier, known))] }
             : goal;
     }
 
     /// <summary>A little more than the least that can be lost at all.</summary>
     /// <param name="least">The strongest candidates, worked out.</param>
-    public Goal Unavoidable(DesignEvaluation least)
+    /// <param name="stock">What they are made of.</param>
+    public Goal Unavoidable(DesignEvaluation least, Stock stock)
     {
-        Goal hard = Of(build.Drop.HardVolts, CandidateList.MostUnlessAsked);
+        Goal hard = Of(build.Drop.HardVolts, stock);
         return hard with
         {
             Volts = [.. hard.Volts.Select((volts, amplifier) => Math.Max(volts, Lost(amplifier, least) + Margin))],
@@ -64,12 +74,12 @@ internal sealed class DropGoals(SizingTask task)
     }
 
     /// <summary>Every open run as strong as it can be; <c>null</c> where the voltage collapses even so.</summary>
-    public DesignEvaluation? Strongest(int mostParallel)
+    public DesignEvaluation? Strongest(Stock stock)
     {
-        if (!strongest.TryGetValue(mostParallel, out DesignEvaluation? known))
+        if (!strongest.TryGetValue(stock, out DesignEvaluation? known))
         {
-            known = task.Evaluate([.. task.Candidates(mostParallel).Select(choices => choices[^1])]);
-            strongest.Add(mostParallel, known);
+            known = task.Evaluate([.. task.Candidates(stock).Select(choices => choices[^1])]);
+            strongest.Add(stock, known);
         }
 
         return known;
@@ -77,10 +87,10 @@ internal sealed class DropGoals(SizingTask task)
 
     private double Margin => build.Ruleset.Drop.UnavoidableMargin.Value * build.ChargingVolts;
 
-    private Goal NearLeast(int mostParallel)
+    private Goal NearLeast(Stock stock)
     {
-        Goal target = Of(build.Drop.TargetVolts, mostParallel), clean = Of(build.Drop.CleanVolts, mostParallel);
-        if (Strongest(mostParallel) is not { } least) return clean;
+        Goal target = Of(build.Drop.TargetVolts, stock), clean = Of(build.Drop.CleanVolts, stock);
+        if (Strongest(stock) is not { } least) return clean;
         return target with
         {
             Volts = [.. target.Volts.Select((volts, amplifier) => Math.Clamp(

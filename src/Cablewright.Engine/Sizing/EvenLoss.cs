@@ -11,7 +11,7 @@ namespace Cablewright.Engine.Sizing;
 /// For one load over runs in series, equal volts per metre are the least metal for a given loss where the candidates lie close.
 /// The volts per metre are found by halving; with less of them every run is at least as strong.
 /// </remarks>
-internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[] candidates)
+internal sealed class EvenLoss(SizingTask task, bool isUsual, IReadOnlyList<ConductorChoice>[] candidates)
 {
     private const int Halvings = 12;
 
@@ -33,6 +33,11 @@ internal sealed class EvenLoss(SizingTask task, IReadOnlyList<ConductorChoice>[]
     {
         ConductorChoice[] conductors = [.. strong.Design.Conductors];
         foreach (int run in task.Open) conductors[run] = Lightest(run, voltsPerMetre, strong);
+        for (int run = 0; isUsual && run < conductors.Length; run++)
+        {
+            if (task.SupplyOf[run] is >= 0 and var supply) conductors[run] = conductors[supply];
+        }
+
         return conductors;
     }
 

@@ -35,10 +35,10 @@ internal sealed class GoalSearch
     {
         this.task = task;
         this.goal = goal;
-        Candidates = task.Candidates(goal.MostParallel);
+        Candidates = task.Candidates(goal.Stock);
         rules = new ChoiceRules(task);
         trials = new Trials(task, goal, rules, double.PositiveInfinity);
-        returns = ReturnRule.Of(task, rules, Candidates);
+        returns = ReturnRule.Of(task, goal, rules, Candidates);
     }
 
     /// <summary>Prepares a search among some candidates, for something that weighs less than what another search found.</summary>
@@ -50,7 +50,7 @@ internal sealed class GoalSearch
         rules = other.rules;
         rulesAreSettled = true;
         trials = new Trials(task, goal, rules, lighterThan);
-        returns = ReturnRule.Of(task, rules, Candidates);
+        returns = ReturnRule.Of(task, goal, rules, Candidates);
     }
 
     /// <summary>What is chosen from.</summary>
@@ -88,7 +88,7 @@ internal sealed class GoalSearch
         }
 
         if (Best is null && !rulesAreSettled && trials.Try([.. Candidates.Select(choices => choices[^1])]).IsKept)
-            new EvenLoss(task, Candidates).Run(trials);
+            new EvenLoss(task, goal.IsUsual, Candidates).Run(trials);
         if (Best is not null) new LocalSearch(task, goal, Candidates).Run(trials);
         return relaxation.Tighten(trials.Below) ? Search(relaxation) : Proven();
     }
@@ -112,6 +112,7 @@ internal sealed class GoalSearch
 
             for (int option = 0; option < branch.Relaxation.Options[run].Length; option++)
             {
+                if (task.IsOutOfWork) return this;
                 Relaxation next = branch.Relaxation.With(run, option);
                 if (branch.Relaxation.IsAside(run) || next.Tighten(trials.Below))
                     Enqueue(next, Math.Max(branch.Bound, next.Bound));
@@ -160,8 +161,8 @@ internal sealed class GoalSearch
     /// </summary>
     private bool AcceptUnavoidable(DesignEvaluation? atHand)
     {
-        if (task.BrokenByStrongest(goal.MostParallel) is not { } here) return false;
-        if (task.BrokenByStrongest(CandidateList.MostUnlessAsked) is not { } parallel) return false;
+        if (task.BrokenByStrongest(goal.Stock) is not { } here) return false;
+        if (task.BrokenByStrongest(Stock.Any) is not { } parallel) return false;
         return atHand is null
             ? rules.Accept(here, parallel)
             : rules.Accept(here, parallel, [.. atHand.Violations, .. FaultRuleBook.Report(task.Model, atHand).Violations]);

@@ -14,6 +14,7 @@ namespace Cablewright.Engine.Sizing;
 internal sealed class HeuristicNumbers
 {
     private readonly SizingTask task;
+    private readonly Goal goal;
     private readonly ChoiceRules rules;
     private readonly Design design;
     private readonly OperatingEnvelope envelope;
@@ -33,13 +34,15 @@ internal sealed class HeuristicNumbers
     {
         this.hasFuses = hasFuses;
         this.task = task;
+        this.goal = goal;
         this.rules = rules;
         this.design = design;
         this.envelope = envelope;
         fuses = new FuseBounds(task.Model, goal.MostParallel, rules);
         full = [.. envelope.PeakAmps.Select((amps, run) => Math.Max(amps, envelope.ThermalAmps[run]))];
         fuses.Take(
-            [.. full.Select((amps, run) => new RunAmps(0, envelope.ThermalAmps[run], amps, amps, amps, 0))],
+            [.. full.Select((amps, run) =>
+                new RunAmps(0, envelope.ThermalAmps[run], amps, amps, amps, 0, envelope.PeakAmps[run]))],
             [.. design.Conductors.Select((choice, run) => task.Model.Ampacities.Of(run, choice.Conductor).LimitAmps)],
             design.Conductors);
     }
@@ -48,8 +51,11 @@ internal sealed class HeuristicNumbers
     public bool CanBear(int run, ConductorChoice choice)
     {
         double ampacity = task.Model.Ampacities.OfAll(run, choice);
+        double carried = goal.IsUsual && task.IsFullOutputOn(run)
+            ? Math.Max(envelope.ThermalAmps[run], envelope.PeakAmps[run])
+            : envelope.ThermalAmps[run];
         return ampacity <= 0
-            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(envelope.ThermalAmps[run], ampacity))
+            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(carried, ampacity))
                 && (rules.AcceptsFuseOf(run) || fuses.CanProtect(run, choice, envelope.ThermalAmps[run])));
     }
 

@@ -28,7 +28,8 @@ internal readonly record struct LoadAmps(
         Math.Max(Least, LeastThermal),
         Math.Max(MostRunning, MostLowestThermal),
         Math.Max(Running, LowestThermal),
-        Math.Max(MostThermal, MostLowestThermal));
+        Math.Max(MostThermal, MostLowestThermal),
+        Running);
 
     /// <summary>What holds of both.</summary>
     public LoadAmps Or(LoadAmps other) => this with

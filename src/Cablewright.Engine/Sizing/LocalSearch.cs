@@ -20,7 +20,8 @@ internal sealed class LocalSearch(SizingTask task, Goal goal, IReadOnlyList<Cond
         for (Trial? before = null; trials.Best != before;)
         {
             before = trials.Best;
-            var steps = task.Open.Select(run => (Run: run, Step: Lighter(run, before!.Evaluation.Design.Conductors[run])))
+            var steps = task.Open.Where(run => !goal.IsUsual || task.SupplyOf[run] < 0)
+                .Select(run => (Run: run, Step: Lighter(run, before!.Evaluation.Design.Conductors[run])))
                 .Where(each => each.Step is not null)
                 .OrderByDescending(each => Saving(each.Run, before!.Evaluation.Design.Conductors[each.Run], each.Step!.Value))
                 .ThenBy(each => each.Run);
@@ -28,11 +29,18 @@ internal sealed class LocalSearch(SizingTask task, Goal goal, IReadOnlyList<Cond
             {
                 if (task.IsOutOfWork) return;
                 if (!IsPromising(run, trials.Best!.Evaluation, step!.Value)) continue;
-                ConductorChoice[] conductors = [.. trials.Best.Evaluation.Design.Conductors];
-                conductors[run] = step.Value;
-                trials.TryLighter(conductors);
+                trials.TryLighter(With(trials.Best.Evaluation.Design.Conductors, run, step.Value));
             }
         }
+    }
+
+    /// <summary>A choice with another conductor in a run, and in the ground that is to be the same cable.</summary>
+    private ConductorChoice[] With(IReadOnlyList<ConductorChoice> all, int run, ConductorChoice then)
+    {
+        ConductorChoice[] conductors = [.. all];
+        conductors[run] = then;
+        if (goal.IsUsual && Array.IndexOf(task.SupplyOf, run) is >= 0 and var ground) conductors[ground] = then;
+        return conductors;
     }
 
     private double Saving(int run, ConductorChoice now, ConductorChoice then) =>

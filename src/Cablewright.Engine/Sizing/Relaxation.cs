@@ -62,7 +62,7 @@ internal sealed class Relaxation
         loads = new LoadLowerBounds(task.Model, goal);
         var ceilings = new CurrentUpperBounds(task.Model, task.Paths, loads, goal, rules);
         var fuses = new FuseBounds(task.Model, goal.MostParallel, rules);
-        LowerBounds = new RunLowerBounds(task, fuses, rules);
+        LowerBounds = new RunLowerBounds(task, goal, fuses, rules);
         Returns = returns;
         Amps = [.. Enumerable.Range(0, goal.Volts.Length).Select(load => new LoadAmps(
             loads.ThermalShare(load),

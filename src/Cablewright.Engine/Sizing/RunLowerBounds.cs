@@ -12,8 +12,9 @@ namespace Cablewright.Engine.Sizing;
 /// <param name="Most">The most full current while fuses are chosen.</param>
 /// <param name="Full">The least full current.</param>
 /// <param name="Hottest">The most root-mean-square current while fuses are chosen.</param>
+/// <param name="Peak">The least full current, engine running.</param>
 internal readonly record struct RunAmps(double Warming, double Continuous, double Least, double Most, double Full,
-    double Hottest);
+    double Hottest, double Peak);
 
 /// <summary>
 /// The least and the most that each run carries and what follows: which conductors cannot carry it, and the least and the most
@@ -23,7 +24,7 @@ internal readonly record struct RunAmps(double Warming, double Continuous, doubl
 /// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both
 /// are floors, and at a ceiling ceilings.
 /// </remarks>
-internal sealed class RunLowerBounds(SizingTask task, FuseBounds fuses, ChoiceRules rules)
+internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuses, ChoiceRules rules)
 {
     private readonly CompleteBuild build = task.Build;
 
@@ -41,14 +42,15 @@ internal sealed class RunLowerBounds(SizingTask task, FuseBounds fuses, ChoiceRu
     {
         RunningAmps = [.. task.Paths.LoadsOn.Select(on => Sum(on, load => loads[load].Running))];
         Amps = [.. task.Paths.LoadsOn.Select(on => on.Count == 0
-            ? new RunAmps(0, 0, 0, double.PositiveInfinity, 0, double.PositiveInfinity)
+            ? new RunAmps(0, 0, 0, double.PositiveInfinity, 0, double.PositiveInfinity, 0)
             : new RunAmps(
                 Sum(on, load => loads[load].Warming),
                 Math.Max(Sum(on, load => loads[load].Warming), Sum(on, load => loads[load].LowestThermal)),
                 Math.Max(Sum(on, load => loads[load].Least), Sum(on, load => loads[load].LeastThermal)),
                 Math.Max(Sum(on, load => loads[load].MostRunning), Sum(on, load => loads[load].MostLowestThermal)),
                 Math.Max(Sum(on, load => loads[load].Running), Sum(on, load => loads[load].LowestThermal)),
-                Math.Max(Sum(on, load => loads[load].MostThermal), Sum(on, load => loads[load].MostLowestThermal))))];
+                Math.Max(Sum(on, load => loads[load].MostThermal), Sum(on, load => loads[load].MostLowestThermal)),
+                Sum(on, load => loads[load].Running)))];
         fuses.Take(Amps, WeakestAmps);
     }
 
@@ -56,8 +58,9 @@ internal sealed class RunLowerBounds(SizingTask task, FuseBounds fuses, ChoiceRu
     public bool CanBear(int run, ConductorChoice choice, RunAmps amps)
     {
         double ampacity = task.Model.Ampacities.OfAll(run, choice);
+        double carried = goal.IsUsual && task.IsFullOutputOn(run) ? Math.Max(amps.Continuous, amps.Peak) : amps.Continuous;
         return ampacity <= 0
-            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(amps.Continuous, ampacity))
+            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(carried, ampacity))
                 && (rules.AcceptsFuseOf(run) || fuses.CanProtect(run, choice, amps.Continuous)));
     }
 

@@ -19,6 +19,9 @@ internal sealed record SizedBuild(DesignEvaluation Evaluation, FaultReport Fault
     /// <summary>Whether it is proven that nothing better reaches the goal that was reached.</summary>
     public bool IsOptimal { get; init; }
 
+    /// <summary>Whether it is of conductors that the trade does not keep, since nothing that it keeps serves.</summary>
+    public bool IsBeyondStock { get; init; }
+
     /// <summary>
     /// The most by which the best choice can weigh less, as a share of this one; <c>null</c> where nothing is known.
     /// </summary>

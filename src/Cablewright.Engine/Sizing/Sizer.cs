@@ -71,6 +71,7 @@ internal sealed class Sizer
     {
         foreach (Goal goal in goals.All)
         {
+            if (build.Meter.IsUsedUp) break;
             if (Reached(goal) is { } sized) return sized;
         }
 
@@ -94,6 +95,7 @@ internal sealed class Sizer
         proven &= isProven;
         return new SizedBuild(best.Evaluation, best.Faults, proven)
         {
+            IsBeyondStock = goal.Stock is Stock.Any && !IsStocked(best.Evaluation.Design.Conductors),
             IsOptimal = proven && boundsHold,
             Gap = !boundsHold ? null : proven ? 0 : Math.Max(0, 1 - bound / best.Weight),
             Cost = CostOf(best.Evaluation),
@@ -106,13 +108,25 @@ internal sealed class Sizer
     /// </summary>
     private SizedBuild ComeNear()
     {
-        if (goals.Strongest(CandidateList.MostUnlessAsked) is { } strongest)
-            return Reached(goals.Unavoidable(strongest)) ?? Unproven(strongest);
-        Goal hard = goals.Of(build.Drop.HardVolts, CandidateList.MostUnlessAsked);
-        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(hard.MostParallel);
+        foreach (Stock stock in Enum.GetValues<Stock>())
+        {
+            if (build.Meter.IsUsedUp) break;
+            if (goals.Strongest(stock) is { } least && Reached(goals.Unavoidable(least, stock)) is { } near) return near;
+        }
+
+        if (goals.Strongest(Stock.Any) is { } strongest) return Unproven(strongest);
+        Goal hard = goals.Of(build.Drop.HardVolts, Stock.Single);
+        IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(hard.Stock);
         var rules = new ChoiceRules(task);
-        var draft = new ConstructiveHeuristic(task, hard, rules, candidates, ReturnRule.Of(task, rules, candidates));
+        var draft = new ConstructiveHeuristic(task, hard, rules, candidates, ReturnRule.Of(task, hard, rules, candidates));
         return Unproven(task.Evaluator.Evaluate(SizingTask.WithoutFuses(draft.Ampacity())));
+    }
+
+    /// <summary>Whether a choice from everything is one from what the trade keeps.</summary>
+    private bool IsStocked(ConductorChoice[] chosen)
+    {
+        IReadOnlyList<ConductorChoice>[] stocked = task.Candidates(Stock.Paired);
+        return Array.TrueForAll(task.Open, run => stocked[run].Contains(chosen[run]));
     }
 
     private SizedBuild Sketched(Trial sketch) =>

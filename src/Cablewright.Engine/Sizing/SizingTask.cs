@@ -18,7 +18,7 @@ internal sealed class SizingTask
     private const double PieceWeight = 2e-6;
 
     private readonly Prefer prefer;
-    private readonly Dictionary<int, IReadOnlyList<Violation>?> broken = [];
+    private readonly Dictionary<Stock, IReadOnlyList<Violation>?> broken = [];
     private double workLimit = double.PositiveInfinity;
 
     public SizingTask(Evaluator evaluator)
@@ -27,6 +27,7 @@ internal sealed class SizingTask
         CompleteBuild build = Build;
         Costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         prefer = build.Stated.Sizing.Prefer;
+        SupplyOf = GroundRule.SuppliesOf(Model);
         Open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
         Paths = new Bridges(Model.Circuit, build.Draws.Count);
         Ways = ShortestWays.Of(Model.Circuit, build.Draws.Count);
@@ -59,6 +60,9 @@ internal sealed class SizingTask
     /// <summary>The runs whose conductor is to be chosen.</summary>
     public int[] Open { get; }
 
+    /// <summary>For each run the supply whose conductor it has as the ground of the same amplifier, or -1.</summary>
+    public int[] SupplyOf { get; }
+
     /// <summary>Whether as much work was done as is allowed at present.</summary>
     public bool IsOutOfWork => Build.Meter.Used > workLimit || Build.Meter.IsUsedUp;
 
@@ -74,10 +78,21 @@ internal sealed class SizingTask
     }
 
     /// <summary>The candidates of each run: the given conductor, or those to choose from, the weakest first.</summary>
-    public IReadOnlyList<ConductorChoice>[] Candidates(int mostParallel) =>
-        [.. Build.Runs.Select((run, index) => run.Given is { } given
-            ? [new ConductorChoice(given, run.GivenCount ?? 1)]
-            : ForStrap(index, CandidateList.For(run, Build.Stated, Costs, mostParallel)))];
+    public IReadOnlyList<ConductorChoice>[] Candidates(Stock stock) =>
+        [.. Enumerable.Range(0, Build.Runs.Count).Select(run => CandidatesOf(run, stock))];
+
+    private IReadOnlyList<ConductorChoice> CandidatesOf(int run, Stock stock)
+    {
+        CompleteRun described = Build.Runs[run];
+        if (described.Given is { } given) return [new ConductorChoice(given, described.GivenCount ?? 1)];
+        if (stock is not Stock.Any && SupplyOf[run] is >= 0 and var supply)
+        {
+            if (Build.Runs[supply].Given is not null) return CandidatesOf(supply, stock);
+            described = described with { Wish = Build.Runs[supply].Wish };
+        }
+
+        return ForStrap(run, CandidateList.For(described, Build, Costs, stock));
+    }
 
     /// <summary>Of a strap's candidates those that are large enough for one, where there are any.</summary>
     private IReadOnlyList<ConductorChoice> ForStrap(int run, IReadOnlyList<ConductorChoice> all)
@@ -108,18 +123,21 @@ internal sealed class SizingTask
     /// <summary>
     /// The rules broken where every open run is as strong as it can be; <c>null</c> where the voltage collapses even so.
     /// </summary>
-    public IReadOnlyList<Violation>? BrokenByStrongest(int mostParallel)
+    public IReadOnlyList<Violation>? BrokenByStrongest(Stock stock)
     {
-        if (!broken.TryGetValue(mostParallel, out IReadOnlyList<Violation>? known))
+        if (!broken.TryGetValue(stock, out IReadOnlyList<Violation>? known))
         {
-            known = Evaluate([.. Candidates(mostParallel).Select(choices => choices[^1])]) is { } evaluation
+            known = Evaluate([.. Candidates(stock).Select(choices => choices[^1])]) is { } evaluation
                 ? [.. evaluation.Violations, .. FaultRuleBook.Report(Model, evaluation).Violations]
                 : null;
-            broken.Add(mostParallel, known);
+            broken.Add(stock, known);
         }
 
         return known;
     }
+
+    /// <summary>Whether a run carries the full output of amplifiers over a fuse of its own size.</summary>
+    public bool IsFullOutputOn(int run) => Build.Runs[run] is { Side: Side.Supply, Isolator: null };
 
     private Func<Amplifier, bool> IsAt(int run) =>
         amplifier => Build.Runs[run].From == amplifier.Id || Build.Runs[run].To == amplifier.Id;

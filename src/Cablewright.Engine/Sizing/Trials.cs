@@ -1,7 +1,9 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Evaluation;
+using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.ShortCircuits;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -27,8 +29,13 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
     /// <summary>Works a choice out in full and takes it where it is better.</summary>
     public Tried Try(ConductorChoice[] conductors)
     {
+        if (goal.IsUsual && !GroundRule.IsKeptBy(conductors, task.SupplyOf)) return new Tried(null, [], false);
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
-        List<Violation> broken = [.. evaluation.Violations.Where(rules.IsBroken)];
+        List<Violation> broken =
+            [
+                .. evaluation.Violations.Where(rules.IsBroken),
+                .. task.Open.Select(run => Overfull(run, evaluation)).OfType<Violation>(),
+            ];
         if (broken.Count > 0 || !IsKept(evaluation)) return new Tried(evaluation, broken,
             false);
         FaultReport faults = FaultRuleBook.Report(task.Model, evaluation);
@@ -42,6 +49,17 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
         }
 
         return new Tried(evaluation, broken, true);
+    }
+
+    /// <summary>A run that carries what is drawn continuously, and not full output.</summary>
+    private Violation? Overfull(int run, DesignEvaluation evaluation)
+    {
+        if (!goal.IsUsual || !task.IsFullOutputOn(run) || rules.AcceptsHeatOf(run)) return null;
+        double full = evaluation.Envelope.PeakAmps[run];
+        double ampacity = task.Model.Ampacities.OfAll(run, evaluation.Design.Conductors[run]);
+        return Significant.Exceeds(full, ampacity)
+            ? new Violation(ViolationKind.OverAmpacity, Severity.Caution, run, Measured: full, Limit: ampacity)
+            : null;
     }
 
     /// <summary>

@@ -46,7 +46,7 @@ internal sealed class Alternatives
         (ConductorSize size, Material metal) = (now.Conductor.Size, now.Conductor.Material);
         SizingWishes wishes = present.Build.Stated.Sizing;
         ConductorSize[] sizes =
-            [.. (wishes.Sizes.Count > 0 ? wishes.Sizes : CandidateList.Usual(present.Build.Stated.Units))
+            [.. (wishes.Sizes.Count > 0 ? wishes.Sizes : CandidateList.Offered(present.Build.Stated.Units))
                 .OrderBy(each => each.MetalAreaMm2)];
         if (sizes.LastOrDefault(each => size.IsLargerThan(each)) is { } smaller)
             yield return now with { Conductor = Conductor.Of(smaller, metal) };

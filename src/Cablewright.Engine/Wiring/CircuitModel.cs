@@ -12,8 +12,8 @@ namespace Cablewright.Engine.Wiring;
 /// The charging battery's terminals are held. Another battery that shares its supply gives nothing or recharges, by case; one
 /// that feeds a supply of its own is a source in every case.</para>
 /// <para>A charger between batteries cuts its run at the end: the run feeds what the charger draws at its rating, and behind it
-/// the battery feeds a supply of its own. In a short circuit it counts as closed. An alternator at a place of its own puts its
-/// rated current in there.</para>
+/// the battery feeds a supply of its own. In a short circuit it counts as closed. An alternator at a place of its own puts in
+/// there what it gives hot, for no alternator gives its rated current for long.</para>
 /// </remarks>
 internal sealed class CircuitModel
 {
@@ -64,7 +64,7 @@ internal sealed class CircuitModel
             [
                 .. ChargerRuns.Select(run => new LoadDraw(LoadKind.ConstantPower, build.Runs[run].Isolator!.InputWatts)),
                 .. Enumerable.Repeat(
-                    new LoadDraw(LoadKind.ConstantCurrent, -(build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0)),
+                    new LoadDraw(LoadKind.ConstantCurrent, -(build.Supply.HotAmps ?? 0)),
                     loads.Length - build.Draws.Count - ChargerRuns.Count),
             ];
         PartsRunning = Parts(isEngineOff: false);
@@ -137,9 +137,12 @@ internal sealed class CircuitModel
     /// <summary>The resistances behind the runs': straps, body and chargers.</summary>
     public IReadOnlyList<double> FixedOhms => fixedOhms;
 
-    /// <summary>The same in a short circuit.</summary>
+    /// <summary>The same in a short circuit: the body at its most, chargers closed.</summary>
     public IReadOnlyList<double> FixedOhmsInFault =>
-        [.. fixedOhms.SkipLast(ChargerRuns.Count), .. ChargerRuns.Select(_ => ClosedOhms)];
+        [
+            .. fixedOhms.Take(build.Body.AssumedStraps.Count), .. build.Body.Feet.Select(_ => build.MostBodyOhms),
+            .. ChargerRuns.Select(_ => ClosedOhms),
+        ];
 
     /// <summary>The cases that can differ for this build.</summary>
     public IReadOnlyList<OperatingCase> Cases { get; }
@@ -209,6 +212,10 @@ internal sealed class CircuitModel
     public bool IsStrap(int run) => build.Runs[run] is { Side: Side.Return } each
         && ((each.From == PlaceNames.Body && build.Names[each.To].Kind is PlaceKind.Battery)
             || (each.To == PlaceNames.Body && build.Names[each.From].Kind is PlaceKind.Battery));
+
+    /// <summary>The stated strap of a battery, or -1.</summary>
+    public int StrapOf(int battery) => Enumerable.Range(0, build.Runs.Count).FirstOrDefault(
+        run => IsStrap(run) && build.Body.FootOfRun[run] == battery, -1);
 
     /// <summary>Whether the alternator's supply does not reach a battery but through a charger.</summary>
     public bool IsParted(int battery) => !PartsRunning.IsCharged(Batteries[battery].Positive);

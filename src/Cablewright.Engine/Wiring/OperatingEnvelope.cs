@@ -53,6 +53,7 @@ internal sealed class OperatingEnvelope
                 ThermalLoadAmps[i] = Math.Max(ThermalLoadAmps[i], point.ThermalLoadAmps[i]);
         }
 
+        StrapAmps = [.. points[0].StrapAmps.Select((_, strap) => lasting.Max(point => point.StrapAmps[strap]))];
         BodyVolts = running.Max(point => point.BodyVolts);
         LowestVolts = Math.Max(0, points.Min(point => point.LoadVolts.Min()));
     }
@@ -86,6 +87,9 @@ internal sealed class OperatingEnvelope
 
     /// <summary>Largest root-mean-square current of each amplifier.</summary>
     public double[] ThermalLoadAmps { get; }
+
+    /// <summary>Largest root-mean-square current of each assumed strap.</summary>
+    public double[] StrapAmps { get; }
 
     /// <summary>Largest voltage over the body and the charging battery's strap, engine running.</summary>
     public double BodyVolts { get; }

@@ -11,6 +11,7 @@ namespace Cablewright.Engine.Wiring;
 /// <param name="ThermalLoadAmps">Root-mean-square current of each amplifier.</param>
 /// <param name="BodyVolts">Voltage between the body and the charging battery's negative terminal at full output; 0 where nothing
 /// returns over the body.</param>
+/// <param name="StrapAmps">Root-mean-square current of each assumed strap.</param>
 internal sealed record OperatingPoint(
     OperatingCase Case,
     double[] PeakAmps,
@@ -20,4 +21,5 @@ internal sealed record OperatingPoint(
     double[] LoadVolts,
     double[] LoadAmps,
     double[] ThermalLoadAmps,
-    double BodyVolts);
+    double BodyVolts,
+    double[] StrapAmps);

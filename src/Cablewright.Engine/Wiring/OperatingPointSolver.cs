@@ -172,7 +172,9 @@ internal sealed class OperatingPointSolver
         return new OperatingPoint(
             operatingCase, peak, rms, InHottestPart(celsius), branchOhms[..runs], loadVolts[amplifiers], loadAmps[amplifiers],
             [.. loadAmps[amplifiers].Select((amps, load) => amps * ThermalShare(load))],
-            bodyVolts);
+            bodyVolts,
+            [.. build.Body.AssumedStraps.Select((_, strap) =>
+                Math.Abs(circuit.Solver.BranchAmps(runs + strap, branchOhms[runs + strap])))]);
     }
 
     /// <summary>A conductor is warmer than its air by nearly the same all along.</summary>

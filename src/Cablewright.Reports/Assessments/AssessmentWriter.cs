@@ -30,6 +30,7 @@ internal sealed class AssessmentWriter(Variant variant)
     public Assessment Write(IReadOnlyList<FollowUp> questions)
     {
         List<Violation> violations = [.. variant.Violations];
+        if (BeyondStock.Rule.Check(sized) is { } rare) violations.Add(rare);
         if (BudgetReached.Rule.Check(sized) is { } unfinished) violations.Add(unfinished);
         IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(violations);
         Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));

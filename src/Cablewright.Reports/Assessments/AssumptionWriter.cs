@@ -74,6 +74,7 @@ internal sealed class AssumptionWriter(UnitSystem units)
         Params values = new() { [name] = figure.Value };
         if (figure.Kind is AssumptionKind.ChargingVoltage) values["nominalVolts"] = UsualVolts;
         if (figure.Kind is AssumptionKind.ResistanceFromCapacity) values["ampHours"] = figure.AmpHours;
+        if (figure.Most is { } most) values["mostOhms"] = most.Value;
         if (figure.Kind is AssumptionKind.LayFactor) values["layFactor"] = figure.Around;
         return (name, values);
     }

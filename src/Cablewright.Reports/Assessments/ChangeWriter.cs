@@ -15,6 +15,16 @@ internal sealed class ChangeWriter(Variant present)
 {
     private const int MostOfAKind = 3;
 
+    /// <summary>Whoever has to change more parts than this had better begin anew.</summary>
+    private const int MostOfADesign = 2;
+
+    /// <summary>What a shop would try first: the fuse, its place, the cable, the way; the load last, and as advice.</summary>
+    private static readonly ChangeKind[] ShopOrder =
+    [
+        ChangeKind.Fuse, ChangeKind.FuseDistance, ChangeKind.Isolator, ChangeKind.Battery, ChangeKind.Conductor, ChangeKind.Material,
+        ChangeKind.Choice, ChangeKind.Combination, ChangeKind.Insulation, ChangeKind.Length, ChangeKind.Parallel, ChangeKind.Power,
+    ];
+
     private readonly StepWording steps = new(present.Build.Stated.Units);
 
     /// <summary>Adds to the answer to a failing build what would make it feasible.</summary>
@@ -23,14 +33,14 @@ internal sealed class ChangeWriter(Variant present)
         Feasibility feasibility = Write(found);
         string smallest = feasibility.Changes.Count == 0
             ? ""
-            : $" The smallest change that cures it: {feasibility.Changes[0].Message}";
+            : $" What cures it: {feasibility.Changes[0].Message}";
         return answer with { Feasibility = feasibility, Summary = answer.Summary + smallest };
     }
 
     private Feasibility Write(FoundChanges found)
     {
-        Change[] changes = [.. SmallestFirst(
-            SmallestFirst(found.Curing).GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind)))
+        Change[] changes = [.. BestFirst(
+            BestFirst(found.Curing).GroupBy(each => each.Change.Kind).SelectMany(kind => kind.Take(MostOfAKind)))
             .Select(each => ResultOf(each.Change, each.After))];
         (Change Change, int Fails)? best = changes.Length == 0 && found.Nearest is { } known && known.Change.Edits.Count > 0
             ? (ResultOf(known.Change, known.After), CodesOf(known.After, Severity.Fail).Count())
@@ -46,14 +56,18 @@ internal sealed class ChangeWriter(Variant present)
         };
     }
 
-    private static IOrderedEnumerable<(Engine.Changes.Change Change, Variant After)> SmallestFirst(
+    /// <summary>Those that leave nothing to settle first, in the order of a shop.</summary>
+    private static IOrderedEnumerable<(Engine.Changes.Change Change, Variant After)> BestFirst(
         IEnumerable<(Engine.Changes.Change Change, Variant After)> found) => found
-        .OrderBy(each => each.Change.Parts).ThenBy(each => Significant.Round(each.Change.Share)).ThenBy(each => each.Change.Kind);
+        .OrderBy(each => each.After.Verdict)
+        .ThenBy(each => Array.IndexOf(ShopOrder, each.Change.Kind))
+        .ThenBy(each => each.Change.Parts)
+        .ThenBy(each => Significant.Round(each.Change.Share));
 
     private static string Summary(int broken, Change[] changes, (Change Change, int Fails)? best, bool isComplete)
     {
         string cannot = $"As it is stated, {Rules(broken)} cannot be kept; the findings say by how much.";
-        if (changes.Length > 0) return $"{cannot} The smallest change after which no rule fails: {changes[0].Message}";
+        if (changes.Length > 0) return $"{cannot} The first to try: {changes[0].Message}";
         string none = isComplete
             ? "No change was found after which no rule fails"
             : "The work budget ended before a change was found";
@@ -65,7 +79,7 @@ internal sealed class ChangeWriter(Variant present)
 
     private Change ResultOf(Engine.Changes.Change change, Variant after)
     {
-        Message message = steps.Of(change.Steps);
+        Message message = steps.Of(change.Steps, isNewDesign: change.Parts > MostOfADesign);
         return new Change
         {
             Kind = change.Kind,

@@ -74,7 +74,7 @@ public static class ComparisonWriter
 
     private static string Words(ConductorResult conductor) =>
         (conductor.Count > 1 ? $"{Phrase.Number(conductor.Count)} x " : "")
-            + $"{conductor.Size} {conductor.Material.Word()}";
+            + $"{conductor.Size} {conductor.Material.InText()}";
 
     private static string? Words(FuseResult? fuse) =>
         fuse is null ? null : $"{Phrase.Amps(fuse.RatingAmps)} {fuse.Family.Word()}";

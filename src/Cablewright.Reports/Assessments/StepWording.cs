@@ -11,13 +11,15 @@ internal sealed class StepWording(UnitSystem units)
     private readonly Speech speech = new(units);
 
     /// <summary>The steps of a change in one sentence.</summary>
-    public Message Of(IReadOnlyList<Step> steps)
+    /// <param name="steps">The steps.</param>
+    /// <param name="isNewDesign">Whether they are so many that they are a design of their own.</param>
+    public Message Of(IReadOnlyList<Step> steps, bool isNewDesign)
     {
         Message[] each = [.. steps.Select(Of)];
         string clauses = string.Join(speech.Text("change.and", []), each.Select(step => step.Text));
-        Params clause = new() { ["steps"] = char.ToUpperInvariant(clauses[0]) + clauses[1..] };
+        Params clause = new() { ["steps"] = isNewDesign ? clauses : char.ToUpperInvariant(clauses[0]) + clauses[1..] };
         return new Message(
-            speech.Text("change.sentence", clause),
+            speech.Text(isNewDesign ? "change.new-design" : "change.sentence", clause),
             each is [var only] ? only.Params : new Params { ["steps"] = Param.Of(each.Select(step => step.Params)) });
     }
 
@@ -38,8 +40,8 @@ internal sealed class StepWording(UnitSystem units)
         Step.UseMaterial use => speech.Say("change.use-material", new Params
         {
             ["run"] = use.Run,
-            ["material"] = use.Material.Word(),
-            ["nowMaterial"] = use.Now.Word(),
+            ["material"] = use.Material.InText(),
+            ["nowMaterial"] = use.Now.InText(),
         }),
         Step.UseCopperEverywhere => speech.Say("change.use-copper-everywhere", []),
         Step.LayInParallel lay => speech.Say("change.lay-in-parallel", new Params

@@ -1,69 +1,81 @@
 using Cablewright.Contract.Assessments;
-using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
-using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Findings;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Assessments;
 
-/// <summary>Two or three plain sentences that can be read out.</summary>
-internal static class Summary
+/// <summary>A few plain sentences that can be read out: what to buy, what it does, what to mind.</summary>
+internal sealed class Summary
 {
-    public static string Of(Variant variant, Verdict verdict, IReadOnlyList<Finding> findings) =>
-        $"{Opening(verdict, findings)} {Numbers(variant)}{Reason(verdict, findings)}{FusesToFit(variant)}";
+    private readonly Variant variant;
+    private readonly Verdict verdict;
+    private readonly IReadOnlyList<Finding> findings;
+    private readonly CableSentence cable;
 
-    private static string Opening(Verdict verdict, IReadOnlyList<Finding> findings)
+    private Summary(Variant variant, Verdict verdict, IReadOnlyList<Finding> findings)
     {
-        int fails = findings.Count(finding => finding.Severity is Severity.Fail);
-        int cautions = findings.Count(finding => finding.Severity is Severity.Caution);
-        return verdict switch
-        {
-            Verdict.Fail => $"Do not build it like this: {Counted(fails, "rule does", "rules do")} not hold.",
-            Verdict.Caution => $"It can be built once {Counted(cautions, "point is", "points are")} settled.",
-            _ => "It can be built like this.",
-        };
+        this.variant = variant;
+        this.verdict = verdict;
+        this.findings = findings;
+        cable = new CableSentence(variant);
     }
 
-    private static string Counted(int count, string one, string several) => count == 1 ? $"1 {one}" : $"{count} {several}";
+    public static string Of(Variant variant, Verdict verdict, IReadOnlyList<Finding> findings)
+    {
+        var summary = new Summary(variant, verdict, findings);
+        return $"{summary.TrueOutput()}{summary.Opening()} {summary.Numbers()}{summary.Reason()}{summary.Charging()}";
+    }
 
-    private static string Numbers(Variant variant)
+    /// <summary>What an amplifier is whose label its own fuses belie.</summary>
+    private string TrueOutput() => string.Concat(variant.Violations
+        .Where(violation => violation.Kind is ViolationKind.RatingAboveOnBoardFuse)
+        .Select(violation => new SupplyWording(variant.Build, variant.Supply).TrueOutput(violation) + " "));
+
+    private string Opening() => verdict switch
+    {
+        Verdict.Fail => $"Do not build it like this: {Counted(Severity.Fail, "rule does", "rules do")} not hold."
+            + cable.FusesToFit(),
+        Verdict.Caution =>
+            $"It can be built once {Counted(Severity.Caution, "point is", "points are")} settled. {Cable("It is made of")}",
+        _ => Cable("It can be built like this:"),
+    };
+
+    private string Cable(string given)
+    {
+        bool isChosen = variant.Build.Runs.Any(run => run.Given is null);
+        return $"{(isChosen ? "Use" : given)} {cable.Cable()}.{cable.FusesToFit()}";
+    }
+
+    private string Counted(Severity severity, string one, string several)
+    {
+        int count = findings.Count(finding => finding.Severity == severity);
+        return count == 1 ? $"1 {one}" : $"{count} {several}";
+    }
+
+    private string Numbers()
     {
         CompleteBuild build = variant.Build;
         CircuitModel circuit = variant.Evaluator.Model.Circuit;
         DesignEvaluation evaluation = variant.Sized.Evaluation;
-        double peak = evaluation.Envelope.LoadAmps.Sum();
         int worst = Enumerable.Range(0, build.Draws.Count)
             .MaxBy(amplifier => Significant.Round(
                 circuit.LostVolts(amplifier, evaluation.Envelope) / circuit.SourceVoltsOf(amplifier)));
-        string id = build.Stated.Amplifiers[worst].Id;
-        string when = evaluation.SolvableShare < 1 ? "At the most that the wiring can carry" : "At full output";
-        return $"{when} the system draws {Phrase.Amps(peak)}, and amplifier \"{id}\" gets "
-            + $"{Phrase.Volts(evaluation.Envelope.TerminalVolts[worst])} of "
-            + $"{Phrase.Volts(circuit.SourceVoltsOf(worst))}.";
+        string when = evaluation.SolvableShare < 1 ? "At the most that the wiring can carry" : "At full volume";
+        double source = circuit.SourceVoltsOf(worst), terminal = evaluation.Envelope.TerminalVolts[worst];
+        return $"{when} the system draws {Phrase.Amps(evaluation.Envelope.LoadAmps.Sum())}, and amplifier "
+            + $"\"{build.Stated.Amplifiers[worst].Id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}"
+            + $"{DropWording.Effect(source, terminal)}.";
     }
 
-    private static string Reason(Verdict verdict, IReadOnlyList<Finding> findings) =>
-        verdict is Verdict.Pass ? "" : $" First: {findings[0].Message}";
+    private string Reason() => verdict is Verdict.Pass ? "" : $" First: {findings[0].Message}";
 
-    /// <summary>A fuse that was left open is part of the answer, and what must never be left out.</summary>
-    private static string FusesToFit(Variant variant)
-    {
-        string[] fuses = [.. variant.Violations.Where(violation => violation.Kind is ViolationKind.FuseChosen)
-            .Select(violation => Named(variant, violation.End))];
-        return fuses.Length == 0 ? "" : $" FIT {(fuses.Length == 1 ? "A FUSE" : "FUSES")}: {string.Join("; ", fuses)}.";
-    }
-
-    private static string Named(Variant variant, RunEnd end)
-    {
-        FittedFuse fuse = variant.Sized.Evaluation.Design.FuseAt(end)!;
-        int count = fuse.PerConductor ? variant.Sized.Evaluation.Design.Conductors[end.Run].Count : 1;
-        string each = count > 1 ? $"{count} x " : "";
-        return $"{each}{Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) in run \"{variant.Build.Runs[end.Run].Id}\" at "
-            + $"\"{variant.Build.PlaceAt(end)}\"";
-    }
+    private string Charging() => verdict is Verdict.Fail || variant.Build.Supply.HotAmps is not null
+        ? ""
+        : " State what the alternator is rated for to have the charging judged.";
 }

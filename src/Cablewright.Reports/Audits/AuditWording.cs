@@ -27,14 +27,14 @@ internal sealed class AuditWording(
             ConductorSize? gauge = TrueSize.LargestGaugeFor(metal.AreaMm2.Estimate, ruleset);
             ConductorSize? metric = TrueSize.LargestMetricFor(metal.AreaMm2.Estimate, ruleset);
             string sizes = string.Join(" or ", new[] { gauge, metric }.OfType<ConductorSize>());
-            return sizes.Length == 0 ? "below every size known here" : $"{sizes}, {Words.Metal(metal.Taken.Material)}";
+            return sizes.Length == 0 ? "below every size known here" : $"{sizes}, {metal.Taken.Material.InText()}";
         }
     }
 
     private Finding? Undersized() => judged.Size is not ClaimCheck.Broken ? null : OfSize(
         AuditCodes.Undersized,
         Severity.Fail,
-        $"It is sold as {report.ClaimedSize} and holds {Area(metal.AreaMm2)} of {Words.Metal(metal.Taken.Material)}, "
+        $"It is sold as {report.ClaimedSize} and holds {Area(metal.AreaMm2)} of {metal.Taken.Material.InText()}, "
         + $"{CableWords.Gauge(metal.AreaMm2.Estimate)}: {Phrase.Percent(judged.Shortfall!.Value.Estimate)} less than its "
         + "label.",
         $"count it as {SoldAs}, and choose its fuse by that");
@@ -70,7 +70,7 @@ internal sealed class AuditWording(
         AuditCodes.OtherMetal,
         Severity.Fail,
         "/claim/material",
-        $"It is sold as {Words.Metal(report.ClaimedMaterial!.Value)} and cannot be that; the measurements allow "
+        $"It is sold as {report.ClaimedMaterial!.Value.InText()} and cannot be that; the measurements allow "
         + $"{CableWords.Possible(metal)}.",
         $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
 

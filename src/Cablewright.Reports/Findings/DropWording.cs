@@ -81,8 +81,11 @@ internal sealed class DropWording(Variant variant)
     }
 
     /// <summary>What an amplifier of a given resistance loses of its output; one that holds its output loses none.</summary>
-    private static string Effect(double source, double terminal) => terminal <= 0 ? ""
-        : $", up to {Phrase.Number(20 * Math.Log10(source / terminal))} dB less than at the battery";
+    public static string Effect(double source, double terminal)
+    {
+        double decibels = terminal > 0 ? Math.Round(20 * Math.Log10(source / terminal), 1) : 0;
+        return decibels > 0 ? $", up to {Phrase.Number(decibels)} dB less than at the battery" : "";
+    }
 
     public Wording Return(Violation violation)
     {

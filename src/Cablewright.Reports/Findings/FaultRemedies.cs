@@ -36,7 +36,9 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
     public string FamilyThatInterrupts(double amps)
     {
         string[] able =
-            [.. build.Ruleset.FuseFamilies.All.Where(family => family.InterruptingRatingAmps.Value >= amps)
+            [.. build.Ruleset.FuseFamilies.All
+                .Where(family => family.InterruptingAt(build.HighestSupplyVolts).Amps >= amps
+                    && family.VoltageRatingVolts.Value >= build.HighestSupplyVolts)
                 .Select(family => family.Name.Word())];
         return able.Length == 0
             ? "a fuse made for such currents"
@@ -62,7 +64,7 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
         CompleteRun run = build.Runs[clearing.Run];
         ConductorChoice choice = evaluation.Design.Conductors[clearing.Run];
         double limit = ShortCircuit.LimitFor(run.InsulationCelsius, build.Ruleset);
-        return CandidateList.Usual(build.Stated.Units)
+        return CandidateList.Offered(build.Stated.Units)
             .Where(size => size.IsLargerThan(choice.Conductor.Size))
             .Select(size => Conductor.Of(size, choice.Conductor.Material))
             .FirstOrDefault(conductor => seconds <= ShortCircuit.WithstandSeconds(

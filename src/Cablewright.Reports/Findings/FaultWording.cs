@@ -57,7 +57,8 @@ internal sealed class FaultWording(
             Slot(violation).Pointer,
             $"The fuse of run \"{Id(violation.Index)}\" opens in time by a time-current band of {fuse.Family.Name.Word()} that "
             + "is "
-            + $"only recalled: within {Phrase.Seconds(clearing.ClearingSeconds ?? 0)} against {Phrase.Seconds(clearing.WithstandSeconds)}.",
+            + $"from memory: within {Phrase.Seconds(clearing.ClearingSeconds ?? 0)} against "
+            + $"{Phrase.Seconds(clearing.WithstandSeconds)}.",
             "compare with the part's own time-current curve",
             $"{fuse.Band.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end "
             + "of "
@@ -71,8 +72,9 @@ internal sealed class FaultWording(
         string what = stated
             ? $"the fuse is rated for {Phrase.Amps(violation.Limit)}"
             : $"its family is known for {Phrase.Amps(violation.Limit)}";
-        string end = violation.Severity is Severity.Info
-            ? "vehicle makers fit plug-in fuses there all the same"
+        bool isToBuy = RequiredInterrupting.IsThereAPart(fuse, violation.Measured);
+        string end = isToBuy ? "buy a part that is rated for so much, which there are"
+            : violation.Severity is Severity.Info ? "vehicle makers fit plug-in fuses there all the same"
             : "it may burst instead of opening";
         double bolted = report.LargestAmps.GetValueOrDefault(topology.NodeAt(violation.End), violation.Measured);
         return new Wording(
@@ -80,11 +82,12 @@ internal sealed class FaultWording(
             $"The fuse of run \"{Id(violation.Index)}\" should interrupt {Phrase.Amps(
                 violation.Measured)} at these batteries, and "
             + $"{what}: {end}.",
-            (stated ? "" : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
+            isToBuy ? $"a {fuse.Family.Name.Word()} fuse with an interrupting rating of {Phrase.Amps(violation.Measured)} or more"
+                : (stated ? "" : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
                 + remedies.FamilyThatInterrupts(violation.Measured),
             $"{Phrase.Amps(violation.Measured)} by the batteries' cold-cranking current (ABYC E-11), by the computed current for "
             + $"lithium; bolted at the fuse, every battery full: {Phrase.Amps(bolted)}; "
-            + fuse.Family.InterruptingRatingAmps.Source,
+            + fuse.FamilyInterrupts.Source,
             "A");
     }
 
@@ -101,7 +104,7 @@ internal sealed class FaultWording(
             build.Runs[violation.Index].Pointer,
             $"At {Phrase.Percent(share)} of its rating the {Name(clearing.Device)} may take so long that run "
             + $"\"{Id(violation.Index)}\" reaches {build.Phrase.Temperature(celsius)}; "
-            + $"its insulation bears {build.Phrase.Temperature(violation.Limit)} for a few hours.{range}",
+            + $"its insulation is good for {build.Phrase.Temperature(violation.Limit)} for a few hours.{range}",
             "a smaller fuse that still carries the load, or a larger conductor",
             $"heated at {Phrase.Amps(share * clearing.Device.TotalRatingAmps)} for "
             + (clearing.Device.Fuse.Band.SlowestSeconds(share) is { } seconds

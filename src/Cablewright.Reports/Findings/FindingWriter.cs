@@ -1,4 +1,5 @@
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.DesignRules;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Contract.Assessments;
@@ -37,9 +38,35 @@ internal sealed class FindingWriter
     }
 
     /// <summary>
-    /// The findings, the worst first; within a weight the most dangerous kind first, each in the order of the build.
+    /// The findings, the worst first; within a weight the most dangerous kind first. What is wrong alike in several places is one
+    /// finding, but for fuses to be fitted, each of which is part of the answer.
     /// </summary>
-    public IReadOnlyList<Finding> Write(IReadOnlyList<Violation> violations) => [.. Variant.Rank(violations).Select(Write)];
+    public IReadOnlyList<Finding> Write(IReadOnlyList<Violation> violations) =>
+        [.. Variant.Rank(violations)
+            .GroupBy(violation => violation.Kind is ViolationKind.FuseChosen
+                ? (violation.Kind, violation.Severity, violation.End)
+                : (violation.Kind, violation.Severity, default))
+            .Select(alike => Write([.. alike], alike.First()))];
+
+    private Finding Write(Violation[] alike, Violation worst)
+    {
+        Finding finding = Write(worst);
+        if (alike.Length == 1) return finding;
+        string[] pointers = [.. alike.Select(violation => WordingOf(violation).Pointer).Distinct()];
+        string[] places = [.. alike.Select(PlaceOf).Distinct().Where(place => place != PlaceOf(worst))];
+        return finding with
+        {
+            AlsoAt = [.. pointers.Where(pointer => pointer != finding.Pointer)],
+            Message = places.Length == 0 ? finding.Message : $"{finding.Message} So it is with {string.Join(", ", places)}.",
+        };
+    }
+
+    private string PlaceOf(Violation violation) => RuleBook.Of(violation.Kind) switch
+    {
+        { IsOfRun: true } => $"run \"{build.Runs[violation.Index].Id}\"",
+        AmplifierRule => $"amplifier \"{build.Stated.Amplifiers[violation.Index].Id}\"",
+        _ => WordingOf(violation).Pointer,
+    };
 
     /// <summary>One of them.</summary>
     public Finding Write(Violation violation)
@@ -75,6 +102,7 @@ internal sealed class FindingWriter
         ViolationKind.ReturnBelowSupply => drop.Return(violation),
         ViolationKind.OutsideSupplyRange => drop.OutsideRange(violation),
         ViolationKind.StrapTooSmall => heat.Strap(violation),
+        ViolationKind.StrapBelowFuses => heat.StrapBelowFuses(violation),
         ViolationKind.CopperClad => heat.CopperClad(violation),
         ViolationKind.FuseOpensOnNote => fuse.OpensOnNote(violation),
         ViolationKind.OverAmpacity => heat.OverAmpacity(violation),
@@ -116,6 +144,7 @@ internal sealed class FindingWriter
         ViolationKind.AlternatorDropLarge => isolator.AlternatorDrop(violation),
         ViolationKind.FuseHotBelowLoad => fuse.HotBelowLoad(violation),
         ViolationKind.SharedReturnBelowSupply => drop.SharedReturn(violation),
+        ViolationKind.BeyondStock => SupplyWording.BeyondStock(),
         _ => SupplyWording.Budget(),
     };
 }

@@ -33,7 +33,8 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             run.Pointer,
-            $"Run \"{run.Id}\" ({Conductor(violation.Index)}) bears {Phrase.Amps(violation.Limit)}, and the fuse before it "
+            $"Run \"{run.Id}\" ({Conductor(violation.Index)}) is rated for {Phrase.Amps(violation.Limit)}, "
+            + "and the fuse before it "
             + $"({Protection(violation.Index)}) lets {Phrase.Amps(violation.Measured)} through: "
             + "a short circuit or overload behind the reduction is not interrupted in time.",
             $"a fuse where the conductor gets smaller; {remedies.FuseFor(violation.End)}",
@@ -47,7 +48,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         return new Wording(
             Slot(violation).Pointer + "/rating",
             $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(violation.Measured)} through, and {Conductor(violation.Index)} "
-            + "bears "
+            + "is rated for "
             + $"{Phrase.Amps(violation.Limit)} here.",
             remedies.FuseFor(violation.End),
             $"rating {Phrase.Amps(violation.Measured)} > ampacity {Phrase.Amps(violation.Limit)}",
@@ -64,10 +65,10 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         return new Wording(
             run.Pointer + "/conductor",
             $"No standard fuse fits run \"{run.Id}\": to carry {Phrase.Amps(load)} it must be {Phrase.Amps(fuse.RatingAmps)} or "
-            + $"more{(sharing > 1 ? " for each conductor" : "")}, and {Conductor(violation.Index)} bears only "
+            + $"more{(sharing > 1 ? " for each conductor" : "")}, and {Conductor(violation.Index)} is rated for only "
             + $"{Phrase.Amps(violation.Limit)}. The conductor is too small.",
             remedies.ConductorThatCarries(violation.Index, violation.Measured) + ", a cooler route, or less power",
-            $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, lasting use) = "
+            $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, continuous use) = "
             + $"{Phrase.Amps(load / factor)}, next standard rating {Phrase.Amps(fuse.RatingAmps)}; "
             + $"ampacity {Phrase.Amps(violation.Limit)}",
             "A");
@@ -80,7 +81,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         return new Wording(
             run.Pointer,
             $"The {count} parallel conductors of run \"{run.Id}\" share a fuse that lets {Phrase.Amps(violation.Measured)} "
-            + $"through, and one of them alone bears {Phrase.Amps(violation.Limit)}: if one breaks, the others are not "
+            + $"through, and one of them alone is rated for {Phrase.Amps(violation.Limit)}: if one breaks, the others are not "
             + "protected.",
             "a fuse for each conductor",
             $"passing {Phrase.Amps(violation.Measured)} > ampacity of one conductor {Phrase.Amps(violation.Limit)}",
@@ -94,11 +95,12 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         double factor = fuse.Family.ContinuousUseFactor.Value;
         return new Wording(
             Slot(violation).Pointer + "/rating",
-            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(violation.Limit)} for long, "
+            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(violation.Limit)} continuous, "
             + $"and the run's continuous current is {Phrase.Amps(violation.Measured)}{Circumstance()}: it "
             + (violation.Severity is Severity.Fail ? "will open." : "runs hot and ages."),
             remedies.FuseFor(violation.End),
-            $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (lasting use, {fuse.Family.ContinuousUseFactor.Source}) "
+            $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (continuous use, "
+            + $"{fuse.Family.ContinuousUseFactor.Source}) "
             + $"= {Phrase.Amps(violation.Limit)} < {Phrase.Amps(violation.Measured)}",
             "A");
     }
@@ -109,11 +111,11 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         FittedFuse fuse = Fuse(violation);
         return new Wording(
             Slot(violation).Pointer + "/rating",
-            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(violation.Limit)} for long at "
-            + $"{build.Phrase.Temperature(run.AirCelsius)}, and the run's lasting load is {Phrase.Amps(violation.Measured)}"
+            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(violation.Limit)} continuous at "
+            + $"{build.Phrase.Temperature(run.AirCelsius)}, and the run's continuous current is {Phrase.Amps(violation.Measured)}"
             + $"{Circumstance()}: it may open when the air around it is that hot.",
             "the fuse in a cooler place, a larger conductor with a larger fuse, or less power",
-            $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(fuse.Family.ContinuousUseFactor.Value)} (lasting use) x "
+            $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(fuse.Family.ContinuousUseFactor.Value)} (continuous use) x "
             + $"{Phrase.Number(fuse.HotShare)} (of that, at {Phrase.Number(run.AirCelsius)} C) = {Phrase.Amps(
                 violation.Limit)} < "
             + $"{Phrase.Amps(violation.Measured)}",
@@ -129,7 +131,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             $"At full output run \"{build.Runs[violation.Index].Id}\" carries {Phrase.Amps(peak)}, and its "
             + $"{Phrase.Amps(fuse.RatingAmps)} fuse may open after {Phrase.Number(violation.Measured)} s, before a bass note has "
             + "ended.",
-            remedies.FuseFor(violation.End),
+            remedies.FuseForFullOutput(violation.End),
             $"{Phrase.Percent(peak / fuse.TotalRatingAmps(Conductor(violation.Index).Count))} of its rating: fast edge "
             + $"{Phrase.Number(violation.Measured)} s < {Phrase.Number(violation.Limit)} s "
             + $"({fuse.Band.Source})",
@@ -185,10 +187,11 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             $"FIT A FUSE: run \"{run.Id}\" needs a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) at "
             + $"\"{build.PlaceAt(violation.End)}\"{each}, {place}. It was left out of the build.",
             $"fit it, or state the fuse that is there",
-            $"lasting load {Phrase.Amps(evaluation.Envelope.ThermalAmps[violation.Index])}, full load "
+            $"continuous current {Phrase.Amps(evaluation.Envelope.ThermalAmps[violation.Index])}, full load "
             + $"{Phrase.Amps(evaluation.Envelope.PeakAmps[violation.Index])}; "
-            + $"{(fuse.PerConductor ? "together they carry" : "it carries")} {Phrase.Amps(fuse.ContinuousAmps(count))} for long; "
-            + $"rating {Phrase.Amps(fuse.RatingAmps)}, one conductor bears {Phrase.Amps(Single(violation.Index))}",
+            + $"{(fuse.PerConductor ? "together they carry" : "it carries")} {Phrase.Amps(fuse.ContinuousAmps(count))} "
+            + "continuous; "
+            + $"rating {Phrase.Amps(fuse.RatingAmps)}, one conductor is rated for {Phrase.Amps(Single(violation.Index))}",
             "A",
             HasLimit: false);
     }

@@ -22,7 +22,7 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
         ConductorChoice choice = evaluation.Design.Conductors[violation.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"Run \"{run.Id}\" carries {Phrase.Amps(violation.Measured)} for long, and {choice} may carry "
+            $"Run \"{run.Id}\" carries {Phrase.Amps(violation.Measured)} continuous, and {choice} is rated for "
             + $"{Phrase.Amps(violation.Limit)} in surroundings of {build.Phrase.Temperature(run.AirCelsius)}; "
             + $"by the heat balance it would reach {build.Phrase.Temperature(evaluation.Envelope.Celsius[violation.Index])}.",
             remedies.ConductorForLoad(violation.Index) + "; or a cooler route",
@@ -84,6 +84,26 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
         "the vehicle's own strap, or one at least as large as the largest feed",
         $"{Phrase.Number(violation.Measured)} mm2 < {Phrase.Number(violation.Limit)} mm2",
         "mm2");
+
+    public Wording StrapBelowFuses(Violation violation)
+    {
+        int battery = violation.Index, run = model.Circuit.StrapOf(battery);
+        string id = build.Batteries[battery].Id;
+        bool isStated = run >= 0;
+        string strap = isStated
+            ? $"The strap \"{build.Runs[run].Id}\" from battery \"{id}\" to the body"
+            : $"The strap of battery \"{id}\" to the body, which is not stated and taken to be of "
+                + $"{Phrase.Number(build.Ruleset.Return.LeastStrap.Value)} mm2,";
+        string load = isStated || violation.Severity is Severity.Info
+            ? $"and the largest fuse at the battery lets {Phrase.Amps(violation.Measured)} through when a feed touches the body."
+            : $"and would carry {Phrase.Amps(violation.Measured)} continuous.";
+        return new Wording(
+            isStated ? build.Runs[run].Pointer + "/conductor" : "/runs/-",
+            $"{strap} is rated for {Phrase.Amps(violation.Limit)}, {load}",
+            "a strap no smaller than the largest feed" + (isStated ? "" : ", stated as a run from the battery to the body"),
+            $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}",
+            "A");
+    }
 
     public Wording CopperClad(Violation violation) => new(
         build.Runs[violation.Index].Pointer + "/conductor",

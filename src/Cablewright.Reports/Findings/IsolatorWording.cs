@@ -11,7 +11,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
     public Wording OverRated(Violation violation) => new(
         Isolator(violation) + "/ratedCurrent",
         $"The {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" is rated {Phrase.Amps(violation.Limit)}, and the "
-        + "lasting current "
+        + "continuous current "
         + $"through it is {Phrase.Amps(violation.Measured)}: it overheats.",
         $"one rated for {Phrase.Amps(violation.Measured)} or more, or less power behind it",
         $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}, the worst of the operating cases",
@@ -19,11 +19,11 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
 
     public Wording Unrated(Violation violation) => new(
         Isolator(violation),
-        $"Nothing says what the {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" may carry; the lasting current "
+        $"Nothing says what the {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" may carry; the continuous current "
         + "through it is "
         + $"{Phrase.Amps(violation.Measured)}.",
         $"state its rating; it needs {Phrase.Amps(violation.Measured)} or more",
-        "lasting current, the worst of the operating cases",
+        "continuous current, the worst of the operating cases",
         "A",
         HasLimit: false);
 
@@ -43,7 +43,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"The alternator's cable \"{run.Id}\" takes {Phrase.Volts(violation.Measured)} at the alternator's rated current; "
+            $"The alternator's cable \"{run.Id}\" takes {Phrase.Volts(violation.Measured)} at what the alternator gives hot; "
             + "more than "
             + $"{Phrase.Volts(violation.Limit)} keeps the battery from charging fully.",
             "a larger conductor or a shorter way",

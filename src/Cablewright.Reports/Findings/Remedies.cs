@@ -37,13 +37,28 @@ internal sealed class Remedies(Variant variant)
     public string ConductorThatCarries(int run, double amps)
     {
         ConductorChoice choice = evaluation.Design.Conductors[run];
-        ConductorSize? enough = CandidateList.Usual(build.Stated.Units).FirstOrDefault(size =>
+        ConductorSize? enough = CandidateList.Offered(build.Stated.Units).FirstOrDefault(size =>
             !Significant.Exceeds(
                 amps,
                 model.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
         return enough is null
-            ? $"several conductors in parallel, since no single usual one bears {Phrase.Amps(amps)} here"
-            : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} bears {Phrase.Amps(amps)} here";
+            ? $"several conductors in parallel, since no single usual one is rated for {Phrase.Amps(amps)} here"
+            : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} is rated for "
+                + $"{Phrase.Amps(amps)} here";
+    }
+
+    /// <summary>The smallest rating that carries full output, and a conductor for it where this one is too small.</summary>
+    public string FuseForFullOutput(RunEnd end)
+    {
+        FittedFuse present = evaluation.Design.FuseAt(end)!;
+        ConductorChoice choice = evaluation.Design.Conductors[end.Run];
+        double peak = evaluation.Envelope.PeakAmps[end.Run];
+        double each = peak / (present.PerConductor ? choice.Count : 1);
+        if (present.Family.NextRating(each) is not { } rating) return ConductorThatCarries(end.Run, peak) + ", with its own fuse";
+        string fuse = $"a fuse of {Phrase.Amps(rating)} ({present.Family.Name.Word()})";
+        return Significant.Exceeds(rating, model.Ampacities.Of(end.Run, choice.Conductor).LimitAmps)
+            ? $"{fuse} with a conductor rated for it: {ConductorThatCarries(end.Run, rating)}"
+            : fuse;
     }
 
     /// <summary>The standard ratings that carry a run's load and protect its conductor.</summary>
@@ -62,7 +77,7 @@ internal sealed class Remedies(Variant variant)
                 !Significant.Exceeds(rating, ampacity) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
         ];
         return fitting.Length == 0
-            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor that bears "
+            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor rated for "
                 + $"{Phrase.Amps(ampacity)}: use a larger conductor"
             : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load"
                 + (fitting.Length > 1

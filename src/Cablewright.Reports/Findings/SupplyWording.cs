@@ -15,10 +15,9 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
     {
         Amplifier amplifier = build.Stated.Amplifiers[violation.Index];
         double ratingVolts = build.Draws[violation.Index].RatingVolts;
-        double efficiency = build.Draws[violation.Index].Efficiency ?? 1;
-        string possible = build.Draws[violation.Index].Efficiency is null
-            ? ""
-            : $" Those fuses stand for about {Phrase.Watts(violation.Limit * ratingVolts * efficiency)} of lasting output.";
+        string possible = FusedOutput(violation) is { } watts
+            ? $" Those fuses stand for about {Phrase.Watts(watts)} of continuous output."
+            : "";
         return new Wording(
             $"/amplifiers/{violation.Index}/fuse",
             $"Amplifier \"{amplifier.Id}\" would draw {Phrase.Amps(violation.Measured)} at its rated output, and its own fuses "
@@ -28,6 +27,20 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
             + $"{Phrase.Volts(ratingVolts)} = {Phrase.Amps(violation.Measured)}",
             "A");
     }
+
+    /// <summary>What an amplifier is by its own fuses.</summary>
+    public string TrueOutput(Violation violation)
+    {
+        Amplifier amplifier = build.Stated.Amplifiers[violation.Index];
+        string fused = $"Amplifier \"{amplifier.Id}\" has fuses of {Phrase.Amps(violation.Limit)}";
+        return FusedOutput(violation) is { } watts && amplifier.RatedOutputWatts is { } label
+            ? $"{fused}: it is one of about {Phrase.Watts(watts)}, not of {Phrase.Watts(label)}."
+            : $"{fused}, so it draws no more.";
+    }
+
+    private double? FusedOutput(Violation violation) => build.Draws[violation.Index] is { Efficiency: { } efficiency } draw
+        ? violation.Limit * draw.RatingVolts * efficiency
+        : null;
 
     public Wording NotCharged(Violation violation) => new(
         $"/amplifiers/{violation.Index}",
@@ -92,6 +105,12 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         + $"{Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; batteries at their rest voltage behind their "
         + "resistance",
         "V");
+
+    public static Wording BeyondStock() => new(
+        "/sizing",
+        "No cable that shops usually keep does this, nor two of the largest in parallel: what is chosen has to be ordered.",
+        "a shorter way, a battery near the amplifiers, or less power",
+        "tried first: one conductor of the sizes kept, then two of the largest, then every size made");
 
     public static Wording Budget() => new(
         "/sizing",

@@ -78,7 +78,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
         issues.Add(
             verdict, KitCodes.WireThin, Severity.Fail, $"/kit/parts/{wire.Index}/size",
             $"With the kit's {wire.Conductor} the build fails: {finding.Message}",
-            $"cable that bears run \"{id}\", such as {enough.Size} of {enough.Material.Word().Replace('-', ' ')}",
+            $"cable rated for run \"{id}\", such as {enough.Size} of {enough.Material.InText()}",
             $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
     }
 
@@ -147,7 +147,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
         issues.Add(
             verdict, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
             $"The kit has no {what}, and {phrase.Length(metres)} of it are needed.",
-            $"{phrase.Length(metres)} of {enough.Size} {enough.Material.Word().Replace('-', ' ')}",
+            $"{phrase.Length(metres)} of {enough.Size} {enough.Material.InText()}",
             $"0 m < {Phrase.Number(metres)} m", 0, metres, "m");
     }
 

@@ -1,8 +1,12 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
+using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Sizing;
+using Cablewright.Engine.Wiring;
 using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
@@ -54,6 +58,9 @@ internal static class WhatIfs
     /// <summary>Factory alternators of large cars and light lorries; of small cars. Common practice, no source.</summary>
     private const double LargeAlternatorAmps = 180, SmallAlternatorAmps = 70;
 
+    /// <summary>From the battery to the wing. Common practice, no source.</summary>
+    private const double StrapMetres = 0.4;
+
     /// <summary>UL 248-15 parts at 125 V direct current, as quoted from ABYC. Read.</summary>
     private const double HighInterruptingAmps = 20_000;
 
@@ -61,7 +68,7 @@ internal static class WhatIfs
         new[]
             {
                 Programme(build), Efficiency(build), Converter(build), Charging(build), Alternator(build), Route(build),
-                Insulation(build), Material(build), FuseDistance(build), Interrupting(build),
+                Insulation(build), Material(build), FuseDistance(build), Interrupting(build), OpeningTimes(build), Strap(build),
             }
             .Where(whatIf => whatIf is not null)
             .Select(whatIf => whatIf!);
@@ -123,7 +130,8 @@ internal static class WhatIfs
         run => run with { Route = Vocabulary.Route.EngineBay });
 
     private static WhatIf? Insulation(CompleteBuild build) => ForRuns(
-        build, run => run.Conductor is { Size: not null, InsulationCelsius: null }, new Target(Part.Conductor, null, Member.InsulationRating),
+        build, run => run.Conductor is { Size: not null, InsulationCelsius: null },
+        new Target(Part.Conductor, null, Member.InsulationRating),
         "insulation-rating",
         run => run with { Conductor = run.Conductor with { InsulationCelsius = HighInsulationCelsius } },
         run => run with { Conductor = run.Conductor with { InsulationCelsius = LowInsulationCelsius } });
@@ -134,15 +142,80 @@ internal static class WhatIfs
         run => run with { Conductor = run.Conductor with { Material = Vocabulary.Material.CopperCladAluminium } });
 
     private static WhatIf? FuseDistance(CompleteBuild build) => ForRuns(
-        build, run => run.Fuse is { RatingAmps: not null, DistanceMetres: null }, new Target(Part.Fuse, null, Member.DistanceFromSource),
+        build, run => run.Fuse is { RatingAmps: not null, DistanceMetres: null },
+        new Target(Part.Fuse, null, Member.DistanceFromSource),
         "fuse-distance",
         run => run with { Fuse = run.Fuse! with { DistanceMetres = ShortDistanceMetres } },
         run => run with { Fuse = run.Fuse! with { DistanceMetres = LongDistanceMetres } });
 
     private static WhatIf? Interrupting(CompleteBuild build) => ForRuns(
-        build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null }, new Target(Part.Fuse, null, Member.InterruptingRating),
+        build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null },
+        new Target(Part.Fuse, null, Member.InterruptingRating),
         "interrupting-rating",
         run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = HighInterruptingAmps } });
+
+    /// <summary>A part as quick, or as slow, as a band from memory may be off.</summary>
+    private static WhatIf? OpeningTimes(CompleteBuild build)
+    {
+        FuseFamilies families = build.Ruleset.FuseFamilies;
+        return ForRuns(
+            build,
+            run => run.Fuse is { RatingAmps: { } rating, OpeningTimes.Count: 0 } && !BandOf(run.Fuse, rating).IsRead,
+            new Target(Part.Fuse, null, Member.OpeningTimes), "opening-times",
+            run => run with { Fuse = Timed(run.Fuse!, isSlow: false) },
+            run => run with { Fuse = Timed(run.Fuse!, isSlow: true) });
+
+        TimeCurrentBand BandOf(FuseWish fuse, double rating) =>
+            (fuse.Family is { } family ? families.Of(family) : families.UsualFor(rating)).TimeCurrentBand;
+
+        FuseWish Timed(FuseWish fuse, bool isSlow)
+        {
+            TimeCurrentBand band = BandOf(fuse, fuse.RatingAmps!.Value);
+            double factor = isSlow ? band.Uncertainty.Value : 1 / band.Uncertainty.Value;
+            return fuse with
+            {
+                OpeningTimes =
+                    [.. band.Points.Select(point => new OpeningTime(
+                        point.ShareOfRating, point.FastestSeconds * factor, point.SlowestSeconds * factor))],
+            };
+        }
+    }
+
+    /// <summary>The vehicle's own strap as strong as the strongest feed, or as thin as straps are.</summary>
+    private static WhatIf? Strap(CompleteBuild build)
+    {
+        if (build.Body.AssumedStrapOf(build.ChargingBattery) < 0) return null;
+        string battery = build.Batteries[build.ChargingBattery].Id;
+        ConductorSize thin = Ampacities.LeastStrap(build.Ruleset);
+        ConductorSize thick = build.Runs.Select(run => run.Given?.Size).OfType<ConductorSize>().Append(thin)
+            .Append(CandidateList.Stocked(build.Stated.Units)[^1]).MaxBy(size => size.MetalAreaMm2)!;
+        return new WhatIf(
+            new Target(Part.Run), "strap", new Params { ["battery"] = battery },
+            [With(thick), With(thin)]);
+
+        Build With(ConductorSize size) => build.Stated with
+        {
+            Runs =
+            [
+                .. build.Stated.Runs,
+                new Run
+                {
+                    Id = "the strap of the battery",
+                    From = battery,
+                    To = PlaceNames.Body,
+                    Side = Side.Return,
+                    LengthMetres = StrapMetres,
+                    Route = Vocabulary.Route.EngineBay,
+                    Conductor = new ConductorWish
+                    {
+                        Size = size,
+                        Material = Vocabulary.Material.Copper,
+                        InsulationCelsius = build.Ruleset.Return.StrapInsulation.Value,
+                    },
+                },
+            ],
+        };
+    }
 
     private static bool IsFuseAlone(Amplifier amplifier) =>
         amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null;

@@ -1,3 +1,4 @@
+using Cablewright.Service.Hosting;
 using Cablewright.Service.Problems;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Extensions.Primitives;
@@ -12,6 +13,7 @@ internal static class ContentNegotiation
     public static Task Apply(HttpContext context, RequestDelegate next)
     {
         string[] offered = OfferedBy(context.GetEndpoint());
+        if (offered.Distinct().Count() > 1) Variance.Add(context.Response, HeaderNames.Accept);
         bool passes = offered.Length == 0 || Allows(context.Request.Headers.Accept, offered);
         return passes ? next(context) : new ProblemAnswer(ProblemKinds.NotAcceptable).ExecuteAsync(context);
     }

@@ -2,7 +2,10 @@ using Microsoft.Net.Http.Headers;
 
 namespace Cablewright.Service.Answers;
 
-/// <summary>A JSON answer with a strong entity tag; a caller that already has it is told so.</summary>
+/// <summary>
+/// A JSON answer with a strong entity tag; a caller of GET or HEAD that already has it is told so. The framework's own answer of
+/// bytes would hold <c>If-Match</c> and <c>If-None-Match</c> of a write, which was carried out by then, against the tag too.
+/// </summary>
 /// <param name="body">The answer as UTF-8.</param>
 /// <param name="tag">What identifies these very bytes, where that is worth knowing.</param>
 /// <param name="cacheControl">How long it may be kept.</param>
@@ -13,7 +16,7 @@ internal sealed class JsonAnswer(ReadOnlyMemory<byte> body, string? tag, string 
     /// <summary>The status of the answer.</summary>
     public int Status { get; init; } = StatusCodes.Status200OK;
 
-    /// <summary>Where what was made can be fetched.</summary>
+    /// <summary>Where what was made can be fetched: its path on this service.</summary>
     public string? Location { get; init; }
 
     /// <inheritdoc/>
@@ -28,7 +31,7 @@ internal sealed class JsonAnswer(ReadOnlyMemory<byte> body, string? tag, string 
         }
 
         response.StatusCode = Status;
-        if (Location is not null) response.Headers.Location = Location;
+        if (Location is not null) response.Headers.Location = httpContext.Request.PathBase + Location;
         response.ContentType = ContentType;
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();

@@ -6,12 +6,15 @@ namespace Cablewright.Service.Answers;
 /// <summary>An answer whose entity tag is the SHA-256 of its bytes.</summary>
 internal static class TaggedAnswer
 {
-    private const string AskAgain = "no-cache";
+    /// <summary>Writes the answer to a body.</summary>
+    public static JsonAnswer Of<T>(T answer, JsonTypeInfo<T> shape) => Of(AnswerJson.Write(answer, shape), Caching.AskAgain);
 
-    /// <summary>Writes the answer.</summary>
-    public static IResult Of<T>(T answer, JsonTypeInfo<T> shape)
-    {
-        byte[] bytes = AnswerJson.Write(answer, shape);
-        return new JsonAnswer(bytes, Convert.ToHexStringLower(SHA256.HashData(bytes)), AskAgain);
-    }
+    /// <summary>Writes an answer that does not change while the process runs; to be written once.</summary>
+    public static JsonAnswer Fixed<T>(T answer, JsonTypeInfo<T> shape) => Fixed(AnswerJson.Write(answer, shape));
+
+    /// <summary>The same of one that is already written.</summary>
+    public static JsonAnswer Fixed(byte[] json) => Of(json, Caching.Shared);
+
+    private static JsonAnswer Of(byte[] json, string cacheControl) =>
+        new(json, Convert.ToHexStringLower(SHA256.HashData(json)), cacheControl);
 }

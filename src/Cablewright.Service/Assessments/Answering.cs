@@ -4,7 +4,7 @@ using Cablewright.Engine.Rulesets;
 using Cablewright.Reports.Assessments;
 using Cablewright.Service.Computing;
 using Cablewright.Service.Problems;
-using Cablewright.Service.Validation;
+using Cablewright.Service.Rulesets;
 
 namespace Cablewright.Service.Assessments;
 

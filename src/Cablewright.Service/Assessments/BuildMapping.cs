@@ -62,6 +62,8 @@ internal static class BuildMapping
     {
         Materials = [.. (sizing.Materials ?? []).Select(material => material)],
         Sizes = [.. (sizing.Sizes ?? []).Select(size => StatedSize.Of(size)!)],
+        MaxParallel = sizing.MaxParallel,
+        GroundSize = sizing.GroundSize ?? default,
         Prefer = (sizing.Prefer ?? default),
         Prices = [.. (sizing.Prices ?? []).Select(PriceOf)],
         Currency = sizing.Currency,

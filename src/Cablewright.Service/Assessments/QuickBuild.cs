@@ -28,6 +28,9 @@ internal static class QuickBuild
         Vehicle = new Vehicle
         {
             ChargingVoltage = values.GetValueOrDefault(QuickQuery.ChargingVoltage),
+            Alternator = values.TryGetValue(QuickQuery.AlternatorCurrent, out string? alternator)
+                ? new Alternator { RatedCurrent = alternator }
+                : null,
             Batteries = [new Battery { Id = BatteryId }],
         },
         Amplifiers =
@@ -37,6 +40,7 @@ internal static class QuickBuild
                 Id = AmplifierId,
                 RatedOutput = values[QuickQuery.RatedOutput],
                 Efficiency = values.GetValueOrDefault(QuickQuery.Efficiency),
+                Fuse = values.GetValueOrDefault(QuickQuery.AmplifierFuse),
                 AmplifierClass = Word<AmplifierClass>(values, QuickQuery.AmplifierClass),
                 Programme = Word<Programme>(values, QuickQuery.Programme),
             },
@@ -50,6 +54,7 @@ internal static class QuickBuild
                 To = AmplifierId,
                 Length = values[QuickQuery.Length],
                 Conductor = ConductorOf(values),
+                Fuse = values.TryGetValue(QuickQuery.FuseRating, out string? rating) ? new Fuse { Rating = rating } : null,
             },
         ],
     };

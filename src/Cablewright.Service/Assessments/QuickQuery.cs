@@ -17,6 +17,9 @@ internal static class QuickQuery
     public const string ChargingVoltage = "chargingVoltage";
     public const string Efficiency = "efficiency";
     public const string AmplifierClass = "amplifierClass";
+    public const string AmplifierFuse = "amplifierFuse";
+    public const string FuseRating = "fuse";
+    public const string AlternatorCurrent = "alternatorCurrent";
     public const string Programme = "programme";
     public const string Units = "units";
 
@@ -30,6 +33,10 @@ internal static class QuickQuery
         QueryParameter.Of<Vehicle>(ChargingVoltage, nameof(Vehicle.ChargingVoltage), "/vehicle/chargingVoltage"),
         QueryParameter.Of<Amplifier>(Efficiency, nameof(Amplifier.Efficiency), "/amplifiers/0/efficiency"),
         QueryParameter.Of<Amplifier>(AmplifierClass, nameof(Amplifier.AmplifierClass), "/amplifiers/0/amplifierClass"),
+        QueryParameter.Of<Amplifier>(AmplifierFuse, nameof(Amplifier.Fuse), "/amplifiers/0/fuse"),
+        QueryParameter.Of<Fuse>(FuseRating, nameof(Fuse.Rating), "/runs/0/fuse/rating"),
+        QueryParameter.Of<Alternator>(
+            AlternatorCurrent, nameof(Alternator.RatedCurrent), "/vehicle/alternator/ratedCurrent"),
         QueryParameter.Of<Amplifier>(Programme, nameof(Amplifier.Programme), "/amplifiers/0/programme"),
         QueryParameter.Of<Build>(Units, nameof(Build.Units), "/units"),
     ];

@@ -1,4 +1,5 @@
 using Cablewright.Contract.Builds;
+using Cablewright.Service.Quantities;
 
 namespace Cablewright.Service.Assessments;
 

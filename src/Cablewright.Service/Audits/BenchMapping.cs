@@ -1,6 +1,5 @@
 using Cablewright.Contract.Quantities;
 using Cablewright.Engine.Audits;
-using Cablewright.Service.Assessments;
 using Cablewright.Service.Quantities;
 using BenchReport = Cablewright.Contract.Audits.BenchReport;
 using MassMeasurement = Cablewright.Contract.Audits.MassMeasurement;

@@ -1,4 +1,5 @@
 using Cablewright.Contract.Audits;
+using Cablewright.Service.Rulesets;
 using Cablewright.Service.Validation;
 using FluentValidation;
 
@@ -11,16 +12,12 @@ internal sealed class BenchReportValidator : ContractValidator<BenchReport>
     {
         RuleFor(report => report).Custom(CheckMeasured);
         RuleFor(report => report.Ruleset).Custom(RulesetCheck.Check);
-        RuleFor(report => report.Claim!).SetValidator(new ContractValidator<CableClaim>());
-        RuleFor(report => report.Strands!).SetValidator(new ContractValidator<StrandMeasurement>());
-        RuleFor(report => report.Resistance!).SetValidator(new ContractValidator<ResistanceMeasurement>());
-        RuleFor(report => report.Mass!).SetValidator(new ContractValidator<MassMeasurement>());
     }
 
     private static void CheckMeasured(BenchReport report, ValidationContext<BenchReport> context)
     {
         if (report.Strands is null && report.Resistance is null && report.Mass is null)
             context.AddFault(
-                null, ContentCodes.NothingMeasured, "nothing was measured", "at least one of strands, resistance and mass");
+                null, AuditCodes.NothingMeasured, "nothing was measured", "at least one of strands, resistance and mass");
     }
 }

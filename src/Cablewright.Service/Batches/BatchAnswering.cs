@@ -8,11 +8,11 @@ namespace Cablewright.Service.Batches;
 
 /// <summary>Answers single builds of a batch.</summary>
 /// <param name="answer">Answers a build as it would be by itself.</param>
-/// <param name="traceId">Names the request.</param>
+/// <param name="origin">The request that the batch came in.</param>
 /// <param name="log">Where a failure of the service goes.</param>
 internal sealed class BatchAnswering(
     Func<Build, CancellationToken, Task<(Assessment? Assessment, ProblemAnswer? Problem)>> answer,
-    string traceId,
+    ProblemOrigin origin,
     Serilog.ILogger log)
 {
     /// <summary>The answer as UTF-8. Nothing that goes wrong with one build concerns the others.</summary>
@@ -20,7 +20,7 @@ internal sealed class BatchAnswering(
     public async Task<byte[]> Answer(BuildText text, CancellationToken cancellation)
     {
         (Assessment? assessment, ProblemAnswer? refusal) = await Guarded(text, cancellation).ConfigureAwait(false);
-        Contract.Problems.Problem? problem = refusal?.Of(traceId);
+        Contract.Problems.Problem? problem = refusal?.Of(origin);
         return AnswerJson.Write(
             new BatchAnswer
             {

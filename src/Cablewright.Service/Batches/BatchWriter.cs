@@ -1,4 +1,5 @@
 using System.Text;
+using Cablewright.Service.Answers;
 
 namespace Cablewright.Service.Batches;
 
@@ -25,7 +26,7 @@ internal sealed class BatchWriter(HttpResponse response, BatchForm form)
     {
         hasStarted = true;
         response.ContentType = form.MediaType;
-        response.Headers.CacheControl = "no-cache";
+        response.Headers.CacheControl = Caching.AskAgain;
         return form.Start;
     }
 

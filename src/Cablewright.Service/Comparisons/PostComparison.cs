@@ -5,6 +5,7 @@ using Cablewright.Reports.Assessments;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Computing;
+using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Validation;
@@ -14,19 +15,31 @@ namespace Cablewright.Service.Comparisons;
 /// <summary><c>POST /v1/assessments/comparisons</c>: two to six builds side by side.</summary>
 internal static class PostComparison
 {
-    private static readonly ContractValidator<ComparisonRequest> Validator = new();
+    public static Operation Operation => new(
+        "compareBuilds", Tag.Assessments, "Put builds side by side",
+        "Assesses two to six builds and says where they differ, run by run and amplifier by amplifier, matched by id. What a "
+        + "build could `include` by itself has no place here and is refused.")
+    {
+        Computes = true,
+        Body = RequestBody.Of(
+            AnswerJson.Shapes.ComparisonRequest,
+            () => new ComparisonRequest { Builds = [QuickBuild.Example, QuickBuild.Example with { Name = "another" }] }),
+        Problems = [ProblemKinds.FaultyBuild],
+    };
 
-    /// <summary>Reads, checks and compares the builds.</summary>
-    public static Task<IResult> Answer(HttpContext context, Computations computations, CancellationToken cancellation) =>
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapPost("/v1/assessments/comparisons", Answer).DescribedAs<Comparison>(Operation);
+
+    private static Task<IResult> Answer(HttpContext context, Computations computations, CancellationToken cancellation) =>
         JsonBody.Answer(
             context.Request,
             AnswerJson.Shapes.ComparisonRequest,
-            comparison => computations.Run(context, computation => Answer(comparison, computation), cancellation),
+            comparison => computations.Run(context, computation => Compare(comparison, computation), cancellation),
             cancellation);
 
-    private static IResult Answer(ComparisonRequest comparison, Computation computation)
+    private static IResult Compare(ComparisonRequest comparison, Computation computation)
     {
-        List<Fault> faults = [.. Validator.FaultsOf(comparison), .. comparison.Builds.SelectMany(IncludeFaults)];
+        List<Fault> faults = [.. Validators.FaultsOf(comparison), .. comparison.Builds.SelectMany(IncludeFaults)];
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.FaultyBuild, faults);
         Answered[] answers = [.. comparison.Builds.Select(build => Answering.Work(build, computation, comparison.Builds.Count))];
         for (int i = 0; i < answers.Length; i++)
@@ -35,7 +48,7 @@ internal static class PostComparison
         Comparison result = ComparisonWriter.Of(
             [.. answers.Select(answer => answer.Assessment!)], [.. comparison.Builds.Select(build => build.Name)]);
         byte[] body = AnswerJson.Write(result, AnswerJson.Shapes.Comparison);
-        return new JsonAnswer(body, "cmp_" + Convert.ToHexStringLower(SHA256.HashData(body)), "no-cache");
+        return new JsonAnswer(body, "cmp_" + Convert.ToHexStringLower(SHA256.HashData(body)), Caching.AskAgain);
     }
 
     /// <summary>What is asked for would be worked out at length and shown nowhere.</summary>
@@ -44,7 +57,7 @@ internal static class PostComparison
         if (build.Include is not null)
             yield return new Fault(
                 $"/builds/{index}/include",
-                ContentCodes.IncludeInComparison,
+                ComparisonCodes.Include,
                 "a comparison has no place for what a build includes",
                 null,
                 "no include; ask for it with POST /v1/assessments");

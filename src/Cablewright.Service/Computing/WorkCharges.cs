@@ -15,7 +15,7 @@ internal sealed class WorkCharges(LoadSettings settings, TimeProvider clock)
     public static Task Admit(HttpContext context, RequestDelegate next)
     {
         Operation? operation = context.GetEndpoint()?.Metadata.GetMetadata<Operation>();
-        if (operation is null || operation.Tag == Operations.Health) return next(context);
+        if (operation is null || operation.Tag == Tag.Health) return next(context);
         return context.RequestServices.GetRequiredService<WorkCharges>().TryStart(context, out TimeSpan wait)
             ? next(context)
             : new ProblemAnswer(ProblemKinds.TooManyRequests) { RetryAfter = wait }.ExecuteAsync(context);

@@ -12,15 +12,15 @@ internal sealed class ContractDocument(IServiceProvider services)
     /// <summary>The name under which it is generated.</summary>
     public const string Name = "v1";
 
-    private readonly Lazy<Task<FixedAnswer>> document = new(
+    private readonly Lazy<Task<JsonAnswer>> document = new(
         () => Make(services.GetRequiredKeyedService<IOpenApiDocumentProvider>(Name)));
 
     /// <summary>Answers with the contract.</summary>
-    public static async Task<IResult> Answer(ContractDocument contract) => (await contract.document.Value).Answer();
+    public static async Task<IResult> Answer(ContractDocument contract) => await contract.document.Value;
 
-    private static async Task<FixedAnswer> Make(IOpenApiDocumentProvider provider)
+    private static async Task<JsonAnswer> Make(IOpenApiDocumentProvider provider)
     {
         OpenApiDocument document = await provider.GetOpenApiDocumentAsync(CancellationToken.None);
-        return FixedAnswer.Of(Encoding.UTF8.GetBytes(await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1)));
+        return TaggedAnswer.Fixed(Encoding.UTF8.GetBytes(await document.SerializeAsJsonAsync(OpenApiSpecVersion.OpenApi3_1)));
     }
 }

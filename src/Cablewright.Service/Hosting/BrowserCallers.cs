@@ -1,4 +1,5 @@
 using Cablewright.Service.Kits;
+using Microsoft.Net.Http.Headers;
 
 namespace Cablewright.Service.Hosting;
 
@@ -7,6 +8,15 @@ internal static class BrowserCallers
 {
     /// <summary>The setting: origins such as <c>https://shop.example</c>, parted by commas.</summary>
     public const string Setting = "Cablewright:AllowedOrigins";
+
+    /// <summary>
+    /// What a page may send; the last two name a trace of its own (W3C Trace Context), which libraries add to every call.
+    /// </summary>
+    private static readonly string[] Accepted =
+    [
+        HeaderNames.Accept, HeaderNames.Authorization, HeaderNames.ContentType, HeaderNames.IfMatch, HeaderNames.IfNoneMatch,
+        Correlation.HeaderName, HeaderNames.TraceParent, HeaderNames.TraceState,
+    ];
 
     private static readonly TimeSpan PreflightIsKept = TimeSpan.FromHours(1);
 
@@ -17,16 +27,19 @@ internal static class BrowserCallers
         builder.Services.AddCors(cors => cors.AddDefaultPolicy(policy => policy
             .WithOrigins(origins)
             .WithMethods(HttpMethods.Get, HttpMethods.Post, HttpMethods.Put, HttpMethods.Delete)
-            .WithHeaders("Accept", "Authorization", "Content-Type", "If-Match", "If-None-Match", Correlation.HeaderName)
-            .WithExposedHeaders("Age", "ETag", "Location", "Retry-After", Correlation.HeaderName, KitAnswers.RevisionHeader)
+            .WithHeaders(Accepted)
+            .WithExposedHeaders("Age", "ETag", "Location", "Retry-After", Correlation.HeaderName, CatalogueState.RevisionHeader)
             .SetPreflightMaxAge(PreflightIsKept)));
     }
 
     /// <summary>Applies it where there is a list.</summary>
     public static void Use(WebApplication app)
     {
-        if (Origins(app.Configuration).Length > 0) app.UseCors();
+        if (AreListed(app.Configuration)) app.UseCors();
     }
+
+    /// <summary>Whether there is a list.</summary>
+    public static bool AreListed(IConfiguration configuration) => Origins(configuration).Length > 0;
 
     private static string[] Origins(IConfiguration configuration) => (configuration[Setting] ?? "").Split(
         ',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);

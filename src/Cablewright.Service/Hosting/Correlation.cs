@@ -3,7 +3,10 @@ using Serilog.Context;
 
 namespace Cablewright.Service.Hosting;
 
-/// <summary>Names each request, in the log, in the answer's header and in a problem's <c>traceId</c>.</summary>
+/// <summary>
+/// Names each request, in the log, in the answer's header and in a problem's <c>traceId</c>; but not in an answer that a cache
+/// gives to others, whose requests have other names.
+/// </summary>
 internal static partial class Correlation
 {
     public const string HeaderName = "X-Correlation-Id";
@@ -18,7 +21,8 @@ internal static partial class Correlation
         context.TraceIdentifier = id;
         context.Response.OnStarting(() =>
         {
-            context.Response.Headers[HeaderName] = id;
+            bool isShared = context.Response.GetTypedHeaders().CacheControl is { Public: true };
+            if (!isShared) context.Response.Headers[HeaderName] = id;
             return Task.CompletedTask;
         });
         using (LogContext.PushProperty(LogProperty, id)) await next(context);

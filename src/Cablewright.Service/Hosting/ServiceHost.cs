@@ -21,11 +21,6 @@ internal static class ServiceHost
     /// <summary>A host whose pipeline names, logs and checks every request and turns every failure into a problem.</summary>
     public static WebApplication Build(string[] args)
     {
-        ShapeReader.Prepare(AnswerJson.Shapes.Build);
-        ShapeReader.Prepare(AnswerJson.Shapes.BenchReport);
-        ShapeReader.Prepare(AnswerJson.Shapes.KitCheck);
-        ShapeReader.Prepare(AnswerJson.Shapes.KitMatchRequest);
-        ShapeReader.Prepare(AnswerJson.Shapes.Kit);
         WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
         Addresses.UseDefault(builder);
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
@@ -37,15 +32,18 @@ internal static class ServiceHost
         Computations.Add(builder.Services);
         Draining.Add(builder.Services);
         BrowserCallers.Add(builder);
+        Compression.Add(builder.Services);
 
         WebApplication app = builder.Build();
         KeepThreadsFree(app.Services.GetRequiredService<LoadSettings>());
         Proxies.Use(app);
         app.Use(Correlation.Apply);
         app.Use(SecurityHeaders.Apply);
+        Variance.Use(app);
         app.Use(HeadRequests.Apply);
         // Before everything that a liveness check does without.
         app.UseRouting();
+        Compression.Use(app);
         app.UseSerilogRequestLogging(log => RequestLog.Configure(log, app.Services.GetRequiredService<Serilog.ILogger>()));
         app.UseExceptionHandler(new ExceptionHandlerOptions
         {

@@ -4,7 +4,12 @@ using System.Text.Json;
 namespace Cablewright.Service.Json;
 
 /// <summary>One member that an object may have.</summary>
-internal sealed record Member(string Name, bool IsRequired, Shape Shape, int Ordinal);
+/// <param name="Name">Its name.</param>
+/// <param name="IsRequired">Whether it must be there.</param>
+/// <param name="CanBeNull">Whether <c>null</c> says the same as leaving it out.</param>
+/// <param name="Shape">What it must look like.</param>
+/// <param name="Ordinal">Its place among the members.</param>
+internal sealed record Member(string Name, bool IsRequired, bool CanBeNull, Shape Shape, int Ordinal);
 
 /// <summary>An object whose members are all known.</summary>
 internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an object", JsonValueKind.Object)
@@ -42,9 +47,7 @@ internal sealed class ObjectShape(IReadOnlyList<Member> members) : Shape("an obj
         walk.Enter(member.Name);
         if (seen)
             walk.Add(ShapeCodes.DuplicateMember, $"\"{member.Name}\" is given more than once; keep one", Excerpt.Of(value));
-        else if (value.ValueKind == JsonValueKind.Null && !member.IsRequired)
-            walk.Add(ShapeCodes.Null, "null is not accepted; leave the member out instead", null, member.Shape.Accepted);
-        else
+        else if (value.ValueKind != JsonValueKind.Null || !member.CanBeNull)
             member.Shape.Check(value, walk);
         seen = true;
         walk.Leave();

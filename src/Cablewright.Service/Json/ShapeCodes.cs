@@ -29,7 +29,7 @@ internal static class ShapeCodes
     [Meaning("A member that must be there and is not.")]
     public const string MissingMember = "member.missing";
 
-    [Meaning("A null; what is open is left out.")]
+    [Meaning("A null where a value is due: a member that must be there, or an item of a list.")]
     public const string Null = "value.null";
 
     [Meaning("A value of another JSON type than the contract's.")]

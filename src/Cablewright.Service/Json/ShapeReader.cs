@@ -6,8 +6,8 @@ using Cablewright.Service.Problems;
 namespace Cablewright.Service.Json;
 
 /// <summary>
-/// Reads a JSON body strictly: nothing unknown, nothing twice, no null, no lenient conversion. Every fault of the shape is found
-/// in one reading. Nothing that a caller sends makes it throw.
+/// Reads a JSON body strictly: nothing unknown, nothing twice, no lenient conversion, <c>null</c> only for a member that may be
+/// left out. Every fault of the shape is found in one reading. Nothing that a caller sends makes it throw.
 /// </summary>
 public static class ShapeReader
 {

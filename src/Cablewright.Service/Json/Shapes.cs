@@ -34,6 +34,7 @@ internal static class Shapes
             .Select((property, ordinal) => new Member(
                 property.Name,
                 property.IsRequired,
+                !property.IsRequired && property.IsSetNullable,
                 Make(type.Options.GetTypeInfo(property.PropertyType), property.AttributeProvider as PropertyInfo, depth + 1),
                 ordinal)),
     ];

@@ -1,4 +1,5 @@
 using Cablewright.Service.Documents;
+using Cablewright.Service.Kits;
 using Cablewright.Service.Problems;
 using Cablewright.Storage.Keys;
 using Cablewright.Storage.Kits;
@@ -27,13 +28,9 @@ internal static class ApiKeyAuthentication
     {
         Operation? operation = context.GetEndpoint()?.Metadata.GetMetadata<Operation>();
         if (operation is not { Scope: not KeyScopes.None, IsKeyOptional: false }) return next(context);
-        ProblemKind? refusal = Refusal(context, context.GetRouteValue(PathParameter.ShopName) as string, operation.Scope);
-        return refusal is null ? next(context) : new ProblemAnswer(refusal).ExecuteAsync(context);
+        string? shop = context.GetRouteValue(KitAddress.ShopName) as string;
+        return Caller.Of(context).Refusal(shop, operation.Scope)?.ExecuteAsync(context) ?? next(context);
     }
-
-    /// <summary>Why a request may not do this to this shop's things; <c>null</c> where it may.</summary>
-    public static ProblemKind? Refusal(HttpContext context, string? shop, KeyScopes scope) =>
-        Caller.Of(context).Refusal(shop, scope);
 
     /// <summary>
     /// Without the database a known key opens its shop for a while yet; it may have been revoked, and one that is not known

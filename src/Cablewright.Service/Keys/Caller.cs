@@ -1,3 +1,4 @@
+using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Storage.Keys;
 
@@ -17,10 +18,11 @@ internal sealed record Caller(ShopKey? Key, ProblemKind? Trouble)
     /// Why the caller may not do this to this shop's things; <c>null</c> where it may. Another shop's things are answered like
     /// things that are not there, whether they are or not.
     /// </summary>
-    public ProblemKind? Refusal(string? shop, KeyScopes scope)
+    public ProblemAnswer? Refusal(string? shop, KeyScopes scope)
     {
-        if (Key is null) return Trouble ?? ProblemKinds.KeyMissing;
-        if (shop is not null && shop != Key.Shop) return ProblemKinds.NotFound;
-        return Key.Scopes.HasFlag(scope) ? null : ProblemKinds.KeyWithoutRight;
+        if (Key is null) return new ProblemAnswer(Trouble ?? ProblemKinds.KeyMissing);
+        if (shop is not null && shop != Key.Shop)
+            return ProblemAnswer.NotFound($"There is no shop \"{Excerpt.Of(shop)}\" for this key.");
+        return Key.Scopes.HasFlag(scope) ? null : new ProblemAnswer(ProblemKinds.KeyWithoutRight);
     }
 }

@@ -1,8 +1,4 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using Cablewright.Contract.Kits;
-using Cablewright.Service.Answers;
-using Cablewright.Service.Assessments;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Kits;
@@ -10,7 +6,7 @@ namespace Cablewright.Service.Kits;
 /// <summary>A kit to start from, of a shop that does not exist.</summary>
 internal static class ExampleKit
 {
-    private static Kit Kit { get; } = new()
+    public static Kit Kit { get; } = new()
     {
         Sku = "AK-150",
         Name = "Amplifier wiring kit, 1/0 AWG copper",
@@ -31,17 +27,6 @@ internal static class ExampleKit
             new KitPart { Kind = KitPartKind.Ties, Count = 20 },
         ],
     };
-
-    /// <summary>The kit as JSON.</summary>
-    public static JsonNode? Json() => JsonSerializer.SerializeToNode(Kit, AnswerJson.Shapes.Kit);
-
-    /// <summary>A build and the kit to hold against it, as JSON.</summary>
-    public static JsonNode? CheckJson() => JsonSerializer.SerializeToNode(
-        new KitCheck { Build = QuickBuild.Example, Kit = Kit }, AnswerJson.Shapes.KitCheck);
-
-    /// <summary>A build and the shop whose kits to hold against it, as JSON.</summary>
-    public static JsonNode? MatchJson() => JsonSerializer.SerializeToNode(
-        new KitMatchRequest { Build = QuickBuild.Example, Shop = "demo" }, AnswerJson.Shapes.KitMatchRequest);
 
     private static KitPart Wire(KitPartKind kind, string colour, string length) => new()
     {

@@ -25,4 +25,7 @@ internal static class KitCodes
 
     [Meaning("A figure that a part of this kind does not have.")]
     public const string PartMemberForeign = "part.member-foreign";
+
+    [Meaning("A price without a currency.")]
+    public const string CurrencyMissing = "currency.missing";
 }

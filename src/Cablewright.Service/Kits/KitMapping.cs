@@ -1,5 +1,5 @@
 using Cablewright.Contract.Kits;
-using Cablewright.Service.Assessments;
+using Cablewright.Service.Quantities;
 
 namespace Cablewright.Service.Kits;
 

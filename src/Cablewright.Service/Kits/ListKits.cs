@@ -1,11 +1,13 @@
 using System.Globalization;
 using Cablewright.Contract;
 using Cablewright.Contract.Kits;
+using Cablewright.Contract.Schema;
 using Cablewright.Service.Answers;
-using Cablewright.Service.Assessments;
+using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Queries;
+using Cablewright.Storage.Keys;
 using Cablewright.Storage.Kits;
 
 namespace Cablewright.Service.Kits;
@@ -16,25 +18,42 @@ namespace Cablewright.Service.Kits;
 /// </summary>
 internal static class ListKits
 {
-    public const string Limit = "limit";
-    public const string After = "after";
-    public const int UsualLimit = 50;
+    private const string Limit = "limit";
+    private const string After = "after";
+    private const int UsualLimit = 50;
 
     private static readonly string[] Names = [Limit, After];
 
-    /// <summary>Answers with one page.</summary>
-    public static IResult Answer(string shop, HttpContext context, ShopKits kits)
+    public static Operation Operation => new(
+        "listKits", Tag.Kits, "List a shop's kits",
+        "Kits in brief, sorted by number, a page at a time: next of one page is after of the following one. The answer names the "
+        + "revision of the catalogue that it shows. Kits that cannot be read are left out, and their numbers told.")
+    {
+        Scope = KeyScopes.KitsRead,
+        Path = [KitAddress.Shop],
+        Query =
+        [
+            QueryParameter.Plain<Page>(Limit, nameof(Page.Limit), $"Most kits on the page; {UsualLimit} where left out."),
+            QueryParameter.Plain<Page>(After, nameof(Page.After), "Where the page starts: next of the page before."),
+        ],
+        Problems = [ProblemKinds.NotFound],
+    };
+
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet(KitAddress.OfAll, Answer).DescribedAs<KitPage>(Operation);
+
+    private static IResult Answer(string shop, HttpContext context, ShopKits kits)
     {
         (IReadOnlyDictionary<string, string> values, List<Fault> faults) = QueryText.Read(context.Request.QueryString, Names);
         int limit = ReadLimit(values, faults);
         string? after = ReadCursor(values, faults);
         if (faults.Count > 0) return FaultyRequest.Answer(ProblemKinds.NotUnderstood, faults);
 
-        KitPage page = Page(KitAnswers.NameState(context), shop, limit, after, kits);
-        return new JsonAnswer(AnswerJson.Write(page, AnswerJson.Shapes.KitPage), null, "private, no-cache");
+        KitPage page = PageOf(CatalogueState.Name(context), shop, limit, after, kits);
+        return new JsonAnswer(AnswerJson.Write(page, AnswerJson.Shapes.KitPage), null, Caching.Private);
     }
 
-    private static KitPage Page(Catalogue catalogue, string shop, int limit, string? after, ShopKits kits)
+    private static KitPage PageOf(Catalogue catalogue, string shop, int limit, string? after, ShopKits kits)
     {
         StoredKit[] found =
         [
@@ -80,5 +99,15 @@ internal static class ListKits
         faults.Add(new Fault(
             "/" + After, QueryCodes.Unreadable, "this is no cursor", Excerpt.Of(text), "\"next\" of the page before"));
         return null;
+    }
+
+    /// <summary>What the query says of the page.</summary>
+    private sealed record Page
+    {
+        [Figure("1", 50, Smallest = 1, Largest = ContractLimits.KitsOnPage)]
+        public int Limit { get; init; }
+
+        [Text(ContractLimits.LongestCursor, "QUstNC0xMDA")]
+        public string After { get; init; } = "";
     }
 }

@@ -5,9 +5,11 @@ using Cablewright.Reports.Kits;
 using Cablewright.Service.Answers;
 using Cablewright.Service.Assessments;
 using Cablewright.Service.Computing;
+using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
+using Cablewright.Service.Rulesets;
 using Cablewright.Service.Validation;
 using Cablewright.Storage.Keys;
 using Cablewright.Storage.Kits;
@@ -20,28 +22,39 @@ internal static class PostKitMatch
 {
     private const int UsualLimit = 20;
 
-    private static readonly ContractValidator<KitMatchRequest> Validator = new();
+    public static Operation Operation => new(
+        "matchKits", Tag.Kits, "Find which of a shop's kits serve a build",
+        "Every kit of the shop held against the build: those that serve first, the cheapest of them before the others, and what "
+        + "each of the others lacks. Kits that cannot be read are left out, and their numbers told.")
+    {
+        Computes = true,
+        Scope = KeyScopes.KitsRead,
+        Body = RequestBody.Of(
+            AnswerJson.Shapes.KitMatchRequest, () => new KitMatchRequest { Build = QuickBuild.Example, Shop = "demo" }),
+        Problems = [ProblemKinds.NotFound, ProblemKinds.Faulty],
+    };
 
-    /// <summary>Reads, checks and holds the shop's kits against the build.</summary>
-    public static Task<IResult> Answer(
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapPost("/v1/kit-matches", Answer).DescribedAs<KitMatches>(Operation);
+
+    private static Task<IResult> Answer(
         HttpContext context, ShopKits kits, Computations computations, CancellationToken cancellation) =>
         JsonBody.Answer(
             context.Request,
             AnswerJson.Shapes.KitMatchRequest,
-            asked => computations.Run(context, computation => Answer(asked, context, kits, computation), cancellation),
+            asked => computations.Run(context, computation => Find(asked, context, kits, computation), cancellation),
             cancellation);
 
-    private static IResult Answer(KitMatchRequest asked, HttpContext context, ShopKits kits, Computation computation)
+    private static IResult Find(KitMatchRequest asked, HttpContext context, ShopKits kits, Computation computation)
     {
-        if (ApiKeyAuthentication.Refusal(context, asked.Shop, KeyScopes.KitsRead) is { } refusal) return new ProblemAnswer(
-            refusal);
-        Catalogue catalogue = KitAnswers.NameState(context);
+        if (Caller.Of(context).Refusal(asked.Shop, KeyScopes.KitsRead) is { } refusal) return refusal;
+        Catalogue catalogue = CatalogueState.Name(context);
         Engine.Builds.Build build = BuildMapping.ToEngine(asked.Build);
         string? after = asked.After is null ? null : Cursor.Read(asked.After);
         List<Fault> faults =
         [
             .. BuildFaults.Of(asked.Build, build, computation.HasKey).Select(fault => fault.Below("/build")),
-            .. Validator.FaultsOf(asked),
+            .. Validators.FaultsOf(asked),
         ];
         if (asked.After is not null && (after is null || !catalogue.KitsOf(asked.Shop).ContainsKey(after)))
             faults.Add(new Fault(

@@ -45,7 +45,7 @@ internal sealed partial class ShopKits(ILogger<ShopKits> log)
         try
         {
             Kit? kit = JsonSerializer.Deserialize(kept.Body.Span, Lenient);
-            return kit is null || KitValidator.FaultsOf(kit).Count > 0 ? null : KitMapping.ToEngine(kit with { Sku = kept.Sku });
+            return kit is null || Validators.FaultsOf(kit).Count > 0 ? null : KitMapping.ToEngine(kit with { Sku = kept.Sku });
         }
         catch (JsonException)
         {

@@ -16,16 +16,19 @@ internal sealed class ProblemAnswer(ProblemKind kind, string detail, IReadOnlyLi
     /// <summary>After how long it is worth trying again, where more is known than the kind says.</summary>
     public TimeSpan? RetryAfter { get; init; }
 
+    /// <summary>What an address names is not there.</summary>
+    /// <param name="missing">What is not, as a sentence.</param>
+    public static ProblemAnswer NotFound(string missing) => new(ProblemKinds.NotFound, missing, []);
+
     /// <summary>The problem itself.</summary>
-    /// <param name="traceId">Names the request.</param>
-    public Problem Of(string traceId) => new()
+    public Problem Of(ProblemOrigin origin) => new()
     {
-        Type = kind.Type,
+        Type = origin.Pages + kind.Code,
         Title = kind.Title,
         Status = kind.Status,
         Detail = detail,
         Code = kind.Code,
-        TraceId = traceId,
+        TraceId = origin.TraceId,
         Errors = errors,
     };
 
@@ -39,7 +42,7 @@ internal sealed class ProblemAnswer(ProblemKind kind, string detail, IReadOnlyLi
         if ((RetryAfter is { } wait ? (int)Math.Ceiling(wait.TotalSeconds) : kind.RetryAfterSeconds) is { } seconds)
             response.Headers.RetryAfter = seconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
         if (kind.Status == StatusCodes.Status401Unauthorized) response.Headers.WWWAuthenticate = "Bearer";
-        byte[] body = AnswerJson.Write(Of(httpContext.TraceIdentifier), AnswerJson.Shapes.Problem);
+        byte[] body = AnswerJson.Write(Of(ProblemOrigin.Of(httpContext)), AnswerJson.Shapes.Problem);
         response.ContentLength = body.Length;
         return response.Body.WriteAsync(body, httpContext.RequestAborted).AsTask();
     }

@@ -9,7 +9,4 @@ internal sealed record ProblemKind(string Code, int Status, string Title, string
 {
     /// <summary>After how many seconds it is worth trying again, where that can be said.</summary>
     public int? RetryAfterSeconds { get; init; }
-
-    /// <summary>The address of its page on this service.</summary>
-    public string Type => ProblemPages.Path + Code;
 }

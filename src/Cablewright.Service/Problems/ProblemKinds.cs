@@ -25,7 +25,8 @@ internal static class ProblemKinds
 
     public static readonly ProblemKind NotFound = new(
         "resource.not-found", Status404NotFound, "There is nothing here",
-        "No resource has this address. The addresses are listed in /openapi/v1.json.");
+        "No resource has this address, or what it names is not there; the detail says which. The addresses are listed in "
+        + "/openapi/v1.json.");
 
     public static readonly ProblemKind MethodNotAllowed = new(
         "method.not-allowed", Status405MethodNotAllowed, "This method is not served here",

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using Cablewright.Service.Json;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Problems;
@@ -7,13 +8,18 @@ namespace Cablewright.Service.Problems;
 /// <summary>The page that each problem's <c>type</c> leads to.</summary>
 internal static class ProblemPages
 {
-    public const string Path = "/docs/problems/";
+    /// <summary>The start of their paths.</summary>
+    public static readonly PathString Path = new("/docs/problems/");
 
-    /// <summary>Answers with the page of one kind of problem.</summary>
-    public static IResult Answer(string code)
+    /// <summary>Serves them; they are no part of the contract.</summary>
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapGet(Path + "{code}", Answer).ExcludeFromDescription();
+
+    private static IResult Answer(string code)
     {
         ProblemKind? kind = ProblemKinds.All.FirstOrDefault(candidate => candidate.Code == code);
-        return kind is null ? new ProblemAnswer(ProblemKinds.NotFound) : Results.Content(Page(kind), "text/html; charset=utf-8");
+        return kind is null
+            ? ProblemAnswer.NotFound($"There is no kind of problem \"{Excerpt.Of(code)}\".")
+            : Results.Content(Page(kind), "text/html; charset=utf-8");
     }
 
     private static string Page(ProblemKind kind)
@@ -26,7 +32,7 @@ internal static class ProblemPages
         page.Append("<h2>Codes of single faults</h2><dl>");
         foreach (CodeMeaning fault in FaultKinds.All)
             page.Append("<dt><code>").Append(Text(fault.Code)).Append("</code><dd>").Append(Text(fault.Meaning));
-        page.Append("</dl><p><a href=\"/docs\">Documentation</a></p></html>");
+        page.Append("</dl><p><a href=\"../\">Documentation</a></p></html>");
         return page.ToString();
     }
 

@@ -1,3 +1,4 @@
+using Cablewright.Service.Json;
 using Cablewright.Storage;
 using Microsoft.AspNetCore.Diagnostics;
 
@@ -10,8 +11,13 @@ internal static class UnansweredRequests
     public static Task OnEmptyAnswer(StatusCodeContext context)
     {
         HttpContext http = context.HttpContext;
-        return new ProblemAnswer(ProblemKinds.ForStatus(http.Response.StatusCode)).ExecuteAsync(http);
+        ProblemKind kind = ProblemKinds.ForStatus(http.Response.StatusCode);
+        ProblemAnswer answer = kind == ProblemKinds.NotFound ? NothingAt(http.Request.Path) : new ProblemAnswer(kind);
+        return answer.ExecuteAsync(http);
     }
+
+    private static ProblemAnswer NothingAt(PathString path) => ProblemAnswer.NotFound(
+        $"Nothing is served at {Excerpt.Of(path.Value ?? "")}. The addresses are listed in /openapi/v1.json.");
 
     /// <summary>For an exception: the server's own refusals keep their status, anything else is a fault of the service.</summary>
     public static Task OnException(HttpContext http)

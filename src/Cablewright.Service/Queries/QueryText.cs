@@ -1,4 +1,3 @@
-using Cablewright.Service.Assessments;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Microsoft.AspNetCore.WebUtilities;

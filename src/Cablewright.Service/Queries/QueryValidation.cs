@@ -13,7 +13,7 @@ internal static class QueryValidation
     public static Task Apply(HttpContext context, RequestDelegate next)
     {
         Operation? operation = context.GetEndpoint()?.Metadata.GetMetadata<Operation>();
-        if (operation is not { Query.Count: 0 } || operation.Tag == Operations.Health) return next(context);
+        if (operation is not { Query.Count: 0 } || operation.Tag == Tag.Health) return next(context);
         List<Fault> faults = QueryText.Read(context.Request.QueryString, []).Faults;
         return faults.Count == 0
             ? next(context)

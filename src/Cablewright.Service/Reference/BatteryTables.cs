@@ -1,6 +1,7 @@
 using Cablewright.Contract.Reference;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Reference;
@@ -8,12 +9,21 @@ namespace Cablewright.Service.Reference;
 /// <summary><c>GET /v1/reference/batteries</c>.</summary>
 internal static class BatteryTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.BatteryReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.BatteryReference);
 
-    /// <summary>Answers with the batteries' figures.</summary>
-    public static IResult Answer() => Table.Answer();
+    public static Operation Operation => new(
+        "readBatteries", Tag.Reference, "Read the battery tables",
+        "Rest voltages by chemistry and state of charge, with sources.")
+    {
+        IsCacheable = true,
+    };
+
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet("/v1/reference/batteries", Answer).DescribedAs<BatteryReference>(Operation);
 
     internal static BatteryReference Read() => new() { RestVoltages = [.. RulesetLibrary.Newest.RestVoltages.All.Select(Row)] };
+
+    private static JsonAnswer Answer() => Table;
 
     private static RestVoltageEntry Row(RestVoltageRow row) => new()
     {

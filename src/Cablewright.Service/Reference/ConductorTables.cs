@@ -4,16 +4,23 @@ using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Reference;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
 
 namespace Cablewright.Service.Reference;
 
 /// <summary><c>GET /v1/reference/conductors</c>.</summary>
 internal static class ConductorTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.ConductorReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.ConductorReference);
 
-    /// <summary>Answers with the tables behind every figure about conductors.</summary>
-    public static IResult Answer() => Table.Answer();
+    public static Operation Operation => new(
+        "readConductors", Tag.Reference, "Read the conductor tables", "Sizes, metals, ampacity, with sources.")
+    {
+        IsCacheable = true,
+    };
+
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet("/v1/reference/conductors", Answer).DescribedAs<ConductorReference>(Operation);
 
     internal static ConductorReference Read() => new()
     {
@@ -37,6 +44,8 @@ internal static class ConductorTables
             Provenance = figure.Provenance,
         })],
     };
+
+    private static JsonAnswer Answer() => Table;
 
     private static SizeEntry Size(ConductorSize size)
     {

@@ -3,18 +3,28 @@ using Cablewright.Engine.Data;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
 
 namespace Cablewright.Service.Reference;
 
 /// <summary><c>GET /v1/reference/fuses</c>.</summary>
 internal static class FuseTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.FuseReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.FuseReference);
 
-    /// <summary>Answers with the fuse families and their figures.</summary>
-    public static IResult Answer() => Table.Answer();
+    public static Operation Operation => new(
+        "readFuses", Tag.Reference, "Read the fuse tables",
+        "Fuse families with their ratings and figures, with sources.")
+    {
+        IsCacheable = true,
+    };
+
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet("/v1/reference/fuses", Answer).DescribedAs<FuseReference>(Operation);
 
     internal static FuseReference Read() => new() { Families = [.. RulesetLibrary.Newest.FuseFamilies.All.Select(Family)] };
+
+    private static JsonAnswer Answer() => Table;
 
     private static FuseFamilyEntry Family(FuseFamily family) => new()
     {
@@ -29,9 +39,26 @@ internal static class FuseTables
         VoltageRatingVolts = Figure(family.VoltageRatingVolts),
         ContinuousUseFactor = Figure(family.ContinuousUseFactor),
         DropAtRatingVolts = Figure(family.DropAtRatingVolts),
-        InterruptingRatingAmps = Figure(family.InterruptingRatingAmps),
+        InterruptingRatingAmps = AtRatedVoltage(family),
+        InterruptingRatings = [.. family.InterruptingRatings.Select(Interrupting)],
         OpeningBand = [.. family.TimeCurrentBand.Points.Select(Point)],
+        OpeningBandUncertainty = Figure(family.TimeCurrentBand.Uncertainty),
+        ArcingSeconds = Figure(family.TimeCurrentBand.ArcingSeconds),
         TemperatureDerating = [.. family.TemperatureDerating.Select(Derating)],
+    };
+
+    private static SourcedFigure AtRatedVoltage(FuseFamily family)
+    {
+        InterruptingRating rating = family.InterruptingAt(family.VoltageRatingVolts.Value);
+        return new SourcedFigure { Value = rating.Amps, Source = rating.Source, Provenance = rating.Provenance };
+    }
+
+    private static InterruptingEntry Interrupting(InterruptingRating rating) => new()
+    {
+        Volts = rating.Volts,
+        Amps = rating.Amps,
+        Source = rating.Source,
+        Provenance = rating.Provenance,
     };
 
     private static OpeningEntry Point(TimeCurrentPoint point) => new()

@@ -1,6 +1,7 @@
 using Cablewright.Contract.Reference;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Documents;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Reference;
@@ -8,10 +9,18 @@ namespace Cablewright.Service.Reference;
 /// <summary><c>GET /v1/reference/sources</c>.</summary>
 internal static class SourceTables
 {
-    private static readonly FixedAnswer Table = FixedAnswer.Of(Read(), AnswerJson.Shapes.SourceReference);
+    private static readonly JsonAnswer Table = TaggedAnswer.Fixed(Read(), AnswerJson.Shapes.SourceReference);
 
-    /// <summary>Answers with every source and what rests on it.</summary>
-    public static IResult Answer() => Table.Answer();
+    public static Operation Operation => new(
+        "readSources", Tag.Reference, "Read the sources", "Every source, and which figures rest on it.")
+    {
+        IsCacheable = true,
+    };
+
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapGet("/v1/reference/sources", Answer).DescribedAs<SourceReference>(Operation);
+
+    private static JsonAnswer Answer() => Table;
 
     private static SourceReference Read() => new()
     {
@@ -54,8 +63,12 @@ internal static class SourceTables
             Of(row.VoltageRatingVolts, name, "voltage rating"),
             Of(row.ContinuousUseFactor, name, "continuous-use factor"),
             Of(row.DropAtRatingVolts, name, "drop at rating"),
-            Of(row.InterruptingRatingAmps, name, "interrupting rating"),
-        }.Concat(row.OpeningBand.Select(point => new Use(
+            Of(row.OpeningBandUncertainty, name, "uncertainty of the opening band"),
+            Of(row.ArcingSeconds, name, "arcing time"),
+        }.Concat(row.InterruptingRatings.Select(rating => new Use(
+            rating.Source, rating.Provenance,
+            FormattableString.Invariant($"fuse family {name}: interrupting rating at {rating.Volts} V"))))
+        .Concat(row.OpeningBand.Select(point => new Use(
             point.Source, point.Provenance,
             FormattableString.Invariant($"fuse family {name}: opening at {point.ShareOfRating} of rating"))))
         .Concat(row.TemperatureDerating.Select(point => new Use(

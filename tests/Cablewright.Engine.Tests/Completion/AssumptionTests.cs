@@ -37,15 +37,26 @@ public class AssumptionTests
         Assert.All([assumed.Value, assumed.Reason, assumed.Source], text => Assert.False(string.IsNullOrWhiteSpace(text)));
     }
 
-    /// <summary>600 W, class AB by default 60 %, at 13.5 V: 1000 W and somewhat more than 74.1 A.</summary>
+    /// <summary>600 W, class D by default from 400 W up, 75 %, at 14.2 V: 800 W and somewhat more than 56.3 A.</summary>
     [Fact]
     public void The_defaults_are_those_that_are_listed()
     {
         Assessment answer = Assessed.Of(Bare());
-        Assert.Equal(13.5, answer.Supply.OperatingVolts);
+        Assert.Equal(14.2, answer.Supply.OperatingVolts, 12);
         AmplifierResult bass = answer.Amplifiers[0];
-        Near.Relative(1000, bass.PeakCurrentAmps * bass.TerminalVolts, 1e-9, "input power, W");
+        Near.Relative(800, bass.PeakCurrentAmps * bass.TerminalVolts, 1e-9, "input power, W");
         Assert.Equal(3 * 0.3048, answer.Runs.Single(run => run.Id == "bass-return").LengthMetres, 12);
+    }
+
+    /// <summary>399 W at 60 %, or 400 W at 75 %.</summary>
+    [Theory]
+    [InlineData(399, 665)]
+    [InlineData(400, 533.333333333)]
+    public void A_small_amplifier_of_unstated_class_is_of_class_AB_and_a_large_one_of_class_D(double output, double input)
+    {
+        Build build = Bare() with { Amplifiers = [new Amplifier { Id = "bass", RatedOutputWatts = output }] };
+        AmplifierResult bass = Assessed.Of(build).Amplifiers[0];
+        Near.Relative(input, bass.PeakCurrentAmps * bass.TerminalVolts, 1e-9, "input power, W");
     }
 
     /// <summary>

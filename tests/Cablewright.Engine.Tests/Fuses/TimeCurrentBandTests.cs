@@ -1,3 +1,4 @@
+using Cablewright.Engine.Data;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published;
@@ -79,7 +80,9 @@ public class TimeCurrentBandTests
     [Fact]
     public void Beyond_its_last_certain_point_the_slow_edge_keeps_the_energy_of_that()
     {
-        TimeCurrentBand band = new([Point(1.5, 60, 600), Point(3, 0.4, 4), Point(6, 0.1, null)]);
+        TimeCurrentBand band = new(
+            [Point(1.5, 60, 600), Point(3, 0.4, 4), Point(6, 0.1, null)],
+            new SourcedNumber(1, "", "read"), new SourcedNumber(0.005, "", "read"));
         Assert.Equal(1, band.SlowestSeconds(6)!.Value, 12);
         Assert.Equal(0.25, band.SlowestSeconds(12)!.Value, 12);
         Assert.Equal(0.025, band.FastestSeconds(12), 12);

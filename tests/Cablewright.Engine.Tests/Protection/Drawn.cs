@@ -61,7 +61,7 @@ internal static class Drawn
         (double Peak, double Thermal)[] ofRuns = [.. model.Build.Runs.Select(run => amps(run.Id))];
         double[] peak = [.. ofRuns.Select(each => each.Peak)], thermal = [.. ofRuns.Select(each => each.Thermal)];
         double[] hot = [.. ofRuns.Select(_ => celsius)];
-        return new OperatingEnvelope([new OperatingPoint(OperatingCase.Running, peak, thermal, hot, peak, [12], [0], [0], 0)],
+        return new OperatingEnvelope([new OperatingPoint(OperatingCase.Running, peak, thermal, hot, peak, [12], [0], [0], 0, [])],
             false);
     }
 

@@ -75,8 +75,8 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
     {
         yield return new FindingPair(
             "fuse.opens-at-full-output",
-            "an ANL holds 2 s up to 1.35 x (2/1.35)^(ln 60/ln 120) = 1.88937 times its 40 A: 75.575 A",
-            FusedAt(75.6, 40), FusedAt(75.5, 40));
+            "an ANL holds 2 s up to 1.35 x (2/1.35)^(ln 40/ln 80) = 1.87944 times its 40 A: 75.178 A",
+            FusedAt(75.2, 40), FusedAt(75.1, 40));
         yield return new FindingPair(
             "fuse.missing-at-battery", "no fuse, or one",
             OneAmplifier().WithRun("main", run => run with { Fuse = NoFuse }), OneAmplifier());
@@ -156,11 +156,11 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
         yield return new FindingPair(
             "fuse.not-selective",
             "an 80 A type E blade may take (480 A/I)^3.61025 s between 3.5 and 6 times its rating; between 1.35 and 2 times "
-            + "its own a 200 A ANL holds (400 A/I)^(ln 120/ln(2/1.35)) = (400 A/I)^12.1806 s: both 2.5485 s at "
-            + "370.43 A, 12 V/370.43 A = 32.395 mohm; less battery 5, the amplifier's own return 2.80446 + 0.2, main "
-            + "0.43873 + 0.2 + 0.5, joints 0.2 and fuse 1.25 of the feed: 21.8017 mohm of 8 AWG at 2.80446 mohm/m: "
-            + "7.7739 m; a shorter path gives a larger current",
-            TwoInSeries(7.74), TwoInSeries(7.81));
+            + "its own a 200 A ANL holds (400 A/I)^(ln 80/ln(2/1.35)) = (400 A/I)^11.1490 s: both 2.6470 s at "
+            + "366.56 A, 12 V/366.56 A = 32.737 mohm; less battery 5, the amplifier's own return 2.80446 + 0.2, main "
+            + "0.43873 + 0.2 + 0.5, joints 0.2 and fuse 1.25 of the feed: 22.1439 mohm of 8 AWG at 2.80446 mohm/m: "
+            + "7.8960 m; a shorter path gives a larger current",
+            TwoInSeries(7.86), TwoInSeries(7.93));
     }
 
     private static IEnumerable<FindingPair> Overloads()
@@ -186,6 +186,14 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
         yield return new FindingPair(
             "return.strap-too-small", "16 mm2 of copper-clad aluminium conduct as 16 x 0.017241/0.026718 = 10.3 mm2 of copper",
             OneAmplifier().WithRun("strap", CladStrap("16 mm2")), OneAmplifier().WithRun("strap", CladStrap("25 mm2")));
+        yield return new FindingPair(
+            "return.strap-below-fuse",
+            "a strap of 4 AWG, 105 C, at 80 C bears about 160 A x sqrt(25/75) = 92.4 A: the next ANL is one of 100 A, then 130 A",
+            StrapBehind(130), StrapBehind(100));
+        yield return new FindingPair(
+            "sizing.beyond-stock",
+            "two of 1/0 AWG at 40 C bear 285 A x sqrt(65/75) = 265 A each: an ANL of 250 A for each carries 0.8 of that, 400 A",
+            LeftOpen(401), LeftOpen(399));
         yield return new FindingPair(
             "run.copper-clad", "a return of copper-clad aluminium, or of copper",
             OneAmplifier().WithRun("return", run => run with
@@ -224,7 +232,7 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
     /// <summary>What the fuse families' file recalls of an ANL.</summary>
     private static OpeningTime[] BandOfAnl =>
     [
-        new(1, 14_400, null), new(1.35, 120, 1800), new(2, 1, 15), new(3.5, 0.3, 5), new(6, 0.1, 1),
+        new(1, 14_400, null), new(1.25, 85, null), new(1.35, 80, 1800), new(2, 1, 15), new(3.5, 0.3, 5), new(6, 0.097, 1),
     ];
 
     private static Build Losing(double volts) =>
@@ -242,6 +250,20 @@ internal sealed record FindingPair(string Code, string Limit, Build Must, Build 
     private static Build MainOf(double metres) => OneAmplifier().WithRun("main", run => run with { LengthMetres = metres });
 
     private static Build Dynamic() => OneAmplifier().WithAmplifier(amplifier => amplifier with { Programme = Programme.Dynamic });
+
+    private static Build StrapBehind(double fuse) => OneAmplifier()
+        .WithRun("main", run => run with { Fuse = Anl(fuse) })
+        .WithRun("strap", run => run.Sized("4 AWG"));
+
+    /// <summary>A load of exactly these amperes, its cables left open.</summary>
+    private static Build LeftOpen(double amps) => ConstantCurrent(amps) with
+    {
+        Runs = [.. ConstantCurrent(amps).Runs.Select(run => run with
+        {
+            Conductor = new ConductorWish { InsulationCelsius = 105 },
+            Fuse = null,
+        })],
+    };
 
     private static Build StrapRated80In(double engineBay)
     {

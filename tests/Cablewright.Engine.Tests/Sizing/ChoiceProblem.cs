@@ -33,14 +33,13 @@ internal sealed class ChoiceProblem
     /// <summary>The goals in the order in which they are tried.</summary>
     public Goal[] Goals => [.. new DropGoals(Task).All];
 
-    /// <summary>Every choice of every open run.</summary>
-    public IEnumerable<ConductorChoice[]> All(int mostParallel = 1)
+    /// <summary>Every choice of every open run; grounds are the same cable as their supply where that is usual.</summary>
+    public IEnumerable<ConductorChoice[]> All(Stock stock)
     {
-        IReadOnlyList<ConductorChoice>[] candidates = Task.Candidates(mostParallel);
         IEnumerable<ConductorChoice[]> choices = [[]];
-        foreach (IReadOnlyList<ConductorChoice> of in candidates)
+        foreach (IReadOnlyList<ConductorChoice> of in Task.Candidates(stock))
             choices = choices.SelectMany(choice => of, (choice, next) => (ConductorChoice[])[.. choice, next]);
-        return choices;
+        return choices.Where(choice => stock is Stock.Any || GroundRule.IsKeptBy(choice, Task.SupplyOf));
     }
 
     /// <summary>
@@ -49,31 +48,24 @@ internal sealed class ChoiceProblem
     /// </summary>
     public ConductorChoice[]? Best(Prefer prefer = Prefer.Cost)
     {
-        foreach (IGrouping<int, Goal> goals in Goals.GroupBy(goal => goal.MostParallel))
+        var known = new Dictionary<Stock, (ConductorChoice[] Choice, Lazy<DesignEvaluation?> Evaluation)[]>();
+        foreach (Goal goal in Goals)
         {
-            if (Best(prefer, [.. goals]) is { } best) return best;
-        }
-
-        return null;
-    }
-
-    private ConductorChoice[]? Best(Prefer prefer, Goal[] goals)
-    {
-        ConductorChoice[][] bestFirst =
-            [.. All(goals[0].MostParallel)
-                .OrderBy(choice => prefer is Prefer.FewestSizes ? choice.Select(each => each.Conductor).Distinct().Count() : 0)
-                .ThenBy(Task.WeightOf)];
-        DesignEvaluation?[] known = new DesignEvaluation?[bestFirst.Length];
-        foreach (Goal goal in goals)
-        {
-            for (int i = 0; i < bestFirst.Length; i++)
+            if (!known.ContainsKey(goal.Stock)) known.Add(goal.Stock, BestFirst(goal.Stock, prefer));
+            foreach ((ConductorChoice[] choice, Lazy<DesignEvaluation?> evaluation) in known[goal.Stock])
             {
-                if ((known[i] ??= Task.Evaluate(bestFirst[i])) is { } evaluation && Keeps(evaluation, goal)) return bestFirst[i];
+                if (evaluation.Value is { } worked && Keeps(worked, goal)) return choice;
             }
         }
 
         return null;
     }
+
+    private (ConductorChoice[] Choice, Lazy<DesignEvaluation?> Evaluation)[] BestFirst(Stock stock, Prefer prefer) =>
+        [.. All(stock)
+            .OrderBy(choice => prefer is Prefer.FewestSizes ? choice.Select(each => each.Conductor).Distinct().Count() : 0)
+            .ThenBy(Task.WeightOf)
+            .Select(choice => (choice, new Lazy<DesignEvaluation?>(() => Task.Evaluate(choice))))];
 
     /// <summary>
     /// Whether a choice keeps a goal and every rule: no fail among the findings of the full assessment, and no return weaker than
@@ -87,10 +79,17 @@ internal sealed class ChoiceProblem
             if (Significant.Exceeds(drop, goal.Volts[amplifier])) return false;
         }
 
+        if (goal.IsUsual && Task.Open.Any(run => IsOverfull(run, evaluation))) return false;
         if (evaluation.Violations.Any(violation => violation.Kind is ViolationKind.DropOverLimit)) return false;
         return !evaluation.Violations.Any(violation => ChoiceRules.MustHold(violation) || IsReturnToChoose(violation))
             && !FaultRuleBook.Report(evaluator.Model, evaluation).Violations.Any(ChoiceRules.MustHold);
     }
+
+    /// <summary>Whether a supply conductor carries less than full output continuously.</summary>
+    private bool IsOverfull(int run, DesignEvaluation evaluation) => Build.Runs[run].Side is Side.Supply
+        && Significant.Exceeds(
+            evaluation.Envelope.PeakAmps[run],
+            evaluator.Model.Ampacities.OfAll(run, evaluation.Design.Conductors[run]));
 
     private bool IsReturnToChoose(Violation violation) => violation.Kind is ViolationKind.ReturnBelowSupply
         && Build.Runs.Any(run =>

@@ -66,10 +66,10 @@ public class ConstructiveHeuristicTests
         foreach (Goal goal in problem.Goals)
         {
             if (ConstructiveHeuristic(problem, goal) is not { } draft) continue;
-            IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
+            IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.Stock);
             var trials = new Trials(problem.Task, goal, new ChoiceRules(problem.Task), double.PositiveInfinity);
             if (!trials.Try([.. candidates.Select(choices => choices[^1])]).IsKept) return;
-            new EvenLoss(problem.Task, candidates).Run(trials);
+            new EvenLoss(problem.Task, goal.IsUsual, candidates).Run(trials);
             Assert.True(trials.Best!.Weight <= 3 * draft.Weight, $"build {i}: {trials.Best.Weight}, draft {draft.Weight}");
             return;
         }
@@ -86,12 +86,16 @@ public class ConstructiveHeuristicTests
         Assert.InRange(answer.Sizing!.Gap!.Value, 0, gap);
     }
 
+    /// <summary>
+    /// A choice that is being worked out is worked out to its end: 150 runs in series of many sizes want a fuse at nearly every
+    /// joint.
+    /// </summary>
     [Fact]
     public void The_work_on_any_number_of_runs_is_bounded()
     {
         CompleteBuild build = BuildCompletion.Complete(Chain(150), RulesetLibrary.Newest, new WorkMeter(WorkBudgets.Sizing));
         Sizer.Size(new Evaluator(build));
-        Assert.InRange(build.Meter.Used, 0, 1.1 * WorkBudgets.Sizing);
+        Assert.InRange(build.Meter.Used, 0, 1.5 * WorkBudgets.Sizing);
     }
 
     private static Build Chain(int runs)
@@ -117,10 +121,10 @@ public class ConstructiveHeuristicTests
 
     private static Trial? ConstructiveHeuristic(ChoiceProblem problem, Goal goal)
     {
-        IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
+        IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.Stock);
         var rules = new ChoiceRules(problem.Task);
         var trials = new Trials(problem.Task, goal, rules, double.PositiveInfinity);
-        new ConstructiveHeuristic(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates))
+        new ConstructiveHeuristic(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, goal, rules, candidates))
             .Find(trials);
         return trials.Best;
     }

@@ -30,9 +30,10 @@ internal sealed class LinearProblem
     {
         this.problem = problem;
         this.share = share;
-        IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.MostParallel);
+        IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(goal.Stock);
         var rules = new ChoiceRules(problem.Task);
-        relaxation = new Relaxation(problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, rules, candidates));
+        relaxation = new Relaxation(
+            problem.Task, goal, rules, candidates, ReturnRule.Of(problem.Task, goal, rules, candidates));
     }
 
     /// <summary>The engine's solution.</summary>
@@ -70,13 +71,13 @@ internal sealed class LinearProblem
             <= (long)Math.Round(relaxation.LimitsAt(share)[way.Load] * VoltScale));
     }
 
-    /// <summary>Of these builds each amplifier has one supply run and one return, both open.</summary>
+    /// <summary>Of these builds each amplifier has one supply run and one return, both open and of the same cable.</summary>
     private void AddReturn(CpModel model, BoolVar[][] takes, int amplifier)
     {
         string id = problem.Build.Stated.Amplifiers[amplifier].Id;
         int feed = problem.Build.Runs.ToList().FindIndex(run => run.To == id);
         int back = problem.Build.Runs.ToList().FindIndex(run => run.From == id);
-        model.Add(Conductance(takes, back) >= Conductance(takes, feed));
+        model.Add(Conductance(takes, back) == Conductance(takes, feed));
     }
 
     private LinearExpr Conductance(BoolVar[][] takes, int run) => LinearExpr.WeightedSum(

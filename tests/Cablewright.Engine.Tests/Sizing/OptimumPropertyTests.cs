@@ -2,6 +2,7 @@ using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Engine.Sizing;
 using Cablewright.Reports.Assessments;
 using Cablewright.Vocabulary;
 
@@ -34,11 +35,12 @@ public class OptimumPropertyTests
     {
         var problem = new ChoiceProblem(WithMaxDrop(build, 0.6));
         if (Sized(WithMaxDrop(build, 0.6)) is not { } optimum) return;
-        IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(1);
+        IReadOnlyList<ConductorChoice>[] candidates = problem.Task.Candidates(Stock.Single);
         for (int i = 0; i < 100; i++)
         {
             ConductorChoice[] drawn = [.. candidates.Select(of => of[random.Next(of.Count)])];
-            if (problem.Task.Evaluate(drawn) is { } evaluation && problem.Keeps(evaluation, problem.Goals[0]))
+            if (GroundRule.IsKeptBy(drawn, problem.Task.SupplyOf)
+                && problem.Task.Evaluate(drawn) is { } evaluation && problem.Keeps(evaluation, problem.Goals[0]))
                 Assert.True(problem.Task.WeightOf(drawn) >= optimum.Cost * (1 - Rounding));
         }
     });

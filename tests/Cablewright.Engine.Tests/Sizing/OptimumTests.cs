@@ -57,7 +57,8 @@ public class OptimumTests
         {
             Assert.Contains(
                 answer.Findings, finding => finding.Severity is Severity.Fail
-                    || finding.Code is "amplifier.return-below-supply" or "run.no-fuse-fits" or "fuse.below-load");
+                    || finding.Code is "amplifier.return-below-supply" or "run.no-fuse-fits" or "fuse.below-load"
+                    or "fuse.opens-at-full-output");
             return null;
         }
 

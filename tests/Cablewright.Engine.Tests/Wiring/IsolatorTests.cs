@@ -48,6 +48,33 @@ public class IsolatorTests
             34.6506, Assessed.Of(PartedBuilds.Behind(Charger(30), loadAmps)).Runs[0].PeakCurrentAmps, 1e-4,
             "through the link, A");
 
+    /// <summary>With the engine off it stops: at 12 V its 480 W would be 40.6 A, and 34.6506 A stay the most for long.</summary>
+    [Fact]
+    public void With_the_engine_off_a_charger_draws_nothing()
+    {
+        Build build = PartedBuilds.Behind(Charger(30), 20);
+        Assessment answer = Assessed.Of(build with { Limits = build.Limits with { EngineOffMinutes = 10 } });
+        Near.Relative(34.6506, answer.Runs[0].ThermalCurrentAmps, 1e-4, "through the link for long, A");
+        Assert.Equal(-20, answer.Supply.Cases.Single(each => each.Case is SupplyCaseName.EngineOff).AverageBalanceAmps, 6);
+    }
+
+    /// <summary>
+    /// An ANL of 40 A carries 32 A for long (125 % of a lasting current): too little for the charger's input of 34.65 A, enough
+    /// for its output of 30 A; one of 35 A carries 28 A, too little for that.
+    /// </summary>
+    [Theory]
+    [InlineData(50, 40, "")]
+    [InlineData(40, 40, "/runs/0/fuse/rating")]
+    [InlineData(50, 35, "/runs/0/farFuse/rating")]
+    public void Each_side_of_a_charger_is_judged_by_its_own_current(double near, double far, string pointer)
+    {
+        Build build = PartedBuilds.Behind(Charger(30), 20)
+            .WithRun("link", run => run with { Fuse = Anl(near), FarFuse = Anl(far) });
+        Assert.Equal(
+            pointer.Length > 0 ? [pointer] : Array.Empty<string>(),
+            Assessed.Of(build).Findings.Where(finding => finding.Code == "fuse.below-load").Select(finding => finding.Pointer));
+    }
+
     /// <summary>
     /// Behind a charger the battery alone holds 12.0 V, the lowest supply voltage: less 20 A over 2 · 1.4384 + 1.4 mΩ, 11.91447
     /// V.

@@ -14,6 +14,7 @@ public class QuickAssessmentTests(ServiceFixture service) : IClassFixture<Servic
     [InlineData(Full)]
     [InlineData(Address + "?ratedOutput=1000+W&length=16+ft")]
     [InlineData(Address + "?ratedOutput=1000+W&length=16+ft&amplifierClass=D&programme=dynamic")]
+    [InlineData(Address + "?ratedOutput=1500+W&length=5.2+m&amplifierFuse=90+A&fuse=125+A&alternatorCurrent=120+A")]
     [InlineData(Address + "?ratedOutput=1.2%20kW&length=5%20m&units=metric&material=aluminium")]
     public async Task Posting_the_build_of_the_answer_gives_the_same_assessment(string address)
     {
@@ -35,6 +36,20 @@ public class QuickAssessmentTests(ServiceFixture service) : IClassFixture<Servic
         Assert.Equal("4 AWG", (string)build["runs"]![0]!["conductor"]!["size"]!);
         Assert.Equal("copper", (string)build["runs"]![0]!["conductor"]!["material"]!);
         Assert.Equal("13.8 V", (string)build["vehicle"]!["chargingVoltage"]!);
+    }
+
+    /// <summary>1500 W of label over own fuses of 90 A, behind a fuse of 100 A, on an alternator of 120 A.</summary>
+    [Fact]
+    public async Task The_fuses_and_the_alternator_of_the_query_count()
+    {
+        Answer answer = await service.Get(
+            Address + "?ratedOutput=1500+W&length=17+ft&amplifierFuse=90+A&fuse=100+A&alternatorCurrent=120+A");
+        Assert.Equal("90 A", (string)answer.Json["build"]!["amplifiers"]![0]!["fuse"]!);
+        Assert.Equal(100, (double)answer.Json["runs"]![0]!["fuse"]!["ratingAmps"]!);
+        Assert.Equal("given", (string)answer.Json["runs"]![0]!["fuse"]!["decided"]!);
+        Assert.DoesNotContain("charging judged", (string)answer.Json["summary"]!);
+        Assert.Contains(
+            answer.Json["findings"]!.AsArray(), finding => (string)finding!["code"]! == "amplifier.rating-above-fuse");
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Cablewright.Service.Batches;
+using Cablewright.Service.Problems;
 using Cablewright.Service.Tests.Support;
 using Serilog;
 
@@ -8,13 +9,15 @@ namespace Cablewright.Service.Tests.Batches;
 
 public class BatchAnsweringTests
 {
+    private static readonly ProblemOrigin Origin = new("the-request", "https://cablewright.example/docs/problems/");
+
     private static readonly BuildText Line = BuildText.OnLine(4, Encoding.UTF8.GetBytes(Builds.Small));
 
     [Fact]
     public async Task A_failure_of_the_service_concerns_one_build_and_is_told_without_its_reason()
     {
         using var log = new LoggerConfiguration().CreateLogger();
-        var answering = new BatchAnswering((_, _) => throw new InvalidOperationException("inside"), "the-request", log);
+        var answering = new BatchAnswering((_, _) => throw new InvalidOperationException("inside"), Origin, log);
         JsonNode answer = JsonNode.Parse(await answering.Answer(Line, CancellationToken.None))!;
         Assert.Equal((4, 500), ((int)answer["line"]!, (int)answer["status"]!));
         Assert.Equal(
@@ -33,7 +36,7 @@ public class BatchAnsweringTests
                 await stop.CancelAsync();
                 throw new OperationCanceledException(cancellation);
             },
-            "the-request",
+            Origin,
             log);
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => answering.Answer(Line, stop.Token));
     }

@@ -15,14 +15,14 @@ public sealed class Conversation : IDisposable
     private readonly MemoryStream heard = new();
     private bool isPastHead;
 
-    public Conversation(string address, string correlationId)
+    public Conversation(string address, string correlationId, string acceptEncoding = "identity")
     {
         var uri = new Uri(address);
         socket = new TcpClient(uri.Host, uri.Port);
         stream = socket.GetStream();
         stream.Write(Encoding.ASCII.GetBytes(
             $"POST /v1/assessments/batch HTTP/1.1\r\nHost: {uri.Authority}\r\nContent-Type: application/x-ndjson\r\n"
-            + $"X-Correlation-Id: {correlationId}\r\nTransfer-Encoding: chunked\r\n\r\n"));
+            + $"X-Correlation-Id: {correlationId}\r\nAccept-Encoding: {acceptEncoding}\r\nTransfer-Encoding: chunked\r\n\r\n"));
     }
 
     public async Task Say(string line)
@@ -41,15 +41,10 @@ public sealed class Conversation : IDisposable
     /// <summary>The next line of the answer; <c>null</c> at its end.</summary>
     public async Task<string?> Hear()
     {
-        if (!isPastHead) Assert.StartsWith("HTTP/1.1 200 ", await Line());
-        while (!isPastHead) isPastHead = (await Line()).Length == 0;
         while (!heard.GetBuffer().AsSpan(0, (int)heard.Length).Contains((byte)'\n'))
         {
-            int size = int.Parse(await Line(), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
-            byte[] chunk = new byte[size];
-            await stream.ReadExactlyAsync(chunk);
-            Assert.Equal("", await Line());
-            if (size == 0) return null;
+            byte[] chunk = await HearChunk();
+            if (chunk.Length == 0) return null;
             heard.Write(chunk);
         }
 
@@ -58,6 +53,17 @@ public sealed class Conversation : IDisposable
         heard.SetLength(0);
         heard.Write(all.AsSpan(end + 1));
         return Encoding.UTF8.GetString(all, 0, end);
+    }
+
+    /// <summary>The next bytes of the answer as they are sent; none at its end.</summary>
+    public async Task<byte[]> HearChunk()
+    {
+        if (!isPastHead) Assert.StartsWith("HTTP/1.1 200 ", await Line());
+        while (!isPastHead) isPastHead = (await Line()).Length == 0;
+        byte[] chunk = new byte[int.Parse(await Line(), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture)];
+        await stream.ReadExactlyAsync(chunk);
+        Assert.Equal("", await Line());
+        return chunk;
     }
 
     /// <summary>Gives up the connection.</summary>

@@ -1,3 +1,5 @@
+using System.IO.Compression;
+using System.Text;
 using System.Text.Json.Nodes;
 using Cablewright.Service.Tests.Hosting;
 using Cablewright.Service.Tests.Support;
@@ -25,6 +27,23 @@ public class StreamingTests(ServiceProcess process) : IClassFixture<ServiceProce
         Assert.Null(await talk.Hear().WaitAsync(Patience));
     }
 
+    /// <summary>What is compressed is sent off line by line all the same.</summary>
+    [Fact]
+    public async Task A_compressed_answer_comes_before_the_next_build_is_sent()
+    {
+        using var talk = new Conversation(process.Address, "packed", "gzip");
+        using var packed = new MemoryStream();
+        for (int line = 1; line <= 3; line++)
+        {
+            await talk.Say(Build);
+            while (Unpacked(packed.ToArray()).Count(letter => letter == '\n') < line)
+                packed.Write(await talk.HearChunk().WaitAsync(Patience));
+        }
+
+        await talk.Finish();
+        Assert.StartsWith("{\"line\":1,\"status\":200,\"assessment\":{", Unpacked(packed.ToArray()));
+    }
+
     [Fact]
     public async Task Work_stops_when_the_caller_hangs_up()
     {
@@ -39,6 +58,23 @@ public class StreamingTests(ServiceProcess process) : IClassFixture<ServiceProce
         Assert.Null(logged["@l"]);
         using HttpResponseMessage alive = await process.Client.GetAsync("/health/live");
         Assert.True(alive.IsSuccessStatusCode);
+    }
+
+    /// <summary>As much of a text as its first compressed bytes hold.</summary>
+    private static string Unpacked(byte[] packed)
+    {
+        using var plain = new MemoryStream();
+        using var unpacking = new GZipStream(new MemoryStream(packed), CompressionMode.Decompress);
+        try
+        {
+            unpacking.CopyTo(plain);
+        }
+        catch (InvalidDataException)
+        {
+            // The rest is still to come.
+        }
+
+        return Encoding.UTF8.GetString(plain.ToArray());
     }
 
     /// <summary>More than the 30 MB that the server lets any other body have.</summary>

@@ -154,7 +154,7 @@ public class ComputationsTests
 
     private static (int, string) Told(ProblemAnswer? problem)
     {
-        Contract.Problems.Problem told = problem!.Of("trace");
+        Contract.Problems.Problem told = problem!.Of(new ProblemOrigin("trace", ""));
         return (told.Status, told.Code);
     }
 }

@@ -22,8 +22,8 @@ public class DeadlineTests(HastyService service) : IClassFixture<HastyService>
             await service.Post(Builds.Small),
             await service.Get("/v1/assessments/quick?ratedOutput=1000+W&length=16+ft"),
             await service.PostTo("/v1/assessments/comparisons", $$"""{ "builds": [ {{Builds.Small}}, {{Builds.Small}} ] }"""),
-            await service.PostTo("/v1/kit-checks", ExampleKit.CheckJson()!.ToJsonString()),
-            await service.PostTo("/v1/kit-matches", ExampleKit.MatchJson()!.ToJsonString(), headers: key),
+            await service.PostTo("/v1/kit-checks", PostKitCheck.Operation.Body!.Example()!.ToJsonString()),
+            await service.PostTo("/v1/kit-matches", PostKitMatch.Operation.Body!.Example()!.ToJsonString(), headers: key),
         ];
         Assert.All(answers, answer =>
         {

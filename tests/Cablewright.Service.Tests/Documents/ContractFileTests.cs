@@ -41,8 +41,9 @@ public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFi
             JsonNode leaf = schema!["items"] ?? schema;
             Assert.False(string.IsNullOrWhiteSpace((string?)schema["description"]), $"{name}.{member} has no description");
             Assert.True(
-                leaf["$ref"] is not null || leaf["examples"] is JsonArray { Count: > 0 }, $"{name}.{member} has no example");
-            if ((string?)leaf["type"] is "number" or "integer")
+                (leaf["oneOf"]?[0] ?? leaf)["$ref"] is not null || leaf["examples"] is JsonArray { Count: > 0 },
+                $"{name}.{member} has no example");
+            if (TypesOf(leaf).Any(type => type is "number" or "integer"))
                 Assert.True(leaf["x-unit"] is not null, $"{name}.{member} has no unit");
         }
     }
@@ -119,6 +120,14 @@ public class ContractFileTests(ServiceFixture service) : IClassFixture<ServiceFi
         Assert.Contains("\"validatorUrl\":\"none\"", script);
         Assert.Equal(301, (await service.Get("/docs")).Status);
     }
+
+    /// <summary>The JSON types that a schema allows: a list where <c>null</c> is one of them.</summary>
+    private static IEnumerable<string> TypesOf(JsonNode schema) => schema["type"] switch
+    {
+        JsonArray types => types.Select(type => (string)type!),
+        { } type => [(string)type!],
+        null => [],
+    };
 
     private static IEnumerable<JsonNode> Operations() =>
         Contract["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject().Select(operation => operation.Value!));

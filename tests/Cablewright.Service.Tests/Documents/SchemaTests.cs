@@ -63,7 +63,9 @@ public class SchemaTests(ServiceFixture service) : IClassFixture<ServiceFixture>
         AssertBuild(build => build["runs"]![0]!["conductor"]!["size"] = size, isValid: true);
 
     [Theory]
-    [InlineData("/name", "null")]
+    [InlineData("/amplifiers", "null")]
+    [InlineData("/amplifiers/0/id", "null")]
+    [InlineData("/runs/0/from", "null")]
     [InlineData("/units", "\"imperial\"")]
     [InlineData("/unit", "\"us\"")]
     [InlineData("/amplifiers", "[]")]

@@ -32,7 +32,9 @@ public class ExampleTests(ServiceFixture service) : IClassFixture<ServiceFixture
     {
         string request = await File.ReadAllTextAsync(Path.Combine(Repository.Examples, "batch.request.ndjson"));
         string path = Path.Combine(Repository.Examples, "batch.answer.ndjson");
-        Answer answer = await service.PostBatch(request, "application/x-ndjson", ("X-Correlation-Id", "example"));
+        Answer answer = await service.PostBatch(
+            request, "application/x-ndjson", ("X-Correlation-Id", "example"),
+            ("Host", "cablewright.example"));
         if (Refreshes) await File.WriteAllBytesAsync(path, answer.Body);
         Assert.Equal(await File.ReadAllTextAsync(path), answer.Text);
         Assert.Equal([200, 400, 200], answer.Lines.Select(line => (int)line["status"]!));

@@ -42,9 +42,11 @@ public class CallerTests
         Answer preflight = await service.Send(
             new HttpRequestMessage(HttpMethod.Options, "/v1/shops/demo/kits/one"),
             ("Origin", "https://b.example"), ("Access-Control-Request-Method", "PUT"),
-            ("Access-Control-Request-Headers", "authorization,if-match"));
+            ("Access-Control-Request-Headers", "authorization,if-match,traceparent,tracestate"));
         Assert.Equal(204, preflight.Status);
         Assert.Contains("PUT", preflight.Headers["Access-Control-Allow-Methods"]);
+        string[] accepted = preflight.Headers["Access-Control-Allow-Headers"].ToLowerInvariant().Split([',', ' ']);
+        Assert.Empty(((string[])["authorization", "if-match", "traceparent", "tracestate"]).Except(accepted));
         Answer other = await service.Get("/v1/rulesets", ("Origin", "https://elsewhere.example"));
         Assert.False(other.Headers.ContainsKey("Access-Control-Allow-Origin"));
     }

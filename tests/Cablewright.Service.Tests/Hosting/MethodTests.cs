@@ -21,6 +21,17 @@ public class MethodTests(ServiceFixture service) : IClassFixture<ServiceFixture>
         Assert.Empty(head.Body);
     }
 
+    [Theory]
+    [InlineData("/v1/reference/fuses")]
+    [InlineData("/v1/rulesets/2026.2")]
+    [InlineData("/v1/assessments/quick?ratedOutput=1000+W&length=16+ft")]
+    public async Task Head_tells_a_caller_that_has_the_answer_so(string address)
+    {
+        string tag = (await service.Get(address)).Headers["ETag"];
+        Answer head = await service.Send(new HttpRequestMessage(HttpMethod.Head, address), ("If-None-Match", tag));
+        Assert.Equal((304, tag), (head.Status, head.Headers["ETag"]));
+    }
+
     [Fact]
     public async Task The_bare_address_leads_to_the_pages()
     {

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text.Json.Nodes;
 using Cablewright.Service.Computing;
 using Cablewright.Service.Tests.Support;
 using Microsoft.AspNetCore.Http;
@@ -52,6 +53,35 @@ public class ProxyTests
         Assert.Equal(200, await Ask(service, Stranger, "198.51.100.1"));
         Assert.Equal(429, await Ask(service, Stranger, "198.51.100.2"));
     }
+
+    /// <summary>The proxy takes the path before the service's off, and says what it took.</summary>
+    [Theory]
+    [InlineData(Proxy, "https://api.example/wiring")]
+    [InlineData(Stranger, "http://inside")]
+    public async Task What_leads_on_works_behind_a_path_if_the_proxy_is_trusted(string from, string address)
+    {
+        await using ServiceFixture service = await Start("10.0.0.0/8");
+        HttpContext problem = await Forwarded(service, from, "198.51.100.1", "/v1/nothing");
+        using var body = new StreamReader(problem.Response.Body);
+        JsonNode told = JsonNode.Parse(await body.ReadToEndAsync())!;
+        Assert.Equal($"{address}/docs/problems/resource.not-found", (string)told["type"]!);
+        HttpContext bare = await Forwarded(service, from, "198.51.100.2", "/");
+        Assert.Equal(new Uri(address).AbsolutePath.TrimEnd('/') + "/docs", bare.Response.Headers.Location);
+    }
+
+    private static Task<HttpContext> Forwarded(ServiceFixture service, string from, string caller, string path) =>
+        service.Server.SendAsync(context =>
+        {
+            context.Connection.RemoteIpAddress = IPAddress.Parse(from);
+            context.Request.Method = HttpMethods.Get;
+            context.Request.Scheme = "http";
+            context.Request.Host = new HostString("inside");
+            context.Request.Path = path;
+            context.Request.Headers["X-Forwarded-For"] = caller;
+            context.Request.Headers["X-Forwarded-Proto"] = "https";
+            context.Request.Headers["X-Forwarded-Host"] = "api.example";
+            context.Request.Headers["X-Forwarded-Prefix"] = "/wiring";
+        });
 
     /// <summary>With a limit of one request a minute for each address.</summary>
     private static async Task<ServiceFixture> Start(string trusted)

@@ -104,7 +104,7 @@ public sealed class RequestBodiesTests
 
     private static (int, string) Told(ProblemAnswer? problem)
     {
-        Contract.Problems.Problem told = problem!.Of("trace");
+        Contract.Problems.Problem told = problem!.Of(new ProblemOrigin("trace", ""));
         return (told.Status, told.Code);
     }
 

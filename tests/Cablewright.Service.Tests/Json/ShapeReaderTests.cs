@@ -55,8 +55,10 @@ public sealed class ShapeReaderTests
         "/a~1b~0c", ShapeCodes.UnknownMember, "\"a/b~c\" is not a member here", "name, vehicle, runs, include")]
     [InlineData("""{ "vehicle": {}, "name": "a", "n\u0061me": "b" }""",
         "/name", ShapeCodes.DuplicateMember, "\"name\" is given more than once; keep one", null)]
-    [InlineData("""{ "vehicle": {}, "name": null }""",
-        "/name", ShapeCodes.Null, "null is not accepted; leave the member out instead", null)]
+    [InlineData("""{ "vehicle": {}, "name": null, "name": "x" }""",
+        "/name", ShapeCodes.DuplicateMember, "\"name\" is given more than once; keep one", null)]
+    [InlineData("""{ "vehicle": {}, "runs": null }""",
+        "/runs", ShapeCodes.Null, "null is not accepted; expected an array", null)]
     [InlineData("""{ "vehicle": null }""", "/vehicle", ShapeCodes.Null, "null is not accepted; expected an object", null)]
     [InlineData("""{ "vehicle": {}, "include": [null] }""",
         "/include/0", ShapeCodes.Null, "null is not accepted; expected one of the words listed", "engine-bay, cabin")]
@@ -109,6 +111,18 @@ public sealed class ShapeReaderTests
     }
 
     [Fact]
+    public void A_null_says_the_same_as_leaving_the_member_out() => Assert.Equivalent(
+        Read("""{ "vehicle": {}, "runs": [ { "id": "a", "length": "1 m" } ] }""").Value,
+        Read(
+            """
+            {
+              "name": null, "vehicle": { "chargingVoltage": null }, "include": null,
+              "runs": [ { "id": "a", "length": "1 m", "route": null, "count": null, "price": null } ]
+            }
+            """).Value,
+        strict: true);
+
+    [Fact]
     public void All_faults_are_listed_at_once_quantities_included()
     {
         Shaped<Sample> shaped = Read(
@@ -137,7 +151,7 @@ public sealed class ShapeReaderTests
     [InlineData("null", null)]
     [InlineData("[1, 2]", "\"[1, 2]\"")]
     public void What_was_sent_is_shown(string sent, string? shown) =>
-        Assert.Equal(shown, Assert.Single(Read($$"""{ "vehicle": {}, "name": {{sent}} }""").Faults).Value?.ToJsonString());
+        Assert.Equal(shown, Assert.Single(Read($$"""{ "vehicle": {}, "include": [{{sent}}] }""").Faults).Value?.ToJsonString());
 
     [Fact]
     public void A_long_value_is_shown_short_and_no_character_is_cut_in_half()

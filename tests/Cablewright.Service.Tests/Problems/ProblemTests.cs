@@ -25,6 +25,38 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
     }
 
     [Theory]
+    [InlineData("/v1/assesments", "/v1/assesments")]
+    [InlineData("/v1/rulesets/1999.1", "ruleset \"1999.1\"")]
+    [InlineData("/docs/problems/build.fulty", "kind of problem \"build.fulty\"")]
+    [InlineData("/v1/shops/missing/kits/AK-150", "The shop missing keeps no kit \"AK-150\"")]
+    [InlineData("/v1/shops/others/kits/AK-150", "no shop \"others\" for this key")]
+    [InlineData("/v1/shops/others/kits", "no shop \"others\" for this key")]
+    [InlineData("/v1/assessments/asm_0", "record \"asm_0\"")]
+    public async Task What_is_not_there_is_named(string address, string named)
+    {
+        string key = await service.Key("missing");
+        foreach (HttpMethod method in address.Contains('_') || address.EndsWith("AK-150", StringComparison.Ordinal)
+            ? (HttpMethod[])[HttpMethod.Get, HttpMethod.Delete]
+            : [HttpMethod.Get])
+        {
+            Answer answer = await service.Send(new HttpRequestMessage(method, address), ("Authorization", $"Bearer {key}"));
+            ProblemAssertions.IsProblem(answer, 404, "resource.not-found");
+            Assert.Contains(named, (string)answer.Json["detail"]!);
+        }
+    }
+
+    /// <summary>RFC 9457, 3.1.1: relative types are resolved against whatever the reader takes for the base.</summary>
+    [Fact]
+    public async Task A_type_is_an_address_that_leads_to_its_page()
+    {
+        var type = new Uri((string)(await service.Post("[]")).Json["type"]!);
+        Assert.StartsWith("http://", type.OriginalString);
+        Answer page = await service.Get(type.OriginalString);
+        Assert.Equal(200, page.Status);
+        Assert.Contains("request.not-understood", page.Text);
+    }
+
+    [Theory]
     [InlineData("application/xml")]
     [InlineData("text/plain")]
     [InlineData("")]
@@ -96,13 +128,13 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
             build["runs"]![0]!["length"] = 16;
             build["runs"]![1]!["length"] = "3";
             build["units"] = "imperial";
-            build["vehicle"] = null;
+            build["runs"]![1]!["from"] = null;
         }));
         ProblemAssertions.IsProblem(answer, 400, "request.not-understood");
         Assert.Equal(
             [
-                ("/runs/0/length", "quantity.unit-missing"), ("/runs/1/length", "quantity.unit-missing"),
-                ("/units", "word.unknown"), ("/vehicle", "value.null")],
+                ("/runs/0/length", "quantity.unit-missing"), ("/runs/1/from", "value.null"),
+                ("/runs/1/length", "quantity.unit-missing"), ("/units", "word.unknown")],
             answer.Faults.Order());
     }
 
@@ -165,7 +197,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
     {
         foreach (ProblemKind kind in ProblemKinds.All)
         {
-            Answer page = await service.Get(kind.Type);
+            Answer page = await service.Get(ProblemPages.Path + kind.Code);
             Assert.Equal(200, page.Status);
             Assert.StartsWith("text/html", page.ContentType);
             Assert.Contains(kind.Title, page.Text);

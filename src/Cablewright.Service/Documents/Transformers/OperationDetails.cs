@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Cablewright.Contract.Kits;
 using Cablewright.Service.Hosting;
 using Cablewright.Service.Json;
 using Cablewright.Service.Kits;
@@ -27,10 +26,11 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 DescribePath(parameter, described.Path.Single(part => part.Name == parameter.Name));
         }
 
+        ConditionDetails.Describe(operation, described);
         SecurityDetails.Describe(operation, described, context.Document!);
         foreach ((string type, OpenApiMediaType body) in operation.RequestBody?.Content?.ToArray() ?? [])
         {
-            JsonNode? example = described.Example?.Invoke();
+            JsonNode? example = described.Body!.Example();
             body.Example = described.IsBatch && type != JsonMediaType.Lines ? new JsonArray(example) : example;
         }
 
@@ -43,7 +43,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
         QueryParameter parameter, OpenApiOperationTransformerContext context, CancellationToken cancellation)
     {
         OpenApiSchema schema = await context.GetOrCreateSchemaAsync(parameter.Member.PropertyType, null, cancellation);
-        NothingIsNull.Clean(schema);
+        NullMembers.Clean(schema);
         MemberSchemas.Describe(schema, parameter.Member);
         return new OpenApiParameter
         {
@@ -64,13 +64,11 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
 
     private static void Describe(OpenApiResponse response, string status, Operation described)
     {
-        response.Headers = new Dictionary<string, IOpenApiHeader>
-        {
-            [Correlation.HeaderName] = TextHeader(
-                "Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, "
-                + "digits, `.`, `_`, `-`), "
-                + "or a name made here."),
-        };
+        response.Headers = new Dictionary<string, IOpenApiHeader>();
+        if (!described.IsShared || status[0] is '4' or '5')
+            response.Headers[Correlation.HeaderName] = TextHeader(
+                "Names the request in the log of the service: what the caller sent in the same header (1 to 64 letters, digits, "
+                + "`.`, `_`, `-`), or a name made here.");
         switch (status)
         {
             case "204":
@@ -81,9 +79,9 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 if (described.IsCacheable || described is { Body: not null, IsBatch: false })
                     response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
                 if (status == "201") response.Headers["Location"] = TextHeader("Where it can be fetched.");
-                if (described.Body == typeof(Kit) || described.Scope == KeyScopes.KitsRead)
+                if (described.Scope is KeyScopes.KitsRead or KeyScopes.KitsWrite)
                 {
-                    response.Headers[KitAnswers.RevisionHeader] =
+                    response.Headers[CatalogueState.RevisionHeader] =
                         TextHeader("The state of the catalogue that the answer rests on; it grows with every change.");
                     response.Headers["Age"] = TextHeader(
                         "How many whole seconds ago the database was last asked whether that state still holds: without the "
@@ -93,6 +91,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 break;
             case "304":
                 response.Description = "The caller already has this answer (If-None-Match).";
+                response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
                 response.Content?.Clear();
                 break;
             default:

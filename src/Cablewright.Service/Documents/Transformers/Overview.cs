@@ -28,8 +28,7 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         };
         document.Servers = [new OpenApiServer { Url = "/", Description = "The service that serves this contract." }];
         SecurityDetails.AddScheme(document);
-        document.Tags =
-            Operations.Tags.Select(tag => new OpenApiTag { Name = tag.Name, Description = tag.Description }).ToHashSet();
+        document.Tags = Tag.All.Select(tag => new OpenApiTag { Name = tag.Name, Description = tag.Description }).ToHashSet();
         return Task.CompletedTask;
     }
 
@@ -44,6 +43,12 @@ internal sealed class Overview : IOpenApiDocumentTransformer
         text.Append(
             "Quantities come in as text with a unit (`\"16 ft\"`) and go out as numbers whose name carries the unit "
             + "(`lengthMetres`).\n\n");
+        text.Append(
+            "In a request `null` for a member that may be left out says the same as leaving it out: a fuse of `null` is chosen, "
+            + "and one that is not fitted says so. Answers hold no `null`.\n\n");
+        text.Append(
+            "Answers are compressed with `br` or `gzip` where `Accept-Encoding` allows it, and HEAD is answered wherever GET "
+            + "is.\n\n");
         text.Append(
             "Every answer that is not 2xx or 304 is a problem document (RFC 9457), with one exception: a request of which the "
             + "server cannot read the first line or the headers never gets as far as this contract, and is answered with an "

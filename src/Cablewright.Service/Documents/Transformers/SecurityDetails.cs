@@ -3,7 +3,7 @@ using Microsoft.OpenApi;
 
 namespace Cablewright.Service.Documents.Transformers;
 
-/// <summary>Writes which key an operation needs, and on what a write may depend.</summary>
+/// <summary>Writes which key an operation needs.</summary>
 internal static class SecurityDetails
 {
     private const string SchemeName = "shopKey";
@@ -28,7 +28,6 @@ internal static class SecurityDetails
     /// <summary>What one operation needs.</summary>
     public static void Describe(OpenApiOperation operation, Operation described, OpenApiDocument document)
     {
-        if (described.IsConditional) AddConditions(operation, described);
         if (described.Scope == KeyScopes.None) return;
         var key = new OpenApiSecurityRequirement
         {
@@ -36,22 +35,4 @@ internal static class SecurityDetails
         };
         operation.Security = described.IsKeyOptional ? [[], key] : [key];
     }
-
-    private static void AddConditions(OpenApiOperation operation, Operation described)
-    {
-        operation.Parameters ??= [];
-        operation.Parameters.Add(Header(
-            "If-Match", "The ETag of the state that is to be replaced or deleted.", "\"0b4af9c1d2e3\""));
-        if (described.Body is not null)
-            operation.Parameters.Add(Header("If-None-Match", "* to write only where there is nothing yet.", "*"));
-    }
-
-    private static OpenApiParameter Header(string name, string description, string example) => new()
-    {
-        Name = name,
-        In = ParameterLocation.Header,
-        Description = description,
-        Schema = new OpenApiSchema { Type = JsonSchemaType.String },
-        Example = example,
-    };
 }

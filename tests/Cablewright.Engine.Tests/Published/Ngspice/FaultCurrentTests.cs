@@ -4,6 +4,7 @@ using Cablewright.Engine.Conductors;
 using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Tests.Properties;
 using Cablewright.Engine.Wiring;
+using Cablewright.Vocabulary;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Published.Ngspice;
@@ -11,7 +12,7 @@ namespace Cablewright.Engine.Tests.Published.Ngspice;
 /// <summary>
 /// Source: ngspice (Debian) on a netlist put together here from the places' names: for the smallest fault one battery at 12.0 V
 /// alone, conductors at 105 °C, joints, fuses (0.1 V at their rating), the body to the foot of each strap, and in the amplifier
-/// its own return; for the largest both at 12.6 V, conductors at 20 °C, and nothing in the return.
+/// its own return; for the largest both full (12.6 V flooded, 12.85 V glass mat), conductors at 20 °C, and nothing in the return.
 /// </summary>
 public class FaultCurrentTests
 {
@@ -60,7 +61,7 @@ public class FaultCurrentTests
         for (int battery = 0; battery < 2; battery++)
         {
             Battery given = build.Vehicle.Batteries[battery];
-            yield return Line($"VE{battery}{at} {at}e{battery} 0 12.6");
+            yield return Line($"VE{battery}{at} {at}e{battery} 0 {(given.Chemistry is Chemistry.Agm ? 12.85 : 12.6):R}");
             yield return Line($"RE{battery}{at} {at}e{battery} {at}{given.Id} {given.InternalOhms!.Value:R}");
         }
 
