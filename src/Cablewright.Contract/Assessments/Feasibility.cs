@@ -42,6 +42,14 @@ public sealed record Change
     [Example("Make run \"main\" no longer than 16 ft (now 20 ft).")]
     public required string Message { get; init; }
 
+    /// <summary>
+    /// The values of which <c>message</c> is made, for a sentence of one's own: numbers in the unit that ends their name, ids and
+    /// words; absent where there are none. Of
+    /// several steps <c>steps</c> holds the values of each.
+    /// </summary>
+    [Example("""{ "run": "main", "metres": 4.8768, "nowMetres": 6.096 }""", IsJson = true)]
+    public IReadOnlyDictionary<string, Param>? Params { get; init; }
+
     /// <summary>The ids of the runs that change.</summary>
     [Example("main")]
     public required IReadOnlyList<string> Runs { get; init; }

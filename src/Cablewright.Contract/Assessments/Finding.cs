@@ -31,6 +31,13 @@ public sealed record Finding
     [Example("The 200 A fuse of run main is above what its conductor may carry, 169 A.")]
     public required string Message { get; init; }
 
+    /// <summary>
+    /// The values of which <c>message</c> is made, for a sentence of one's own: numbers in the unit that ends their name, ids and
+    /// words; absent where there are none.
+    /// </summary>
+    [Example("""{ "run": "main", "ratingAmps": 200, "ampacityAmps": 169 }""", IsJson = true)]
+    public IReadOnlyDictionary<string, Param>? Params { get; init; }
+
     /// <summary>The figure that was judged, in <c>unit</c>; absent where there is none.</summary>
     [Figure("see unit", 200, Smallest = double.NegativeInfinity)]
     public double? Measured { get; init; }

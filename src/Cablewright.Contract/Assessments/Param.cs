@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -5,7 +6,7 @@ namespace Cablewright.Contract.Assessments;
 
 /// <summary>
 /// One of the values of which a sentence is made: a number in the unit that its name carries, a text, a list, or the values of
-/// one of several sentences.
+/// one of several sentences. A number that has no end is the text <c>Infinity</c>.
 /// </summary>
 [JsonConverter(typeof(ParamJson))]
 public readonly record struct Param
@@ -52,7 +53,8 @@ public readonly record struct Param
         ArgumentNullException.ThrowIfNull(shown);
         switch (Value)
         {
-            case double number: writer.WriteNumberValue(shown(number)); break;
+            case double number when double.IsFinite(number): writer.WriteNumberValue(shown(number)); break;
+            case double number: writer.WriteStringValue(number.ToString(CultureInfo.InvariantCulture)); break;
             case string text: writer.WriteStringValue(text); break;
             case IReadOnlyList<Param> list:
                 writer.WriteStartArray();

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Schema;
 
 namespace Cablewright.Contract.Problems;
@@ -20,6 +21,14 @@ public sealed record ProblemError
     /// <summary>What is wrong.</summary>
     [Example("A length needs a unit, for example \"16 ft\".")]
     public required string Detail { get; init; }
+
+    /// <summary>
+    /// The values of which <c>detail</c> and <c>accepted</c> are made, for a sentence of one's own: numbers in the unit that ends their name, ids and
+    /// words; absent where there are none, and
+    /// for faults of form.
+    /// </summary>
+    [Example("""{ "place": "bas", "nearest": "bass" }""", IsJson = true)]
+    public IReadOnlyDictionary<string, Param>? Params { get; init; }
 
     /// <summary>The value that was sent, any JSON type, shortened where it is long; absent where none was sent.</summary>
     [Example("16")]

@@ -8,6 +8,9 @@ public sealed class ExampleAttribute(object value) : Attribute
     /// <summary>The value.</summary>
     public object Value { get; } = value;
 
+    /// <summary>The value is a text of JSON that stands for what it says.</summary>
+    public bool IsJson { get; init; }
+
     /// <summary>What the text looks like, as a regular expression (ECMA-262), where it is always alike.</summary>
     public string? Pattern { get; init; }
 }

@@ -41,6 +41,7 @@ internal enum Member
     Material,
     MaxDrop,
     OnBoardFuse,
+    OpeningTimes,
     OutputVoltage,
     PerConductor,
     PeukertExponent,

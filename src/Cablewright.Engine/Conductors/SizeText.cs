@@ -4,27 +4,21 @@ using System.Text.RegularExpressions;
 
 namespace Cablewright.Engine.Conductors;
 
-/// <summary>A size that was read, or the reason why the text is none.</summary>
-/// <param name="Size">The size, or <c>null</c>.</param>
-/// <param name="Problem">What is wrong, or <c>null</c>.</param>
-public readonly record struct SizeReading(ConductorSize? Size, string? Problem);
-
 /// <summary>Reads conductor sizes as the trade writes them.</summary>
 internal static partial class SizeText
 {
     private const int LongestText = 24;
-    private const string Examples = "write it like \"4 AWG\", \"1/0 AWG\" or \"25 mm2\"";
 
     public static SizeReading Parse(string text, FrozenDictionary<string, ConductorSize> byLabel)
     {
         string trimmed = text.Trim();
-        if (trimmed.Length is 0 or > LongestText) return Fail($"a conductor size was expected: {Examples}");
+        if (trimmed.Length is 0 or > LongestText) return Fail(SizeProblemKind.Expected, trimmed);
         if (American().Match(trimmed) is { Success: true } american) return Awg(Number(american), byLabel);
         if (MetricArea().Match(trimmed) is { Success: true } metric) return Area(metric.Groups[1].Value, byLabel);
-        if (Unitless().IsMatch(trimmed)) return Fail($"\"{trimmed}\" has no unit: {Examples}");
-        return Fail(trimmed.Contains("ga", StringComparison.OrdinalIgnoreCase)
-            ? $"\"{trimmed}\": a bare gauge may be an AWG or a smaller SAE size; {Examples}"
-            : $"\"{trimmed}\" is no conductor size: {Examples}");
+        if (Unitless().IsMatch(trimmed)) return Fail(SizeProblemKind.NoUnit, trimmed);
+        return Fail(
+            trimmed.Contains("ga", StringComparison.OrdinalIgnoreCase) ? SizeProblemKind.BareGauge : SizeProblemKind.NoSize,
+            trimmed);
     }
 
     private static SizeReading Awg(string number, FrozenDictionary<string, ConductorSize> byLabel)
@@ -39,7 +33,7 @@ internal static partial class SizeText
         };
         return byLabel.TryGetValue(label, out ConductorSize? size)
             ? new SizeReading(size, null)
-            : Fail($"{label} is outside the sizes known here, 22 AWG to 4/0 AWG");
+            : Fail(SizeProblemKind.OutsideGauges, label);
     }
 
     private static SizeReading Area(string number, FrozenDictionary<string, ConductorSize> byLabel)
@@ -47,18 +41,17 @@ internal static partial class SizeText
         double area = double.Parse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
         if (byLabel.TryGetValue(area.ToString(CultureInfo.InvariantCulture) + " mm2", out ConductorSize? size))
             return new SizeReading(size, null);
-        string nearest = string.Join(", ", byLabel.Values
+        ConductorSize[] nearest = [.. byLabel.Values
             .Where(candidate => candidate.IsMetric)
             .OrderBy(candidate => Math.Abs(Math.Log(candidate.NominalAreaMm2 / Math.Max(area, 1e-6))))
             .Take(2)
-            .OrderBy(candidate => candidate.NominalAreaMm2)
-            .Select(candidate => candidate.Label));
-        return Fail($"{number} mm2 is not a standard size; the nearest are {nearest}");
+            .OrderBy(candidate => candidate.NominalAreaMm2)];
+        return new SizeReading(null, new SizeProblem(SizeProblemKind.NotStandard, number, nearest));
     }
 
     private static string Number(Match match) => match.Groups[1].Success ? match.Groups[1].Value : match.Groups[2].Value;
 
-    private static SizeReading Fail(string problem) => new(null, problem);
+    private static SizeReading Fail(SizeProblemKind kind, string text) => new(null, new SizeProblem(kind, text, []));
 
     [GeneratedRegex(
         @"^(?:([0-9]{1,2}|0{3,4}|[1-4]/0)\s*AWG|AWG\s*([0-9]{1,2}|0{3,4}|[1-4]/0))$",

@@ -27,6 +27,7 @@ internal sealed class AssumptionWriter(UnitSystem units)
             Pointer = Pointers.Of(noted.At),
             Value = speech.Knows(key + ".value") ? speech.Text(key + ".value", values) : speech.Value(name, values),
             Reason = speech.Text(key + ".reason", values),
+            Params = values,
             Source = SourceOf(noted) ?? speech.Text(key + ".source", []),
         };
     }

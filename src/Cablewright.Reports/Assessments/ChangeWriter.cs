@@ -3,6 +3,7 @@ using Cablewright.Engine.Changes;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Contract.Assessments;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 using Change = Cablewright.Contract.Assessments.Change;
 using Edit = Cablewright.Contract.Assessments.Edit;
@@ -79,18 +80,24 @@ internal sealed class ChangeWriter(Variant present)
 
     private static string Rules(int count) => count == 1 ? "1 rule" : $"{count} rules";
 
-    private Change ResultOf(Engine.Changes.Change change, Variant after) => new()
+    private Change ResultOf(Engine.Changes.Change change, Variant after)
     {
-        Kind = change.Kind,
-        Message = steps.Of(change.Steps, isNewDesign: change.Parts > MostOfADesign && change.Kind is ChangeKind.Combination).Text,
-        Runs = change.Runs,
-        Amplifiers = change.Amplifiers,
-        Edits = [.. change.Edits.Select(EditOf)],
-        Share = change.Share,
-        AddedMassGrams = after.ConductorGrams - present.ConductorGrams,
-        Verdict = after.Verdict,
-        Remaining = [.. CodesOf(after, Severity.Caution)],
-    };
+        bool isNewDesign = change.Parts > MostOfADesign && change.Kind is ChangeKind.Combination;
+        Message message = steps.Of(change.Steps, isNewDesign);
+        return new Change
+        {
+            Kind = change.Kind,
+            Message = message.Text,
+            Params = message.Params.OrNone,
+            Runs = change.Runs,
+            Amplifiers = change.Amplifiers,
+            Edits = [.. change.Edits.Select(EditOf)],
+            Share = change.Share,
+            AddedMassGrams = after.ConductorGrams - present.ConductorGrams,
+            Verdict = after.Verdict,
+            Remaining = [.. CodesOf(after, Severity.Caution)],
+        };
+    }
 
     private static Edit EditOf(Engine.Changes.Edit edit) =>
         new() { Pointer = Pointers.Of(edit.At), From = TextOf(edit.From), To = TextOf(edit.To) };

@@ -1,3 +1,4 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
@@ -11,7 +12,9 @@ namespace Cablewright.Reports.Faults;
 /// <param name="Code">A stable, dotted code.</param>
 /// <param name="Detail">What is wrong, naming the run or place.</param>
 /// <param name="Accepted">What would be right.</param>
-public sealed record WrittenFault(string Pointer, string Code, string Detail, string Accepted);
+/// <param name="Params">The values of which detail and what is accepted are made; <c>null</c> where there are none.</param>
+public sealed record WrittenFault(
+    string Pointer, string Code, string Detail, string Accepted, IReadOnlyDictionary<string, Param>? Params);
 
 /// <summary>Puts what makes it impossible to say what a build means into words.</summary>
 public static class BuildFaultWriter
@@ -42,7 +45,8 @@ public static class BuildFaultWriter
         string key = "fault." + Keys.Of(fault.Kind);
         string detail = fault.Nearest is null ? key + ".detail" : key + ".nearest.detail";
         return new WrittenFault(
-            Pointers.Of(fault.At), fault.Code, speech.Text(detail, values), speech.Text(key + ".accepted", values));
+            Pointers.Of(fault.At), fault.Code, speech.Text(detail, values), speech.Text(key + ".accepted", values),
+            values.OrNone);
     }
 
     private static Params ValuesOf(BuildFault fault)
@@ -52,7 +56,7 @@ public static class BuildFaultWriter
         if (fault.Place.Length > 0) values["place"] = fault.Place;
         if (fault.Nearest is { } nearest) values["nearest"] = nearest;
         if (fault.Kind is BuildFaultKind.IdTaken) values["takenBy"] = Pointers.Of(fault.TakenBy);
-        if (fault.Others.Count > 0) values["others"] = Contract.Assessments.Param.Of(fault.Others);
+        if (fault.Others.Count > 0) values["others"] = Param.Of(fault.Others);
         return values;
     }
 }

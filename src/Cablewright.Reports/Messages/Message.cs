@@ -1,8 +1,6 @@
-using Cablewright.Contract.Assessments;
-
 namespace Cablewright.Reports.Messages;
 
 /// <summary>A sentence and what it is made of.</summary>
 /// <param name="Text">The sentence.</param>
 /// <param name="Params">Its values by their names.</param>
-internal sealed record Message(string Text, IReadOnlyDictionary<string, Param> Params);
+internal sealed record Message(string Text, Params Params);

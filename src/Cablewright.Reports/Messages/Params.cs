@@ -5,9 +5,6 @@ namespace Cablewright.Reports.Messages;
 /// <summary>The values of which a sentence is made, by their names; a number's name ends in its unit.</summary>
 internal sealed class Params : OrderedDictionary<string, Param>
 {
-    /// <summary>The same values and more.</summary>
-    public Params With(string name, Param value) => new(this) { [name] = value };
-
     public Params()
     {
     }
@@ -15,5 +12,16 @@ internal sealed class Params : OrderedDictionary<string, Param>
     private Params(Params others)
         : base(others)
     {
+    }
+
+    /// <summary>The values, or <c>null</c> where there are none.</summary>
+    public Params? OrNone => Count > 0 ? this : null;
+
+    /// <summary>These values and others.</summary>
+    public Params And(Params others)
+    {
+        var all = new Params(this);
+        foreach ((string name, Param value) in others) all[name] = value;
+        return all;
     }
 }

@@ -26,7 +26,7 @@ internal sealed class Template
             if (end > at) pieces.Add(new Piece(null, text[at..end]));
             if (open < 0) break;
             int close = text.IndexOf('}', open);
-            string[] hole = text[(open + 1)..close].Split(':');
+            string[] hole = text[(open + 1)..close].Split(':', 2);
             pieces.Add(new Piece(hole[0], hole.Length > 1 ? hole[1] : ""));
             at = close + 1;
         }

@@ -7,6 +7,9 @@ namespace Cablewright.Reports.Messages;
 /// <summary>How a value is put into a sentence: by the unit in which its name ends, unless the sentence says how.</summary>
 internal static class ValueForms
 {
+    /// <summary>Says how each item of a list is written, a star in the item's place.</summary>
+    private const string Each = "each:";
+
     /// <summary>A name that ends so holds such a figure; the longest ending counts.</summary>
     private static readonly (string Ending, Func<double, Phrase, string> Text)[] ByName =
     [
@@ -40,12 +43,9 @@ internal static class ValueForms
         if (value.Text is { } text) return text;
         if (value.Number is { } number) return Text(name, form, number, units);
         IEnumerable<string> items = value.List!.Select(item => Text(name, "", item, units));
-        return form switch
-        {
-            "quoted" => string.Join(", ", items.Select(item => $"\"{item}\"")),
-            "or" => string.Join(" or ", items),
-            _ => string.Join(", ", items),
-        };
+        return form.StartsWith(Each, StringComparison.Ordinal)
+            ? string.Join(", ", items.Select(item => form[Each.Length..].Replace("*", item, StringComparison.Ordinal)))
+            : string.Join(form is "or" ? " or " : ", ", items);
     }
 
     private static string Text(string name, string form, double value, UnitSystem units) => form switch

@@ -3,6 +3,7 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Questions;
@@ -28,6 +29,7 @@ internal static class QuestionFinder
         if (whatIfs.Length == 0) return Asked.Nothing;
         WorkMeter all = meter.Part(WorkBudgets.Questions);
         Outcome now = OutcomeOf(present);
+        var speech = new Speech(present.Build.Stated.Units);
         Outcome?[][] outcomes = [.. whatIfs.Select(whatIf => whatIf.Answers
             .Select(answer => OutcomeOf(whatIf, answer, present, all)).ToArray())];
         FollowUp[] questions = [.. whatIfs
@@ -41,7 +43,7 @@ internal static class QuestionFinder
             .ThenByDescending(asked => Significant.Round(asked.Sensitivity.Metal))
             .ThenBy(asked => asked.Order)
             .Take(MostAsked)
-            .Select(asked => asked.WhatIf.Ask(asked.Sensitivity.Why()))];
+            .Select(asked => asked.WhatIf.Ask(asked.Sensitivity.Why(speech), speech))];
         return new Asked(questions, outcomes.All(of => of.All(outcome => outcome is not null)));
     }
 
@@ -97,26 +99,32 @@ internal static class QuestionFinder
             now.SpareAmps is null ? answers.Min(answer => answer.SpareAmps) : null,
             now.SpareAmps is null ? answers.Max(answer => answer.SpareAmps) : null);
 
-        public string Why() => string.Join(' ', new[] { WhyRules(), WhySupply() }.OfType<string>());
-
-        private string? WhyRules()
+        public Message Why(Speech speech)
         {
-            if (Best < Now) return $"The verdict is {Now.Word()} now and could become {Best.Word()}.";
-            if (Worst > Now) return $"The verdict is {Now.Word()} now and could become {Worst.Word()}.";
-            if (Fails > 0) return $"It could change {Fails} of the rules that do not hold.";
-            return Metal > MetalThatMatters
-                ? $"It could change the metal that the chosen conductors take by {Phrase.Percent(Metal)}."
-                : null;
+            Message[] reasons = [.. new[] { WhyRules(speech), WhySupply(speech) }.OfType<Message>()];
+            return new Message(
+                string.Join(' ', reasons.Select(reason => reason.Text)),
+                reasons.Aggregate(new Params(), (all, reason) => all.And(reason.Params)));
         }
 
+        private Message? WhyRules(Speech speech)
+        {
+            if (Best < Now) return speech.Say("why.verdict", VerdictBecomes(Best));
+            if (Worst > Now) return speech.Say("why.verdict", VerdictBecomes(Worst));
+            if (Fails > 0) return speech.Say("why.rules", new Params { ["rules"] = Fails });
+            return Metal > MetalThatMatters ? speech.Say("why.metal", new Params { ["metalShare"] = Metal }) : null;
+        }
+
+        private Params VerdictBecomes(Verdict verdict) => new() { ["nowVerdict"] = Now.Word(), ["verdict"] = verdict.Word() };
+
         /// <summary>What an answer would show of a supply that cannot be judged without it.</summary>
-        private string? WhySupply()
+        private Message? WhySupply(Speech speech)
         {
             if (Supply <= 0 || LeastSpareAmps is not { } least || MostSpareAmps is not { } most) return null;
-            const string NotJudged = "Without it the supply is not judged: ";
-            if (least >= 0) return NotJudged + "at full output the voltage at an amplifier could fall too low.";
-            return NotJudged + $"the alternator could fall {Phrase.Amps(-least)} short of the average draw"
-                + (most >= 0 ? $", or have {Phrase.Amps(most)} to spare." : $", or {Phrase.Amps(-most)} all the same.");
+            if (least >= 0) return speech.Say("why.supply-voltage", []);
+            return most >= 0
+                ? speech.Say("why.supply-short-or-not", new Params { ["shortAmps"] = -least, ["spareAmps"] = most })
+                : speech.Say("why.supply-short", new Params { ["shortAmps"] = -least, ["leastShortAmps"] = -most });
         }
     }
 }

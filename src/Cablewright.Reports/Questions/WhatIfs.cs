@@ -7,19 +7,28 @@ using Cablewright.Engine.Loads;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Questions;
 
 /// <summary>A question, and the build with the answers that one would expect.</summary>
-/// <param name="Pointer">Where the answer belongs.</param>
-/// <param name="Text">The question.</param>
+/// <param name="At">Where the answer belongs.</param>
+/// <param name="Key">What is asked, in the catalogue.</param>
+/// <param name="Values">Of what it is asked.</param>
 /// <param name="Answers">The build with each answer put in.</param>
-internal sealed record WhatIf(string Pointer, string Text, IReadOnlyList<Build> Answers)
+internal sealed record WhatIf(Target At, string Key, Params Values, IReadOnlyList<Build> Answers)
 {
     /// <summary>The question, put to a person.</summary>
     /// <param name="why">What the answer could change.</param>
-    public FollowUp Ask(string why) => new() { Pointer = Pointer, Question = Text, Why = why };
+    /// <param name="speech">Makes the sentence.</param>
+    public FollowUp Ask(Message why, Speech speech) => new()
+    {
+        Pointer = Pointers.Of(At),
+        Question = speech.Text("question." + Key, Values),
+        Why = why.Text,
+        Params = Values.And(why.Params).OrNone,
+    };
 
     /// <summary>Whether the answers speak of the supply alone, which no choice of conductors looks at.</summary>
     public bool IsOfSupply { get; init; }
@@ -67,16 +76,14 @@ internal static class WhatIfs
     private static WhatIf? Programme(CompleteBuild build) => ForAmplifiers(
         build,
         amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null && !IsFuseAlone(amplifier),
-        "programme",
-        id => $"What will amplifier \"{id}\" play: dense, limited music, music with its dynamics left, or test tones?",
+        Member.Programme, "programme",
         amplifier => amplifier with { Programme = Vocabulary.Programme.Compressed },
         amplifier => amplifier with { Programme = Vocabulary.Programme.Dynamic });
 
     private static WhatIf? Efficiency(CompleteBuild build) => ForAmplifiers(
         build,
         amplifier => amplifier.Efficiency is null && amplifier.RatedInputAmps is null && amplifier.RatedOutputWatts is not null,
-        "efficiency",
-        id => $"What efficiency at rated output, or what class, does the maker of amplifier \"{id}\" state?",
+        Member.Efficiency, "efficiency",
         amplifier =>
             amplifier with { Efficiency = HighEfficiency, Class = amplifier.Class ?? AmplifierClass.D },
         amplifier => amplifier with { Efficiency = LowEfficiency });
@@ -84,8 +91,7 @@ internal static class WhatIfs
     private static WhatIf? Converter(CompleteBuild build) => ForAmplifiers(
         build,
         amplifier => amplifier.PowerSupply is null && !IsFuseAlone(amplifier),
-        "powerSupply",
-        id => $"Does amplifier \"{id}\" hold its output as the voltage falls (regulated), or not?",
+        Member.PowerSupply, "power-supply",
         amplifier => amplifier with { PowerSupply = PowerSupply.Unregulated });
 
     private static WhatIf? Charging(CompleteBuild build)
@@ -93,8 +99,7 @@ internal static class WhatIfs
         if (build.Stated.Vehicle.ChargingVolts is not null) return null;
         Vehicle vehicle = build.Stated.Vehicle;
         return new WhatIf(
-            "/vehicle/chargingVoltage",
-            "What voltage is measured at the battery with the engine running?",
+            Target.Of(Part.Vehicle, Member.ChargingVoltage), "charging-voltage", [],
             [
                 build.Stated with { Vehicle = vehicle with { ChargingVolts = HighChargingVolts } },
                 build.Stated with { Vehicle = vehicle with { ChargingVolts = LowChargingVolts } },
@@ -105,7 +110,7 @@ internal static class WhatIfs
     {
         if (build.Supply.HotAmps is not null) return null;
         return new WhatIf(
-            "/vehicle/alternator/ratedCurrent", "What current is the alternator rated for?",
+            Target.Of(Part.Alternator, Member.RatedCurrent), "alternator-rating", [],
             [WithRating(LargeAlternatorAmps), WithRating(SmallAlternatorAmps)])
         {
             IsOfSupply = true,
@@ -120,31 +125,33 @@ internal static class WhatIfs
     }
 
     private static WhatIf? Route(CompleteBuild build) => ForRuns(
-        build, run => run.Route is null, "route",
-        id => $"Where does run \"{id}\" lie: engine bay, cabin, underbody, or bundled with others?",
+        build, run => run.Route is null, new Target(Part.Run, null, Member.Route), "route",
         run => run with { Route = Vocabulary.Route.Cabin },
         run => run with { Route = Vocabulary.Route.EngineBay });
 
     private static WhatIf? Insulation(CompleteBuild build) => ForRuns(
-        build, run => run.Conductor is { Size: not null, InsulationCelsius: null }, "conductor/insulationRating",
-        id => $"What temperature rating is printed on the cable of run \"{id}\"?",
+        build, run => run.Conductor is { Size: not null, InsulationCelsius: null },
+        new Target(Part.Conductor, null, Member.InsulationRating),
+        "insulation-rating",
         run => run with { Conductor = run.Conductor with { InsulationCelsius = HighInsulationCelsius } },
         run => run with { Conductor = run.Conductor with { InsulationCelsius = LowInsulationCelsius } });
 
     private static WhatIf? Material(CompleteBuild build) => ForRuns(
-        build, run => run.Conductor is { Size: not null, Material: null }, "conductor/material",
-        id => $"Is the cable of run \"{id}\" copper all through, or copper-clad aluminium?",
+        build, run => run.Conductor is { Size: not null, Material: null }, new Target(Part.Conductor, null, Member.Material),
+        "material",
         run => run with { Conductor = run.Conductor with { Material = Vocabulary.Material.CopperCladAluminium } });
 
     private static WhatIf? FuseDistance(CompleteBuild build) => ForRuns(
-        build, run => run.Fuse is { RatingAmps: not null, DistanceMetres: null }, "fuse/distanceFromSource",
-        id => $"How much cable of run \"{id}\" lies between the source and its fuse?",
+        build, run => run.Fuse is { RatingAmps: not null, DistanceMetres: null },
+        new Target(Part.Fuse, null, Member.DistanceFromSource),
+        "fuse-distance",
         run => run with { Fuse = run.Fuse! with { DistanceMetres = ShortDistanceMetres } },
         run => run with { Fuse = run.Fuse! with { DistanceMetres = LongDistanceMetres } });
 
     private static WhatIf? Interrupting(CompleteBuild build) => ForRuns(
-        build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null }, "fuse/interruptingRating",
-        id => $"What short-circuit current is the fuse of run \"{id}\" rated to interrupt?",
+        build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null },
+        new Target(Part.Fuse, null, Member.InterruptingRating),
+        "interrupting-rating",
         run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = HighInterruptingAmps } });
 
     /// <summary>A part as quick, or as slow, as a band from memory may be off.</summary>
@@ -154,8 +161,7 @@ internal static class WhatIfs
         return ForRuns(
             build,
             run => run.Fuse is { RatingAmps: { } rating, OpeningTimes.Count: 0 } && !BandOf(run.Fuse, rating).IsRead,
-            "fuse/openingTimes",
-            id => $"Within which times does the fuse of run \"{id}\" open, by the time-current curve of its maker?",
+            new Target(Part.Fuse, null, Member.OpeningTimes), "opening-times",
             run => run with { Fuse = Timed(run.Fuse!, isSlow: false) },
             run => run with { Fuse = Timed(run.Fuse!, isSlow: true) });
 
@@ -184,7 +190,7 @@ internal static class WhatIfs
         ConductorSize thick = build.Runs.Select(run => run.Given?.Size).OfType<ConductorSize>().Append(thin)
             .Append(CandidateList.Stocked(build.Stated.Units)[^1]).MaxBy(size => size.MetalAreaMm2)!;
         return new WhatIf(
-            "/runs/-", $"Of what size is the cable from the negative terminal of battery \"{battery}\" to the body?",
+            new Target(Part.Run), "strap", new Params { ["battery"] = battery },
             [With(thick), With(thin)]);
 
         Build With(ConductorSize size) => build.Stated with
@@ -216,7 +222,7 @@ internal static class WhatIfs
 
     /// <summary>Asks about the amplifier that draws most; answers for all that lack the value.</summary>
     private static WhatIf? ForAmplifiers(
-        CompleteBuild build, Func<Amplifier, bool> lacks, string member, Func<string, string> text,
+        CompleteBuild build, Func<Amplifier, bool> lacks, Member member, string key,
         params Func<Amplifier, Amplifier>[] answers)
     {
         IReadOnlyList<Amplifier> amplifiers = build.Stated.Amplifiers;
@@ -224,8 +230,7 @@ internal static class WhatIfs
         if (lacking.Length == 0) return null;
         int largest = lacking.MaxBy(i => Significant.Round(InputWatts(build.Draws[i])));
         return new WhatIf(
-            $"/amplifiers/{largest}/{member}",
-            text(amplifiers[largest].Id),
+            new Target(Part.Amplifier, largest, member), key, new Params { ["amplifier"] = amplifiers[largest].Id },
             [.. answers.Select(answer => build.Stated with
             {
                 Amplifiers = [.. amplifiers.Select(amplifier => lacks(amplifier) ? answer(amplifier) : amplifier)],
@@ -234,15 +239,14 @@ internal static class WhatIfs
 
     /// <summary>Asks about the longest run that lacks the value; answers for all.</summary>
     private static WhatIf? ForRuns(
-        CompleteBuild build, Func<Run, bool> lacks, string member, Func<string, string> text, params Func<Run, Run>[] answers)
+        CompleteBuild build, Func<Run, bool> lacks, Target at, string key, params Func<Run, Run>[] answers)
     {
         IReadOnlyList<Run> runs = build.Stated.Runs;
         int[] lacking = [.. Enumerable.Range(0, runs.Count).Where(i => lacks(runs[i]))];
         if (lacking.Length == 0) return null;
         int longest = lacking.MaxBy(i => Significant.Round(runs[i].LengthMetres));
         return new WhatIf(
-            $"/runs/{longest}/{member}",
-            text(runs[longest].Id),
+            at with { Index = longest }, key, new Params { ["run"] = runs[longest].Id },
             [.. answers.Select(answer => build.Stated with { Runs = [.. runs.Select(run => lacks(run) ? answer(run) : run)] })]);
     }
 

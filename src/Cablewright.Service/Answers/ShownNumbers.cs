@@ -26,6 +26,7 @@ internal static class ShownNumbers
         {
             if (member.PropertyType == typeof(double)) member.CustomConverter = Converter;
             else if (member.PropertyType == typeof(double?)) member.CustomConverter = new ShownNumberOrNone();
+            else if (member.PropertyType == typeof(IReadOnlyDictionary<string, Param>)) member.CustomConverter = new ShownParams();
         }
     }
 
@@ -39,6 +40,16 @@ internal static class ShownNumbers
 
         public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options) =>
             writer.WriteNumberValue(Shown(value));
+    }
+
+    private sealed class ShownParams : JsonConverter<IReadOnlyDictionary<string, Param>>
+    {
+        public override IReadOnlyDictionary<string, Param> Read(
+            ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => throw new NotSupportedException();
+
+        public override void Write(
+            Utf8JsonWriter writer, IReadOnlyDictionary<string, Param> value, JsonSerializerOptions options) =>
+            Param.Write(writer, value, Shown);
     }
 
     private sealed class ShownNumberOrNone : JsonConverter<double?>

@@ -23,7 +23,10 @@ internal static class BuildFaults
             .. content,
             .. BuildFaultWriter.Find(mapped)
                 .Where(fault => !content.Any(known => known.Pointer == fault.Pointer))
-                .Select(fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)),
+                .Select(fault => new Fault(fault.Pointer, fault.Code, fault.Detail, null, fault.Accepted)
+                {
+                    Params = fault.Params,
+                }),
         ];
     }
 }

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Cablewright.Contract.Assessments;
 using Cablewright.Service.Json;
 
 namespace Cablewright.Service.Problems;
@@ -11,6 +12,9 @@ namespace Cablewright.Service.Problems;
 /// <param name="Accepted">What would be right, where that can be said.</param>
 public sealed record Fault(string Pointer, string Code, string Detail, JsonNode? Value = null, string? Accepted = null)
 {
+    /// <summary>The values of which its sentences are made, where there are any.</summary>
+    public IReadOnlyDictionary<string, Param>? Params { get; init; }
+
     /// <summary>The same where the document that it was found in stands at a place of a larger one.</summary>
     /// <param name="place">JSON pointer of that place.</param>
     public Fault Below(string place) => this with { Pointer = place + Pointer };

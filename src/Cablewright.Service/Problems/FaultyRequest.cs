@@ -28,6 +28,7 @@ internal static class FaultyRequest
         Pointer = fault.Pointer,
         Code = fault.Code,
         Detail = fault.Detail,
+        Params = fault.Params,
         Value = fault.Value,
         Accepted = fault.Accepted,
     };

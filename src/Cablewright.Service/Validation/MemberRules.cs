@@ -6,6 +6,7 @@ using System.Text.RegularExpressions;
 using Cablewright.Contract;
 using Cablewright.Contract.Schema;
 using Cablewright.Engine.Conductors;
+using Cablewright.Reports.Faults;
 using Cablewright.Service.Json;
 using Cablewright.Service.Problems;
 using Cablewright.Service.Quantities;
@@ -55,7 +56,9 @@ internal static partial class MemberRules
         : [.. ((IEnumerable<string>)value).SelectMany((item, index) => CheckSize(item, $"/{index}"))];
 
     private static Fault[] CheckSize(string text, string pointer) => ConductorSize.Parse(text).Problem is { } problem
-        ? [new Fault(pointer, ContentCodes.SizeUnreadable, problem, Excerpt.Of(text), ConductorSizeAttribute.Accepted)]
+        ? [new Fault(
+            pointer, ContentCodes.SizeUnreadable, SizeProblemWriter.Text(problem), Excerpt.Of(text),
+            ConductorSizeAttribute.Accepted)]
         : [];
 
     /// <summary>Of the line end .NET alone lets a pattern's end stand before.</summary>

@@ -1,4 +1,5 @@
 using Cablewright.Engine.Conductors;
+using Cablewright.Reports.Faults;
 using CsCheck;
 
 namespace Cablewright.Engine.Tests.Conductors;
@@ -67,7 +68,7 @@ public class SizeTextTests
     {
         SizeReading reading = ConductorSize.Parse(text);
         Assert.Null(reading.Size);
-        Assert.Contains(reason, reading.Problem!, StringComparison.Ordinal);
+        Assert.Contains(reason, SizeProblemWriter.Text(reading.Problem!), StringComparison.Ordinal);
     }
 
     [Fact]

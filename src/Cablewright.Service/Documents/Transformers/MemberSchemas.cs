@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text.Json.Nodes;
 using Cablewright.Contract;
+using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Quantities;
 using Cablewright.Contract.Schema;
 using Cablewright.Service.Quantities;
@@ -16,6 +17,7 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
     public Task TransformAsync(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancellationToken)
     {
         if (context.JsonPropertyInfo?.AttributeProvider is PropertyInfo member) Describe(schema, member);
+        else if (context.JsonTypeInfo.Type == typeof(Param)) DescribeParam(schema);
         return Task.CompletedTask;
     }
 
@@ -39,6 +41,13 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
                 case ItemsAttribute items: (schema.MinItems, schema.MaxItems) = (items.Fewest, items.Most); break;
             }
         }
+    }
+
+    /// <summary>A value of a sentence writes itself, so that its type says nothing of its shape.</summary>
+    private static void DescribeParam(OpenApiSchema schema)
+    {
+        schema.Type = JsonSchemaType.Number | JsonSchemaType.String | JsonSchemaType.Array | JsonSchemaType.Object;
+        schema.Examples = [169];
     }
 
     private static bool IsWhole(PropertyInfo member) =>
@@ -65,7 +74,8 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
 
     private static void DescribeExample(OpenApiSchema schema, ExampleAttribute example)
     {
-        schema.Examples = [JsonValue.Create(example.Value)!];
+        schema.Examples =
+            [example.IsJson ? JsonNode.Parse((string)example.Value)! : JsonValue.Create(example.Value)!];
         schema.Pattern = example.Pattern;
     }
 

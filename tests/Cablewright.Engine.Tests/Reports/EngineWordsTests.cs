@@ -1,0 +1,91 @@
+using System.Reflection.Metadata;
+using System.Reflection.Metadata.Ecma335;
+using System.Reflection.PortableExecutable;
+using System.Text.RegularExpressions;
+using Cablewright.Engine.Designs;
+
+namespace Cablewright.Engine.Tests.Reports;
+
+/// <summary>The engine says what it found in types; words and JSON pointers are the reports'.</summary>
+/// <remarks>
+/// Looks at every string literal of the compiled engine, the pieces of interpolated ones included: they stand in the assembly's
+/// heap of user strings. Attributes do not stand there, so the meanings of codes do not count; nor do those of rules, which stand
+/// in their files, and what a record's text consists of.
+/// </remarks>
+public partial class EngineWordsTests
+{
+    /// <summary>For programmers, for whoever maintains the data files, or the name of a source.</summary>
+    private static readonly string[] NotForCallers =
+    [
+        // Exceptions.
+        " end of run ", " is asked for by two members", " is empty.", " is in \"", " is missing", " is not in the assembly.",
+        " is unknown", " stands there twice", "\" and not in \"", "A node reaches no held node.",
+        "The computation takes more work than it may.", "The corner that is worst has become better.", "The data file ",
+        "The figures of ruleset ", "The fuse families: one is missing, or stands there twice.",
+        "The rest voltages: a chemistry has fewer than two points.",
+
+        // Meaning and source of figures that no data file has.
+        "counted, not timed, so that it is the same on every machine", "drop from battery to amplifier and back, at most",
+        "playing time with the engine off, at least", "runs solved or gone over for fuses before a choice stops where it is",
+        "the build's own limit", "the part's own curve, as stated", "wall of insulation on conductors up to {0} mm2",
+        "ASTM B258: diameter 0.127 mm x 92^((36 - n)/39)",
+
+        // Units of rulesets.
+        "ohm Ah per 12 V nominal", "V per 12 V nominal",
+
+        // What the source generator of the serializer writes.
+        "Setting init-only properties is not supported in source generation mode.",
+        "The converter '{0}' cannot return null or a JsonConverterFactory instance.",
+        "The converter '{0}' is not compatible with the type '{1}'.",
+    ];
+
+    [Fact]
+    public void No_literal_of_the_engine_is_a_callers_sentence()
+    {
+        HashSet<string> known = [.. NotForCallers, .. RuleBook.All.Select(rule => rule.Finding.Meaning)];
+        Assert.DoesNotContain(Literals(), literal => Sentence().IsMatch(literal) && !known.Contains(literal));
+    }
+
+    [Fact]
+    public void No_literal_of_the_engine_is_a_json_pointer() =>
+        Assert.DoesNotContain(Literals(), literal => Pointer().IsMatch(literal) && literal != "/ruleset.json");
+
+    /// <summary>What is left out above is there, so that the list does not outgrow the engine.</summary>
+    [Fact]
+    public void Every_exception_is_needed() => Assert.Empty(NotForCallers.Except(Literals()));
+
+    [Theory]
+    [InlineData("no battery is listed", true)]
+    [InlineData(" in place of ", true)]
+    [InlineData("the safe side", true)]
+    [InlineData("starter", false)]
+    [InlineData(", Runs = ", false)]
+    public void A_sentence_is_told_from_other_text(string text, bool isSentence) =>
+        Assert.Equal(isSentence, Sentence().IsMatch(text));
+
+    [Theory]
+    [InlineData("/runs/", true)]
+    [InlineData("/conductor/size", true)]
+    [InlineData("/0 AWG", false)]
+    public void A_pointer_is_told_from_other_text(string text, bool isPointer) =>
+        Assert.Equal(isPointer, Pointer().IsMatch(text));
+
+    private static List<string> Literals()
+    {
+        using var file = new PEReader(File.OpenRead(typeof(Release).Assembly.Location));
+        MetadataReader reader = file.GetMetadataReader();
+        var literals = new List<string>();
+        for (UserStringHandle handle = reader.GetNextHandle(default(UserStringHandle));
+            !handle.IsNil;
+            handle = reader.GetNextHandle(handle))
+            literals.Add(reader.GetUserString(handle));
+        return literals;
+    }
+
+    /// <summary>Two words with a blank between, the second of small letters.</summary>
+    [GeneratedRegex(@"[a-z'""] [a-z]{2,}|[a-z]{2,} [a-z""]")]
+    private static partial Regex Sentence();
+
+    [GeneratedRegex("^/[A-Za-z-]")]
+    private static partial Regex Pointer();
+}
