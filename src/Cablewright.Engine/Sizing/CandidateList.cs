@@ -22,7 +22,10 @@ internal static class CandidateList
     /// <summary>The sizes the trade keeps, where a build names none.</summary>
     public static IReadOnlyList<ConductorSize> Usual(UnitSystem units) => units is UnitSystem.Us ? UsualAmerican : UsualMetric;
 
-    /// <summary>The candidates for one run, the one with the highest resistance first.</summary>
+    /// <summary>
+    /// The candidates for one run, the one with the highest resistance first. What a terminal usually accepts bars none: a
+    /// reducer before it takes a larger one.
+    /// </summary>
     /// <param name="run">The run.</param>
     /// <param name="build">The build, with its own lists.</param>
     /// <param name="costs">Its prices.</param>
@@ -30,10 +33,11 @@ internal static class CandidateList
     public static IReadOnlyList<ConductorChoice> For(CompleteRun run, Build build, ConductorCosts costs, int mostParallel)
     {
         ConductorWish wish = run.Wish;
-        ConductorSize? largest = run.Terminals.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
+        TerminalLimit[] stated = [.. run.Terminals.Where(terminal => !terminal.IsAssumed)];
+        ConductorSize? largest = stated.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
         IEnumerable<int> counts = wish.Count is { } count ? [count] : Enumerable.Range(1, mostParallel);
         return [.. Conductors(Fitting(SizesOf(build, costs), largest), MaterialsOf(wish, build, costs), costs)
-            .SelectMany(conductor => Laid(conductor, counts, run.Terminals))
+            .SelectMany(conductor => Laid(conductor, counts, stated))
             .OrderByDescending(choice => choice.OhmsPerMetreAt20)
             .ThenBy(choice => choice.Conductor.Material)
             .ThenBy(choice => choice.Count)];
