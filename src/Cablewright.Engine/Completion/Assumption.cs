@@ -1,4 +1,5 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
 
@@ -35,6 +36,14 @@ internal sealed record AssumedFigure(AssumptionKind Kind, Target At, double Valu
 /// <param name="Word">The word.</param>
 /// <param name="Basis">The figure that it rests on, if any.</param>
 internal sealed record AssumedWord(AssumptionKind Kind, Target At, Enum Word, Figure? Basis = null) : Assumption(Kind, At, Basis);
+
+/// <summary>A conductor size.</summary>
+/// <param name="Kind">What it is, and why it was taken.</param>
+/// <param name="At">What it stands for.</param>
+/// <param name="Size">The size.</param>
+/// <param name="Basis">The figure that it rests on.</param>
+internal sealed record AssumedSize(AssumptionKind Kind, Target At, ConductorSize Size, Figure Basis)
+    : Assumption(Kind, At, Basis);
 
 /// <summary>Where a run lies.</summary>
 /// <param name="Kind">Why it was taken.</param>

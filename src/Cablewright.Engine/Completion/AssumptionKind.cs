@@ -35,6 +35,9 @@ internal enum AssumptionKind
     /// <summary>An amplifier of which only its own fuse is stated draws that fuse's rating.</summary>
     OwnFuseAlone,
     AmplifierClass,
+
+    /// <summary>The largest conductor that an amplifier's terminals usually accept.</summary>
+    TerminalSize,
     Efficiency,
     PowerSupply,
     Programme,

@@ -247,7 +247,8 @@ internal sealed record CompleteRun
 /// <param name="Largest">The size.</param>
 /// <param name="At">Where that is stated.</param>
 /// <param name="Count">How many such terminals there are.</param>
-internal readonly record struct TerminalLimit(ConductorSize Largest, Target At, int Count)
+/// <param name="IsAssumed">Whether it is only what such terminals usually accept.</param>
+internal readonly record struct TerminalLimit(ConductorSize Largest, Target At, int Count, bool IsAssumed = false)
 {
     /// <summary>Whether conductors go in.</summary>
     public bool Takes(ConductorChoice choice) => choice.Conductor.Size.FitsWhere(Largest)

@@ -30,7 +30,7 @@ internal sealed class RunCompletion
         this.setting = setting;
         this.assumptions = assumptions;
         ruleset = assumptions.Ruleset;
-        terminals = new TerminalLimits(build);
+        terminals = new TerminalLimits(build, assumptions);
         engineBayCelsius = build.Limits.EngineBayCelsius ?? ruleset.Heat.EngineBay.Value;
         cabinCelsius = build.Limits.CabinCelsius ?? ruleset.Heat.Cabin.Value;
         underbodyCelsius = build.Limits.UnderbodyCelsius ?? ruleset.Heat.Underbody.Value;

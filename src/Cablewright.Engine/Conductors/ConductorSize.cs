@@ -57,6 +57,9 @@ public sealed class ConductorSize
     /// <exception cref="KeyNotFoundException">There is no such size.</exception>
     public static ConductorSize Of(string label) => ByLabel[label];
 
+    /// <summary>The size of a gauge number, 22 to −3; 0 is 1/0.</summary>
+    public static ConductorSize OfGauge(int number) => Of(LabelOf(number));
+
     /// <summary>Whether a terminal made for another size accepts this one, by the areas that their labels stand for.</summary>
     public bool FitsWhere(ConductorSize largest) => NominalAreaMm2 <= largest.NominalAreaMm2;
 
@@ -72,10 +75,12 @@ public sealed class ConductorSize
         {
             double diameterMm = 0.127 * Math.Pow(92, (36 - number) / 39.0);
             double areaMm2 = Math.PI / 4 * diameterMm * diameterMm;
-            string label = number > 0 ? $"{number.ToString(CultureInfo.InvariantCulture)} AWG" : $"{1 - number}/0 AWG";
-            yield return new ConductorSize(label, false, areaMm2, areaMm2, null);
+            yield return new ConductorSize(LabelOf(number), false, areaMm2, areaMm2, null);
         }
     }
+
+    private static string LabelOf(int number) =>
+        number > 0 ? $"{number.ToString(CultureInfo.InvariantCulture)} AWG" : $"{1 - number}/0 AWG";
 
     private static IEnumerable<ConductorSize> MetricSizes()
     {

@@ -5,6 +5,7 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.DesignRules;
 
+/// <remarks>What terminals usually accept is assumed, and no more than worth knowing: a reducer helps.</remarks>
 internal sealed class TerminalTooSmall() : RunRule(
     ViolationKind.TerminalTooSmall, Severity.Fail, "run.larger-than-terminal", rules => rules.Terminal.LargestConductor,
     "The conductor does not fit a terminal that it ends in.")
@@ -13,10 +14,11 @@ internal sealed class TerminalTooSmall() : RunRule(
     public override Violation? Check(DesignFacts facts, int run)
     {
         ConductorChoice choice = facts.Design.Conductors[run];
-        foreach (TerminalLimit terminal in facts.Build.Runs[run].Terminals)
+        foreach (TerminalLimit terminal in facts.Build.Runs[run].Terminals.OrderBy(terminal => terminal.IsAssumed))
         {
-            if (!terminal.Takes(choice))
-                return By(run, choice.Conductor.Size.NominalAreaMm2 * choice.Count, terminal.Largest.NominalAreaMm2);
+            if (terminal.Takes(choice)) continue;
+            Violation violation = By(run, choice.Conductor.Size.NominalAreaMm2 * choice.Count, terminal.Largest.NominalAreaMm2);
+            return terminal.IsAssumed ? violation with { Severity = Severity.Info } : violation;
         }
 
         return null;

@@ -64,7 +64,9 @@ public sealed class TimeCurrentBand
         ? null
         : Between(
             certain, shareOfRating, point => point.SlowestSeconds!.Value,
-            Math.Max(ArcingSeconds.Value, certain[^1].SlowestSeconds!.Value * Squared(certain[^1].ShareOfRating / shareOfRating)));
+            Math.Max(
+                ArcingSeconds.Value,
+                certain[^1].SlowestSeconds!.Value * Squared(certain[^1].ShareOfRating / shareOfRating)));
 
     /// <summary>The shortest time that the fuse holds, in seconds; infinite where it carries the current continuously.</summary>
     public double FastestSeconds(double shareOfRating)

@@ -7,9 +7,9 @@ namespace Cablewright.Engine.Loads;
 /// <remarks>
 /// <para>Average output: p = P_avg / P_rated = 2 / 10^(CF/10), CF in decibels at clip onset (a sine: 3.01 dB, p = 1).</para>
 /// <para>Average current over full current: a switching stage, idle + p; a linear one, √p, since its current follows the
-/// amplitude; class H, straight on logarithmic scales between what was published at a third and an eighth of rated output, since its
-/// rails follow the amplitude too; class A, 1. Heating goes by the root mean square, average times form factor, and never above the full sine,
-/// for which an amplifier's own storage smooths the cycles.</para>
+/// amplitude; class H, straight on logarithmic scales between what was published at a third and an eighth of rated output, since
+/// its rails follow the amplitude too; class A, 1. Heating goes by the root mean square, average times form factor, and never
+/// above the full sine, for which an amplifier's own storage smooths the cycles.</para>
 /// </remarks>
 internal static class ProgrammeShares
 {
@@ -35,5 +35,7 @@ internal static class ProgrammeShares
 
     /// <summary>Root-mean-square current over full current.</summary>
     public static double Thermal(AmplifierClass kind, double outputShare, double idleShare, Ruleset ruleset) =>
-        kind is AmplifierClass.A ? 1 : Math.Min(1, Average(kind, outputShare, idleShare, ruleset) * ruleset.Load.FormFactor(kind).Value);
+        kind is AmplifierClass.A
+            ? 1
+            : Math.Min(1, Average(kind, outputShare, idleShare, ruleset) * ruleset.Load.FormFactor(kind).Value);
 }

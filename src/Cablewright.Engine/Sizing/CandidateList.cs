@@ -44,7 +44,10 @@ internal static class CandidateList
         _ => build.Stated.Sizing.MaxParallel ?? MostUnlessAsked,
     };
 
-    /// <summary>The candidates for one run, the one with the highest resistance first.</summary>
+    /// <summary>
+    /// The candidates for one run, the one with the highest resistance first. What a terminal usually accepts bars none: a
+    /// reducer before it takes a larger one.
+    /// </summary>
     /// <param name="run">The run.</param>
     /// <param name="build">The build, with its own lists.</param>
     /// <param name="costs">Its prices.</param>
@@ -53,10 +56,11 @@ internal static class CandidateList
     {
         Build stated = build.Stated;
         ConductorWish wish = run.Wish;
-        ConductorSize? largest = run.Terminals.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
+        TerminalLimit[] terminals = [.. run.Terminals.Where(terminal => !terminal.IsAssumed)];
+        ConductorSize? largest = terminals.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
         ConductorSize[] sizes = Fitting(SizesOf(stated, costs, stock), largest);
         return [.. Conductors(sizes, MaterialsOf(wish, stated, costs), costs)
-            .SelectMany(conductor => Laid(conductor, Counts(conductor), run.Terminals))
+            .SelectMany(conductor => Laid(conductor, Counts(conductor), terminals))
             .OrderByDescending(choice => choice.OhmsPerMetreAt20)
             .ThenBy(choice => choice.Conductor.Material)
             .ThenBy(choice => choice.Count)];

@@ -40,6 +40,7 @@ internal sealed class AssumptionWriter(UnitSystem units)
     {
         AssumedFigure figure => ValuesOf(figure),
         AssumedWord word => One(Pointers.NameOf(word.At.Member), Words.Of(word.Word)),
+        AssumedSize size => One("size", size.Size.Label),
         AssumedRoute { Kind: AssumptionKind.Route } route => One("route", route.Route.Word()),
         AssumedRoute route => ("route", new Params { ["route"] = route.Route.Word(), ["bayMetres"] = route.BayMetres }),
         AssumedChargingCurrent current => ("amps", new Params

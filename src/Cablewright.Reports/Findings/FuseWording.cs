@@ -124,8 +124,8 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
 
     public Wording BelowOwnFuses(Violation violation) => new(
         Slot(violation).Pointer + "/rating",
-        $"The fuse of run \"{build.Runs[violation.Index].Id}\" is rated {Phrase.Amps(violation.Measured)}, and the amplifiers' own "
-        + $"fuses {Phrase.Amps(violation.Limit)} together: at full output it may open before they do.",
+        $"The fuse of run \"{build.Runs[violation.Index].Id}\" is rated {Phrase.Amps(violation.Measured)}, and the amplifiers' "
+        + $"own fuses {Phrase.Amps(violation.Limit)} together: at full output it may open before they do.",
         $"a fuse of {Phrase.Amps(violation.Limit)} where the conductor allows it, else leave it: it protects the conductor",
         $"{Phrase.Amps(violation.Measured)} < {Phrase.Amps(violation.Limit)}",
         "A");

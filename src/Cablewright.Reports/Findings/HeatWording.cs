@@ -47,14 +47,16 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
     {
         CompleteRun run = build.Runs[violation.Index];
         ConductorChoice choice = evaluation.Design.Conductors[violation.Index];
-        TerminalLimit terminal = run.Terminals.First(limit => !limit.Takes(choice));
+        TerminalLimit terminal = run.Terminals.OrderBy(limit => limit.IsAssumed).First(limit => !limit.Takes(choice));
+        string accept = terminal.IsAssumed ? "usually accept" : "accept";
         bool several = terminal.Count is > 1 and < int.MaxValue;
         return new Wording(
             terminal.Pointer,
             $"Run \"{run.Id}\" is {choice}, and where it ends "
-            + (several ? $"{terminal.Count} terminals accept" : "the terminal accepts")
+            + (several ? $"{terminal.Count} terminals {accept}" : $"the terminal {accept}s")
             + $" at most {terminal.Largest}{(several ? " each" : "")}.",
-            "a distribution block or a reducer before it, or a part that accepts the conductor; a shorter way needs less",
+            (terminal.IsAssumed ? "state what it accepts; else " : "")
+                + "a distribution block or a reducer before it, or a part that accepts the conductor; a shorter way needs less",
             $"{Phrase.Number(violation.Measured)} mm2 against {Phrase.Number(violation.Limit)} mm2",
             "mm2");
     }

@@ -35,9 +35,9 @@ public class ProgrammeSharesTests
     }
 
     /// <summary>
-    /// Source: measurements of a touring amplifier by its maker, 4 Ω: 0.6944 efficient at 1/3 power and 0.5474 at 1/8, so that the
-    /// draw falls from the one to the other by (1/8)/0.5474 : (1/3)/0.6944 = 0.4757 (class B: 0.6124); from memory, 0.39 of the full
-    /// draw at 1/3.
+    /// Source: measurements of a touring amplifier by its maker, 4 Ω: 0.6944 efficient at 1/3 power and 0.5474 at 1/8, so that
+    /// the draw falls from the one to the other by (1/8)/0.5474 : (1/3)/0.6944 = 0.4757 (class B: 0.6124); from memory, 0.39 of
+    /// the full draw at 1/3.
     /// </summary>
     [Fact]
     public void Class_H_draws_as_measured()
@@ -50,8 +50,8 @@ public class ProgrammeSharesTests
     }
 
     /// <summary>
-    /// Trade laboratory: a switching amplifier of 1 kW idles at 1.5 A, others at 1 to 2 A, whatever they are rated for: of 100 W and
-    /// of 2000 W at 0.75 and 14.4 V, 9.26 and 185.2 A, the average on an eighth is 1.5 A and an eighth of that.
+    /// Trade laboratory: a switching amplifier of 1 kW idles at 1.5 A, others at 1 to 2 A, whatever they are rated for: of 100 W
+    /// and of 2000 W at 0.75 and 14.4 V, 9.26 and 185.2 A, the average on an eighth is 1.5 A and an eighth of that.
     /// </summary>
     [Theory]
     [InlineData(100, 9.2593)]

@@ -73,8 +73,8 @@ public class BatteryFaultTests
     }
 
     /// <summary>
-    /// Full, by the lists of rest voltages: flooded 12.6 V, glass mat and gel 12.85 V (from memory), lithium iron phosphate 13.6 V
-    /// a day after charging.
+    /// Full, by the lists of rest voltages: flooded 12.6 V, glass mat and gel 12.85 V (from memory), lithium iron phosphate 13.6
+    /// V a day after charging.
     /// </summary>
     [Theory]
     [InlineData(Chemistry.Flooded, 12.6)]

@@ -10,7 +10,8 @@ namespace Cablewright.Engine.Tests.Published;
 /// </summary>
 public class BoltedStripTests
 {
-    private static readonly TimeCurrentBand Band = RulesetLibrary.Newest.FuseFamilies.Of(FuseFamilyName.StripSf51).TimeCurrentBand;
+    private static readonly TimeCurrentBand Band =
+        RulesetLibrary.Newest.FuseFamilies.Of(FuseFamilyName.StripSf51).TimeCurrentBand;
 
     public static TheoryData<double, double, double?> Graph()
     {

@@ -7,7 +7,9 @@ using static Cablewright.Engine.Tests.SampleBuilds;
 
 namespace Cablewright.Engine.Tests.Published;
 
-/// <summary>Source: what parts of each family break at a voltage, scopes of standards and maker data as the table names them.</summary>
+/// <summary>
+/// Source: what parts of each family break at a voltage, scopes of standards and maker data as the table names them.
+/// </summary>
 public class InterruptingRatingTests
 {
     public static TheoryData<string, double, double> Parts()
@@ -24,7 +26,9 @@ public class InterruptingRatingTests
     public void A_family_breaks_what_its_parts_do_at_their_voltage(string family, double volts, double amps) =>
         Assert.Equal(amps, Family(family).InterruptingAt(volts).Amps);
 
-    /// <summary>A figure for 58 V holds at 33 V; at 32 V the one for 32 V does; beyond the last one nothing more is known.</summary>
+    /// <summary>
+    /// A figure for 58 V holds at 33 V; at 32 V the one for 32 V does; beyond the last one nothing more is known.
+    /// </summary>
     [Theory]
     [InlineData(16, 2000)]
     [InlineData(32, 2000)]

@@ -12,7 +12,7 @@ namespace Cablewright.Engine.Tests.ShortCircuits;
 /// <summary>
 /// Clearings worked by hand. The battery gives 12 V behind 5 mΩ. Copper at 105 °C, by ASTM B258 and 0.0172414 · 1.02 · 1.33405 Ω
 /// mm²/m: 12 AWG 3.308773 mm² and 7.090516 mΩ/m, 6 AWG 1.763744 mΩ/m, 1/0 AWG 0.438726 mΩ/m; 0.2 mΩ of joints on each run. A fuse
-/// has 0.1 V (ANL) or as much (type C blade) at its rating. Withstand by IEC 60364-4-43, t = k² S² / I² to 5 s, with the constants
+/// has 0.1 V (ANL, type C blade) at its rating. Withstand by IEC 60364-4-43, t = k² S² / I² to 5 s, with the constants
 /// of IEC 60364-5-54: k² = 0.00345 · 254.5 / 1.724138e-5 · ln((234.5 + 160) / (234.5 + θ)), 14887.55 from 60 °C, 7646.21 from
 /// 105 °C.
 /// </summary>
