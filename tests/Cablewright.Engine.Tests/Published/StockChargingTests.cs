@@ -45,7 +45,8 @@ public class StockChargingTests
 
     /// <summary>
     /// At idle, 800 · 2.7 = 2160 turns of the shaft, by the curve of a 50/120 A label 123.262 A · √(1 − (1371.05/2160)²) =
-    /// 95.25 A cold, 76.2 A hot: 24.1 A above the 52.1 A of the car, enough for music of 13.4 A and not for dense music of 32.7 A.
+    /// 95.25 A cold, 76.2 A hot: 24.1 A above the 52.1 A of the car, enough for music of 13.4 A and not for dense music of
+    /// 32.7 A.
     /// </summary>
     [Theory]
     [InlineData(Programme.Dynamic, true)]
