@@ -18,8 +18,8 @@ public sealed record Assumption
     public required string Reason { get; init; }
 
     /// <summary>
-    /// The values of which <c>value</c> and <c>reason</c> are made, for a sentence of one's own: numbers in the unit that ends their name, ids and
-    /// words; absent where there are none.
+    /// The values of which <c>value</c> and <c>reason</c> are made, for a sentence of one's own: numbers in the unit that ends
+    /// their name, ids and words; absent where there are none.
     /// </summary>
     [Example("""{ "volts": 13.5, "nominalVolts": 12 }""", IsJson = true)]
     public IReadOnlyDictionary<string, Param>? Params { get; init; }

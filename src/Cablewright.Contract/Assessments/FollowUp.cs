@@ -18,8 +18,8 @@ public sealed record FollowUp
     public required string Why { get; init; }
 
     /// <summary>
-    /// The values of which <c>question</c> and <c>why</c> are made, for a sentence of one's own: numbers in the unit that ends their name, ids and
-    /// words; absent where there are none.
+    /// The values of which <c>question</c> and <c>why</c> are made, for a sentence of one's own: numbers in the unit that ends
+    /// their name, ids and words; absent where there are none.
     /// </summary>
     [Example("""{ "amplifier": "bass", "nowVerdict": "pass", "verdict": "fail" }""", IsJson = true)]
     public IReadOnlyDictionary<string, Param>? Params { get; init; }

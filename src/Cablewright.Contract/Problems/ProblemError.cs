@@ -23,8 +23,8 @@ public sealed record ProblemError
     public required string Detail { get; init; }
 
     /// <summary>
-    /// The values of which <c>detail</c> and <c>accepted</c> are made, for a sentence of one's own: numbers in the unit that ends their name, ids and
-    /// words; absent where there are none, and
+    /// The values of which <c>detail</c> and <c>accepted</c> are made, for a sentence of one's own: numbers in the unit that ends
+    /// their name, ids and words; absent where there are none, and
     /// for faults of form.
     /// </summary>
     [Example("""{ "place": "bas", "nearest": "bass" }""", IsJson = true)]

@@ -11,7 +11,9 @@ internal static class PowerChanges
     public static Ladder Of(Build build, int amplifier)
     {
         Rating rating = RatingOf(build.Amplifiers[amplifier]);
-        return Ladder.Of([.. WrittenSteps.Below(rating.Value, rating.Unit).Where(to => to.Value >= rating.Least)], to => new Change
+        WrittenFigure[] smaller =
+            [.. WrittenSteps.Below(rating.Value, rating.Unit).Where(to => to.Value >= rating.Least)];
+        return Ladder.Of(smaller, to => new Change
         {
             Kind = ChangeKind.Power,
             Apply = changed => With(changed, amplifier, to.Value),

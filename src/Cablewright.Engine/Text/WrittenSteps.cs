@@ -38,7 +38,8 @@ internal static class WrittenSteps
     {
         decimal size = units is UnitSystem.Us ? MetresPerFoot : 1;
         decimal part = decimal.Floor((decimal)metres * percent / size) / 100;
-        return part * size < ShortestMetres ? null : Of(part, size, units is UnitSystem.Us ? WrittenUnit.Foot : WrittenUnit.Metre);
+        WrittenUnit unit = units is UnitSystem.Us ? WrittenUnit.Foot : WrittenUnit.Metre;
+        return part * size < ShortestMetres ? null : Of(part, size, unit);
     }
 
     /// <summary>A length as it is written.</summary>

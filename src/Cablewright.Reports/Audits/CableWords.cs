@@ -7,7 +7,8 @@ namespace Cablewright.Reports.Audits;
 internal static class CableWords
 {
     /// <summary>The metals that the measurements allow.</summary>
-    public static string Possible(MetalReading metal) => string.Join(" or ", metal.Possible.Select(material => material.InText()));
+    public static string Possible(MetalReading metal) =>
+        string.Join(" or ", metal.Possible.Select(material => material.InText()));
 
     /// <summary>The gauge in words: <c>5.3 AWG</c>; from 1/0 upwards <c>1/0 AWG</c> or <c>between 2/0 and 1/0 AWG</c>.</summary>
     public static string Gauge(double areaMm2)

@@ -26,7 +26,8 @@ internal static class ShownNumbers
         {
             if (member.PropertyType == typeof(double)) member.CustomConverter = Converter;
             else if (member.PropertyType == typeof(double?)) member.CustomConverter = new ShownNumberOrNone();
-            else if (member.PropertyType == typeof(IReadOnlyDictionary<string, Param>)) member.CustomConverter = new ShownParams();
+            else if (member.PropertyType == typeof(IReadOnlyDictionary<string, Param>))
+                member.CustomConverter = new ShownParams();
         }
     }
 
