@@ -44,10 +44,10 @@ public sealed record Change
 
     /// <summary>
     /// The values of which <c>message</c> is made, for a sentence of one's own: numbers in the unit that ends their name, ids and
-    /// words; absent where there are none. Of
-    /// several steps <c>steps</c> holds the values of each.
+    /// words; absent where there are none.
+    /// <c>step</c> says what is to be done; of several steps <c>steps</c> holds the values of each.
     /// </summary>
-    [Example("""{ "run": "main", "metres": 4.8768, "nowMetres": 6.096 }""", IsJson = true)]
+    [Example("""{ "step": "shorten", "run": "main", "metres": 4.8768, "nowMetres": 6.096 }""", IsJson = true)]
     public IReadOnlyDictionary<string, Param>? Params { get; init; }
 
     /// <summary>The ids of the runs that change.</summary>

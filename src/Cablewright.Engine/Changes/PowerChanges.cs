@@ -11,8 +11,9 @@ internal static class PowerChanges
     public static Ladder Of(Build build, int amplifier)
     {
         Rating rating = RatingOf(build.Amplifiers[amplifier]);
-        WrittenFigure[] steps = [.. WrittenSteps.Below(rating.Value, rating.Unit).Where(to => to.Value >= rating.Least)];
-        return Ladder.Of(steps, to => new Change
+        WrittenFigure[] smaller =
+            [.. WrittenSteps.Below(rating.Value, rating.Unit).Where(to => to.Value >= rating.Least)];
+        return Ladder.Of(smaller, to => new Change
         {
             Kind = ChangeKind.Power,
             Apply = changed => With(changed, amplifier, to.Value),

@@ -25,60 +25,60 @@ internal sealed class StepWording(UnitSystem units)
 
     private Message Of(Step step) => step switch
     {
-        Step.OfferSize offered => speech.Say("change.offer-size", new Params
+        Step.OfferSize offered => Say("offer-size", new Params
         {
             ["size"] = offered.Size.Label,
             ["largestNow"] = offered.LargestNow.Label,
         }),
-        Step.OfferCopper => speech.Say("change.offer-copper", []),
-        Step.UseConductor use => speech.Say("change.use-conductor", new Params
+        Step.OfferCopper => Say("offer-copper", []),
+        Step.UseConductor use => Say("use-conductor", new Params
         {
             ["run"] = use.Run,
             ["conductor"] = use.Choice.ToString(),
             ["nowConductor"] = use.Now.ToString(),
         }),
-        Step.UseMaterial use => speech.Say("change.use-material", new Params
+        Step.UseMaterial use => Say("use-material", new Params
         {
             ["run"] = use.Run,
             ["material"] = use.Material.InText(),
             ["nowMaterial"] = use.Now.InText(),
         }),
-        Step.UseCopperEverywhere => speech.Say("change.use-copper-everywhere", []),
-        Step.LayInParallel lay => speech.Say("change.lay-in-parallel", new Params
+        Step.UseCopperEverywhere => Say("use-copper-everywhere", []),
+        Step.LayInParallel lay => Say("lay-in-parallel", new Params
         {
             ["run"] = lay.Run,
             ["count"] = lay.Count,
             ["nowCount"] = lay.Now,
         }),
-        Step.UseInsulation use => speech.Say("change.use-insulation", new Params
+        Step.UseInsulation use => Say("use-insulation", new Params
         {
             ["run"] = use.Run,
             ["celsius"] = use.Celsius,
             ["nowCelsius"] = use.NowCelsius,
         }),
-        Step.UseIsolator use => speech.Say("change.use-isolator", new Params
+        Step.UseIsolator use => Say("use-isolator", new Params
         {
             ["run"] = use.Run,
             ["amps"] = use.Rating.Value,
             ["nowAmps"] = use.Now.Value,
         }),
-        Step.UseBattery use => speech.Say("change.use-battery", new Params
+        Step.UseBattery use => Say("use-battery", new Params
         {
             ["battery"] = use.Battery,
             ["ampHours"] = use.Capacity.Value,
             ["nowAmpHours"] = use.NowAmpHours,
         }),
-        Step.Shorten shorten => speech.Say("change.shorten", new Params
+        Step.Shorten shorten => Say("shorten", new Params
         {
             ["run"] = shorten.Run,
             ["metres"] = shorten.Length.Value,
             ["nowMetres"] = shorten.Now.Value,
         }),
-        Step.ShortenAll all => speech.Say("change.shorten-all", new Params { ["percent"] = all.Percent }),
+        Step.ShortenAll all => Say("shorten-all", new Params { ["percent"] = all.Percent }),
         Step.LimitAmplifier limit => OfPower(limit),
-        Step.LimitAll all => speech.Say("change.limit-all", new Params { ["percent"] = all.Percent }),
+        Step.LimitAll all => Say("limit-all", new Params { ["percent"] = all.Percent }),
         Step.FitFuse fit => OfFuse(fit),
-        Step.MoveFuse move => speech.Say("change.move-fuse", new Params
+        Step.MoveFuse move => Say("move-fuse", new Params
         {
             ["run"] = move.Run,
             ["metres"] = move.Within.Value,
@@ -86,7 +86,11 @@ internal sealed class StepWording(UnitSystem units)
         _ => throw new ArgumentOutOfRangeException(nameof(step)),
     };
 
-    private Message OfPower(Step.LimitAmplifier limit) => speech.Say("change.limit-" + Keys.Of(limit.Of), new Params
+    /// <summary>A step's sentence; its values say which step it is.</summary>
+    private Message Say(string step, Params values) =>
+        speech.Say("change." + step, new Params { ["step"] = step.Split('.')[0] }.And(values));
+
+    private Message OfPower(Step.LimitAmplifier limit) => Say("limit-" + Keys.Of(limit.Of), new Params
     {
         ["amplifier"] = limit.Amplifier,
         [limit.Of is PowerFigure.Output ? "watts" : "amps"] = limit.To.Value,
@@ -104,6 +108,6 @@ internal sealed class StepWording(UnitSystem units)
         };
         if (fit.NowAmps is { } now) values["nowAmps"] = now;
         string each = fit.ForEachConductor ? ".each" : "", instead = fit.NowAmps is null ? "" : ".instead";
-        return speech.Say("change.fit-fuse" + each + instead, values);
+        return Say("fit-fuse" + each + instead, values);
     }
 }

@@ -70,7 +70,7 @@ internal sealed class Summary
         double source = circuit.SourceVoltsOf(worst), terminal = evaluation.Envelope.TerminalVolts[worst];
         return $"{when} the system draws {Phrase.Amps(evaluation.Envelope.LoadAmps.Sum())}, and amplifier "
             + $"\"{build.Stated.Amplifiers[worst].Id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}"
-            + $"{DropWording.Effect(source, terminal)}.";
+            + $"{Effect(source, terminal)}.";
     }
 
     private string Reason() => verdict is Verdict.Pass ? "" : $" First: {findings[0].Message}";
@@ -78,4 +78,8 @@ internal sealed class Summary
     private string Charging() => verdict is Verdict.Fail || variant.Build.Supply.HotAmps is not null
         ? ""
         : " State what the alternator is rated for to have the charging judged.";
+
+    private static string Effect(double source, double terminal) => DropWording.Decibels(source, terminal) is > 0 and var decibels
+        ? $", up to {Phrase.Number(decibels)} dB less than at the battery"
+        : "";
 }

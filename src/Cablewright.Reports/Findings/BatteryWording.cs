@@ -2,6 +2,8 @@ using Cablewright.Engine.Completion;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Supply;
+using Cablewright.Reports.Messages;
+using Param = Cablewright.Contract.Assessments.Param;
 
 namespace Cablewright.Reports.Findings;
 
@@ -17,22 +19,28 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
         double amps = balance.EngineOffAmps(shortest);
         return new Wording(
             "/limits/engineOffTime",
-            $"With the engine off the music plays for about {Phrase.Minutes(violation.Measured)} until {Names(shortest)} "
-            + $"{(shortest.Batteries.Length == 1 ? "reaches its" : "reach their")} limit, and {Phrase.Minutes(violation.Limit)} "
-            + "are asked for.",
+            new Params
+            {
+                ["minutes"] = violation.Measured,
+                ["batteries"] = Names(shortest),
+                ["wishedMinutes"] = violation.Limit,
+            },
             cures.ForEngineOff(shortest, violation.Limit) + ", or less power",
             $"{Phrase.Amps(amps)} on average; t = u H (C / (I H))^k: "
             + string.Join("; ", shortest.Batteries.Select(battery => Energy(build.Batteries[battery]))),
-            "min");
+            "min")
+        {
+            Variant = Several(shortest),
+        };
     }
 
     public Wording Mixed(Violation violation) => new(
         $"/vehicle/batteries/{violation.Index}/chemistry",
-        $"Batteries \"{build.Batteries[violation.Index].Id}\" (lithium iron phosphate) and "
-        + $"\"{build.Batteries[violation.Other].Id}\" "
-        + "(lead-acid) are tied together by wire, relay or diode. They charge and rest at different voltages: one is never "
-        + "full, or "
-        + "the other overcharged, and when they are joined a large current flows between them.",
+        new Params
+        {
+            ["lithium"] = build.Batteries[violation.Index].Id,
+            ["leadAcid"] = build.Batteries[violation.Other].Id,
+        },
         "a DC-DC charger between them, made for the second battery's chemistry",
         $"rest voltage {Phrase.Volts(build.Batteries[violation.Index].RestVolts)} against "
         + $"{Phrase.Volts(build.Batteries[violation.Other].RestVolts)}");
@@ -43,12 +51,20 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
         double minutes = balance.Minutes(group, violation.Measured - violation.Limit);
         return new Wording(
             build.Runs[violation.Index].Pointer + "/isolator/ratedCurrent",
-            $"What hangs on {Names(group)} draws {Phrase.Amps(violation.Measured)} on average, and the charger of run "
-            + $"\"{build.Runs[violation.Index].Id}\" gives {Phrase.Amps(violation.Limit)}: it empties while driving, in about "
-            + $"{Phrase.Minutes(minutes)} of such music.",
+            new Params
+            {
+                ["batteries"] = Names(group),
+                ["averageAmps"] = violation.Measured,
+                ["run"] = build.Runs[violation.Index].Id,
+                ["chargerAmps"] = violation.Limit,
+                ["minutes"] = minutes,
+            },
             $"a charger of {Phrase.Amps(violation.Measured)}, or less power",
             $"average {Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}",
-            "A");
+            "A")
+        {
+            Variant = Several(group),
+        };
     }
 
     public Wording Capacitor(Violation violation)
@@ -56,11 +72,16 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
         CapacitorResult part = Stiffening.Of(build, balance, violation.Index);
         return new Wording(
             $"/vehicle/capacitors/{violation.Index}",
-            $"The capacitor at \"{part.At}\" ({Phrase.Number(part.Farads)} F) alone holds {Phrase.Amps(part.DrawAmps)} within "
-            + $"{Phrase.Volts(part.FallVolts)} for {Phrase.Number(violation.Measured)} ms; a bass note lasts "
-            + $"{Phrase.Number(violation.Limit)} ms. It gives {Phrase.Number(part.GivesJoules)} J, and does not replace "
-            + "alternator, battery or "
-            + "conductor.",
+            new Params
+            {
+                ["place"] = part.At,
+                ["farads"] = part.Farads,
+                ["amps"] = part.DrawAmps,
+                ["fallVolts"] = part.FallVolts,
+                ["milliseconds"] = violation.Measured,
+                ["noteMilliseconds"] = violation.Limit,
+                ["joules"] = part.GivesJoules,
+            },
             "none needed; spend on conductors, battery or alternator first",
             $"t = C (dV - I ESR) / I = {Phrase.Number(part.Farads)} F x ({Phrase.Volts(part.FallVolts)} - "
             + $"{Phrase.Amps(part.DrawAmps)} x "
@@ -69,9 +90,9 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
             "ms");
     }
 
-    private string Names(SupplyGroup group) => group.Batteries.Length == 1
-        ? $"battery \"{build.Batteries[group.Batteries[0]].Id}\""
-        : "batteries " + string.Join(", ", group.Batteries.Select(battery => $"\"{build.Batteries[battery].Id}\""));
+    private Param Names(SupplyGroup group) => Param.Of(group.Batteries.Select(battery => build.Batteries[battery].Id));
+
+    private static string Several(SupplyGroup group) => group.Batteries.Length == 1 ? "" : ".several";
 
     private static string Energy(CompleteBattery battery) =>
         $"\"{battery.Id}\" C = {Phrase.Number(battery.Energy.AmpHours)} Ah, H = {Phrase.Number(battery.Energy.RatingHours)} h, "

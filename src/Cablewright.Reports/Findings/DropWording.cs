@@ -4,6 +4,7 @@ using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;
@@ -24,8 +25,7 @@ internal sealed class DropWording(Variant variant)
         string share = Phrase.Percent(violation.Limit);
         return new Wording(
             "/amplifiers",
-            "The wiring cannot carry the rated output: as more is drawn the voltage falls faster than the current rises. "
-            + $"The most that it can carry is {share} of it; all other figures of this answer stand for that output.",
+            new Params { ["outputShare"] = violation.Limit },
             "the changes worked out with this answer",
             $"the node equations with constant-power loads have no solution above {share} of the rated output; "
             + "for one source V behind one resistance R the limit is P = V^2 / (4 R)",
@@ -37,19 +37,20 @@ internal sealed class DropWording(Variant variant)
         int amplifier = violation.Index;
         double source = model.Circuit.SourceVoltsOf(amplifier);
         double terminal = evaluation.Envelope.TerminalVolts[amplifier], whole = Math.Max(0, source - terminal);
-        string word = violation.Kind switch
-        {
-            ViolationKind.DropOverLimit => "above the limit",
-            ViolationKind.DropHigh => "more than the usual",
-            _ => "above the design target",
-        };
+        double decibels = Decibels(source, terminal);
         Part[] parts = Parts(amplifier);
         return new Wording(
             $"/amplifiers/{amplifier}",
-            $"The conductors to amplifier \"{build.Stated.Amplifiers[amplifier].Id}\" and back lose "
-            + $"{Phrase.Volts(violation.Measured)} of {Phrase.Volts(source)} ({Phrase.Percent(violation.Measured / source)})"
-            + $"{Circumstance(amplifier)}, {word} of {Phrase.Percent(violation.Limit / source)}; it gets "
-            + $"{Phrase.Volts(terminal)}{Effect(source, terminal)}.",
+            new Params
+            {
+                ["amplifier"] = build.Stated.Amplifiers[amplifier].Id,
+                ["dropVolts"] = violation.Measured,
+                ["sourceVolts"] = source,
+                ["dropShare"] = violation.Measured / source,
+                ["limitShare"] = violation.Limit / source,
+                ["terminalVolts"] = terminal,
+                ["lostDecibels"] = decibels,
+            },
             (violation.Severity is Severity.Fail
                 ? "the changes worked out with this answer"
                 : "a larger conductor or a shorter way")
@@ -59,7 +60,10 @@ internal sealed class DropWording(Variant variant)
             + string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * whole).Take(MostNamed).Select(Text))
             + Rest(whole - parts.Sum(part => part.Volts), whole)
             + $"; fuses, joints, body and straps left out: {Phrase.Volts(violation.Measured)}",
-            "V");
+            "V")
+        {
+            Variant = (IsRecharging(amplifier) ? ".recharging" : "") + (decibels > 0 ? ".quieter" : ""),
+        };
     }
 
     public Wording OutsideRange(Violation violation)
@@ -68,32 +72,27 @@ internal sealed class DropWording(Variant variant)
         bool isHigh = violation.Measured > violation.Limit;
         return new Wording(
             $"/amplifiers/{violation.Index}",
-            isHigh
-                ? $"Amplifier \"{id}\" would be fed {Phrase.Volts(violation.Measured)}, and it is made for at most "
-                    + $"{Phrase.Volts(violation.Limit)}: it may burn."
-                : $"Amplifier \"{id}\" gets {Phrase.Volts(violation.Measured)} at full output, and it works from "
-                    + $"{Phrase.Volts(violation.Limit)} up: it switches off.",
+            new Params { ["amplifier"] = id, ["volts"] = violation.Measured, ["limitVolts"] = violation.Limit },
             isHigh
                 ? "an amplifier made for this voltage, or a converter before it; state its supply range if it is wider"
                 : "a larger conductor or a shorter way",
             $"{Phrase.Volts(violation.Measured)} {(isHigh ? ">" : "<")} {Phrase.Volts(violation.Limit)}",
-            "V");
+            "V")
+        {
+            Variant = isHigh ? ".above" : ".below",
+        };
     }
 
     /// <summary>What an amplifier of a given resistance loses of its output; one that holds its output loses none.</summary>
-    public static string Effect(double source, double terminal)
-    {
-        double decibels = terminal > 0 ? Math.Round(20 * Math.Log10(source / terminal), 1) : 0;
-        return decibels > 0 ? $", up to {Phrase.Number(decibels)} dB less than at the battery" : "";
-    }
+    public static double Decibels(double source, double terminal) =>
+        terminal > 0 ? Math.Round(20 * Math.Log10(source / terminal), 1) : 0;
 
     public Wording Return(Violation violation)
     {
         string id = build.Stated.Amplifiers[violation.Index].Id;
         return new Wording(
             $"/amplifiers/{violation.Index}",
-            $"The return of amplifier \"{id}\" conducts only {Phrase.Percent(violation.Measured / violation.Limit)} of what its "
-            + "supply does, metre for metre.",
+            new Params { ["amplifier"] = id, ["ofSupplyShare"] = violation.Measured / violation.Limit },
             "a return of the same size and metal as the supply, or larger",
             $"metres to the ohm at 20 C: return {Phrase.Number(violation.Measured)}, supply {Phrase.Number(violation.Limit)}",
             "m/ohm");
@@ -101,14 +100,17 @@ internal sealed class DropWording(Variant variant)
 
     public Wording SharedReturn(Violation violation) => new(
         build.Runs[violation.Index].Pointer + "/conductor",
-        $"Several amplifiers share the return \"{build.Runs[violation.Index].Id}\", and it conducts only "
-        + $"{Phrase.Percent(violation.Measured / violation.Limit)} of what supplies them, metre for metre.",
+        new Params
+        {
+            ["run"] = build.Runs[violation.Index].Id,
+            ["ofSupplyShare"] = violation.Measured / violation.Limit,
+        },
         "a shared return as large as the supply that feeds them all, or a return for each",
         $"metres to the ohm at 20 C: shared return {Phrase.Number(violation.Measured)}, supply {Phrase.Number(violation.Limit)}",
         "m/ohm");
 
-    private string Circumstance(int amplifier) =>
-        evaluation.Envelope.WorstPointOf(amplifier).Case is OperatingCase.Recharging ? " while the other batteries recharge" : "";
+    private bool IsRecharging(int amplifier) =>
+        evaluation.Envelope.WorstPointOf(amplifier).Case is OperatingCase.Recharging;
 
     private static string Rest(double volts, double drop) =>
         volts > SmallestNamed * drop ? $", and {Phrase.Volts(volts)} in the body and the battery's strap" : "";

@@ -6,6 +6,7 @@ using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Messages;
 
 namespace Cablewright.Reports.Findings;
 
@@ -13,6 +14,7 @@ namespace Cablewright.Reports.Findings;
 internal sealed class FindingWriter
 {
     private readonly CompleteBuild build;
+    private readonly Speech speech;
     private readonly SupplyTopology topology;
     private readonly DropWording drop;
     private readonly HeatWording heat;
@@ -25,6 +27,7 @@ internal sealed class FindingWriter
     public FindingWriter(Variant variant)
     {
         build = variant.Build;
+        speech = new Speech(build.Stated.Units);
         topology = variant.Evaluator.Model.Topology;
         DesignEvaluation evaluation = variant.Sized.Evaluation;
         var remedies = new Remedies(variant);
@@ -53,33 +56,38 @@ internal sealed class FindingWriter
         Finding finding = Write(worst);
         if (alike.Length == 1) return finding;
         string[] pointers = [.. alike.Select(violation => WordingOf(violation).Pointer).Distinct()];
-        string[] places = [.. alike.Select(PlaceOf).Distinct().Where(place => place != PlaceOf(worst))];
+        (string key, string name, Func<Violation, string> placeOf) = RuleBook.Of(worst.Kind) switch
+        {
+            { IsOfRun: true } => ("finding.also.runs", "alsoRuns", violation => build.Runs[violation.Index].Id),
+            AmplifierRule => (
+                "finding.also.amplifiers", "alsoAmplifiers", violation => build.Stated.Amplifiers[violation.Index].Id),
+            _ => ("finding.also", "alsoPointers", (Func<Violation, string>)(violation => WordingOf(violation).Pointer)),
+        };
+        string[] places = [.. alike.Select(placeOf).Distinct().Where(place => place != placeOf(worst))];
+        Message? message = places.Length == 0 ? null : speech.SayOf(
+            new Message(finding.Message, (Params?)finding.Params ?? []), key, new Params { [name] = Param.Of(places) });
         return finding with
         {
             AlsoAt = [.. pointers.Where(pointer => pointer != finding.Pointer)],
-            Message = places.Length == 0 ? finding.Message : $"{finding.Message} So it is with {string.Join(", ", places)}.",
+            Message = message?.Text ?? finding.Message,
+            Params = message?.Params ?? finding.Params,
         };
     }
-
-    private string PlaceOf(Violation violation) => RuleBook.Of(violation.Kind) switch
-    {
-        { IsOfRun: true } => $"run \"{build.Runs[violation.Index].Id}\"",
-        AmplifierRule => $"amplifier \"{build.Stated.Amplifiers[violation.Index].Id}\"",
-        _ => WordingOf(violation).Pointer,
-    };
 
     /// <summary>One of them.</summary>
     public Finding Write(Violation violation)
     {
         Wording wording = WordingOf(violation);
+        string code = RuleBook.Of(violation.Kind).Finding.Code;
         Figure rule = violation.Kind is ViolationKind.DropOverLimit ? build.Drop.Rule : RuleOf(violation);
         return new Finding
         {
-            Code = RuleBook.Of(violation.Kind).Finding.Code,
+            Code = code,
             Severity = violation.Severity,
             Concern = RuleBook.Of(violation.Kind).Concern,
             Pointer = wording.Pointer,
-            Message = wording.Message,
+            Message = speech.Text($"finding.{code}{wording.Variant}", wording.Values),
+            Params = wording.Values.OrNone,
             Measured = wording.Unit is null ? null : violation.Measured,
             Limit = wording.Unit is null || !wording.HasLimit ? null : violation.Limit,
             Unit = wording.Unit,

@@ -1,3 +1,4 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
@@ -5,6 +6,7 @@ using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;
@@ -22,8 +24,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         string end = build.PlaceAt(violation.End);
         return new Wording(
             Slot(violation).Pointer,
-            $"Nothing protects run \"{run.Id}\" from battery \"{end}\": "
-            + "in a short circuit it carries the battery's full current until it burns.",
+            new Params { ["run"] = run.Id, ["battery"] = end },
             $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {remedies.FuseFor(violation.End)}",
             "no fuse stands between the battery's positive terminal and the run");
     }
@@ -33,10 +34,15 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             run.Pointer,
-            $"Run \"{run.Id}\" ({Conductor(violation.Index)}) is rated for {Phrase.Amps(violation.Limit)}, "
-            + "and the fuse before it "
-            + $"({Protection(violation.Index)}) lets {Phrase.Amps(violation.Measured)} through: "
-            + "a short circuit or overload behind the reduction is not interrupted in time.",
+            new Params
+            {
+                ["run"] = run.Id,
+                ["conductor"] = Conductor(violation.Index).ToString(),
+                ["ampacityAmps"] = violation.Limit,
+                ["fuseRuns"] =
+                    Param.Of(evaluation.Protection.RunsProtecting(violation.Index).Select(device => build.Runs[device].Id)),
+                ["passingAmps"] = violation.Measured,
+            },
             $"a fuse where the conductor gets smaller; {remedies.FuseFor(violation.End)}",
             $"passing {Phrase.Amps(violation.Measured)} > ampacity {Phrase.Amps(violation.Limit)}",
             "A");
@@ -47,9 +53,13 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             Slot(violation).Pointer + "/rating",
-            $"The fuse of run \"{run.Id}\" lets {Phrase.Amps(violation.Measured)} through, and {Conductor(violation.Index)} "
-            + "is rated for "
-            + $"{Phrase.Amps(violation.Limit)} here.",
+            new Params
+            {
+                ["run"] = run.Id,
+                ["passingAmps"] = violation.Measured,
+                ["conductor"] = Conductor(violation.Index).ToString(),
+                ["ampacityAmps"] = violation.Limit,
+            },
             remedies.FuseFor(violation.End),
             $"rating {Phrase.Amps(violation.Measured)} > ampacity {Phrase.Amps(violation.Limit)}",
             "A");
@@ -64,14 +74,22 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         double factor = fuse.Family.ContinuousUseFactor.Value;
         return new Wording(
             run.Pointer + "/conductor",
-            $"No standard fuse fits run \"{run.Id}\": to carry {Phrase.Amps(load)} it must be {Phrase.Amps(fuse.RatingAmps)} or "
-            + $"more{(sharing > 1 ? " for each conductor" : "")}, and {Conductor(violation.Index)} is rated for only "
-            + $"{Phrase.Amps(violation.Limit)}. The conductor is too small.",
+            new Params
+            {
+                ["run"] = run.Id,
+                ["loadAmps"] = load,
+                ["ratingAmps"] = fuse.RatingAmps,
+                ["conductor"] = Conductor(violation.Index).ToString(),
+                ["ampacityAmps"] = violation.Limit,
+            },
             remedies.ConductorThatCarries(violation.Index, violation.Measured) + ", a cooler route, or less power",
             $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, continuous use) = "
             + $"{Phrase.Amps(load / factor)}, next standard rating {Phrase.Amps(fuse.RatingAmps)}; "
             + $"ampacity {Phrase.Amps(violation.Limit)}",
-            "A");
+            "A")
+        {
+            Variant = sharing > 1 ? ".each" : "",
+        };
     }
 
     public Wording Parallel(Violation violation)
@@ -80,9 +98,13 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         int count = evaluation.Design.Conductors[violation.Index].Count;
         return new Wording(
             run.Pointer,
-            $"The {count} parallel conductors of run \"{run.Id}\" share a fuse that lets {Phrase.Amps(violation.Measured)} "
-            + $"through, and one of them alone is rated for {Phrase.Amps(violation.Limit)}: if one breaks, the others are not "
-            + "protected.",
+            new Params
+            {
+                ["count"] = count,
+                ["run"] = run.Id,
+                ["passingAmps"] = violation.Measured,
+                ["ampacityAmps"] = violation.Limit,
+            },
             "a fuse for each conductor",
             $"passing {Phrase.Amps(violation.Measured)} > ampacity of one conductor {Phrase.Amps(violation.Limit)}",
             "A");
@@ -95,14 +117,21 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         double factor = fuse.Family.ContinuousUseFactor.Value;
         return new Wording(
             Slot(violation).Pointer + "/rating",
-            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(violation.Limit)} continuous, "
-            + $"and the run's continuous current is {Phrase.Amps(violation.Measured)}{Circumstance()}: it "
-            + (violation.Severity is Severity.Fail ? "will open." : "runs hot and ages."),
+            new Params
+            {
+                ["ratingAmps"] = fuse.RatingAmps,
+                ["run"] = run.Id,
+                ["continuousAmps"] = violation.Limit,
+                ["amps"] = violation.Measured,
+            },
             remedies.FuseFor(violation.End),
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (continuous use, "
             + $"{fuse.Family.ContinuousUseFactor.Source}) "
             + $"= {Phrase.Amps(violation.Limit)} < {Phrase.Amps(violation.Measured)}",
-            "A");
+            "A")
+        {
+            Variant = (violation.Severity is Severity.Fail ? "" : ".ages") + OnDenseMusic(),
+        };
     }
 
     public Wording HotBelowLoad(Violation violation)
@@ -111,21 +140,33 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         FittedFuse fuse = Fuse(violation);
         return new Wording(
             Slot(violation).Pointer + "/rating",
-            $"The {Phrase.Amps(fuse.RatingAmps)} fuse of run \"{run.Id}\" carries {Phrase.Amps(violation.Limit)} continuous at "
-            + $"{build.Phrase.Temperature(run.AirCelsius)}, and the run's continuous current is {Phrase.Amps(violation.Measured)}"
-            + $"{Circumstance()}: it may open when the air around it is that hot.",
+            new Params
+            {
+                ["ratingAmps"] = fuse.RatingAmps,
+                ["run"] = run.Id,
+                ["continuousAmps"] = violation.Limit,
+                ["airCelsius"] = run.AirCelsius,
+                ["amps"] = violation.Measured,
+            },
             "the fuse in a cooler place, a larger conductor with a larger fuse, or less power",
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(fuse.Family.ContinuousUseFactor.Value)} (continuous use) x "
             + $"{Phrase.Number(fuse.HotShare)} (of that, at {Phrase.Number(run.AirCelsius)} C) = {Phrase.Amps(
                 violation.Limit)} < "
             + $"{Phrase.Amps(violation.Measured)}",
-            "A");
+            "A")
+        {
+            Variant = OnDenseMusic(),
+        };
     }
 
     public Wording BelowOwnFuses(Violation violation) => new(
         Slot(violation).Pointer + "/rating",
-        $"The fuse of run \"{build.Runs[violation.Index].Id}\" is rated {Phrase.Amps(violation.Measured)}, and the amplifiers' "
-        + $"own fuses {Phrase.Amps(violation.Limit)} together: at full output it may open before they do.",
+        new Params
+        {
+            ["run"] = build.Runs[violation.Index].Id,
+            ["fuseAmps"] = violation.Measured,
+            ["ownAmps"] = violation.Limit,
+        },
         $"a fuse of {Phrase.Amps(violation.Limit)} where the conductor allows it, else leave it: it protects the conductor",
         $"{Phrase.Amps(violation.Measured)} < {Phrase.Amps(violation.Limit)}",
         "A");
@@ -136,9 +177,13 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         double peak = evaluation.Envelope.PeakAmps[violation.Index];
         return new Wording(
             Slot(violation).Pointer + "/rating",
-            $"At full output run \"{build.Runs[violation.Index].Id}\" carries {Phrase.Amps(peak)}, and its "
-            + $"{Phrase.Amps(fuse.RatingAmps)} fuse may open after {Phrase.Number(violation.Measured)} s, before a bass note has "
-            + "ended.",
+            new Params
+            {
+                ["run"] = build.Runs[violation.Index].Id,
+                ["peakAmps"] = peak,
+                ["ratingAmps"] = fuse.RatingAmps,
+                ["seconds"] = violation.Measured,
+            },
             remedies.FuseForFullOutput(violation.End),
             $"{Phrase.Percent(peak / fuse.TotalRatingAmps(Conductor(violation.Index).Count))} of its rating: fast edge "
             + $"{Phrase.Number(violation.Measured)} s < {Phrase.Number(violation.Limit)} s "
@@ -152,7 +197,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         IReadOnlyList<double> ratings = fuse.Family.RatingsAmps.Values;
         return new Wording(
             Slot(violation).Pointer + "/rating",
-            $"The family {fuse.Family.Name.Word()} is not known to be made in {Phrase.Amps(violation.Measured)}.",
+            new Params { ["family"] = fuse.Family.Name.Word(), ["ratingAmps"] = violation.Measured },
             $"one of {string.Join(", ", ratings.Select(Phrase.Number))} A",
             $"rating ladder of {fuse.Family.Name.Word()}: {Phrase.Number(ratings[0])} to {Phrase.Number(ratings[^1])} A",
             "A",
@@ -161,8 +206,12 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
 
     public Wording VoltageTooLow(Violation violation) => new(
         Slot(violation).Pointer,
-        $"The fuse of run \"{build.Runs[violation.Index].Id}\" is rated {Phrase.Volts(violation.Measured)}, "
-        + $"and the system can reach {Phrase.Volts(violation.Limit)}: it may not interrupt the arc.",
+        new Params
+        {
+            ["run"] = build.Runs[violation.Index].Id,
+            ["ratedVolts"] = violation.Measured,
+            ["systemVolts"] = violation.Limit,
+        },
         $"a fuse rated for {Phrase.Volts(violation.Limit)} direct current or more",
         $"highest system voltage {Phrase.Volts(violation.Limit)} > rated {Phrase.Volts(violation.Measured)}",
         "V");
@@ -173,9 +222,13 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         string end = build.PlaceAt(violation.End);
         return new Wording(
             Slot(violation).Pointer + "/distanceFromSource",
-            $"{build.Phrase.Length(violation.Measured)} of run \"{run.Id}\" lie between \"{end}\" and the fuse, unprotected; "
-            + $"{(violation.Kind is ViolationKind.FuseTooFar ? "the limit is" : "stricter rules ask for")} "
-            + $"{build.Phrase.Length(violation.Limit)}.",
+            new Params
+            {
+                ["metres"] = violation.Measured,
+                ["run"] = run.Id,
+                ["place"] = end,
+                ["limitMetres"] = violation.Limit,
+            },
             "the fuse as close to the source as can be",
             $"{build.Phrase.Length(violation.Measured)} > {build.Phrase.Length(violation.Limit)}",
             "m");
@@ -186,14 +239,17 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         CompleteRun run = build.Runs[violation.Index];
         FittedFuse fuse = Fuse(violation);
         int count = evaluation.Design.Conductors[violation.Index].Count;
-        string each = fuse.PerConductor ? $", one for each of its {count} conductors" : "";
-        string place = model.Topology.IsAtBattery(violation.End)
-            ? $"within {build.Phrase.Length(fuse.DistanceMetres)} of the battery, as close as can be"
-            : "where the conductor gets smaller";
         return new Wording(
             Slot(violation).Pointer,
-            $"FIT A FUSE: run \"{run.Id}\" needs a fuse of {Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}) at "
-            + $"\"{build.PlaceAt(violation.End)}\"{each}, {place}. It was left out of the build.",
+            new Params
+            {
+                ["run"] = run.Id,
+                ["ratingAmps"] = fuse.RatingAmps,
+                ["family"] = fuse.Family.Name.Word(),
+                ["place"] = build.PlaceAt(violation.End),
+                ["count"] = count,
+                ["distanceMetres"] = fuse.DistanceMetres,
+            },
             $"fit it, or state the fuse that is there",
             $"continuous current {Phrase.Amps(evaluation.Envelope.ThermalAmps[violation.Index])}, full load "
             + $"{Phrase.Amps(evaluation.Envelope.PeakAmps[violation.Index])}; "
@@ -201,23 +257,22 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             + "continuous; "
             + $"rating {Phrase.Amps(fuse.RatingAmps)}, one conductor is rated for {Phrase.Amps(Single(violation.Index))}",
             "A",
-            HasLimit: false);
+            HasLimit: false)
+        {
+            Variant = (fuse.PerConductor ? ".each" : "")
+                + (model.Topology.IsAtBattery(violation.End) ? ".at-battery" : ".at-reduction"),
+        };
     }
 
     public Wording InReturn(Violation violation) => new(
         Slot(violation).Pointer,
-        $"A fuse stands in the return \"{build.Runs[violation.Index].Id}\": "
-        + "when it opens the load stays live and its current finds another way, over signal leads for one. "
-        + "It is not counted as protection.",
+        new Params { ["run"] = build.Runs[violation.Index].Id },
         "fuse the supply, not the return",
         "a return carries no source's voltage against the body");
 
-    private string Circumstance()
-    {
-        bool music = build.Stated.Amplifiers.Any(
-            amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null);
-        return music ? " (on dense music wherever the programme is not stated)" : "";
-    }
+    /// <summary>A current hangs on the programme that is assumed where none is stated.</summary>
+    private string OnDenseMusic() => build.Stated.Amplifiers.Any(
+        amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null) ? ".on-dense-music" : "";
 
     private double MostDistance => build.Ruleset.Fuse.MaxDistance.Value;
 
@@ -228,7 +283,4 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
     private FittedFuse Fuse(Violation violation) => evaluation.Design.FuseAt(violation.End)!;
 
     private ConductorChoice Conductor(int run) => evaluation.Design.Conductors[run];
-
-    private string Protection(int run) =>
-        string.Join(", ", evaluation.Protection.RunsProtecting(run).Select(device => $"of run \"{build.Runs[device].Id}\""));
 }

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Rules;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;
@@ -10,30 +11,36 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
 {
     public Wording OverRated(Violation violation) => new(
         Isolator(violation) + "/ratedCurrent",
-        $"The {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" is rated {Phrase.Amps(violation.Limit)}, and the "
-        + "continuous current "
-        + $"through it is {Phrase.Amps(violation.Measured)}: it overheats.",
+        new Params
+        {
+            ["run"] = build.Runs[violation.Index].Id,
+            ["ratedAmps"] = violation.Limit,
+            ["amps"] = violation.Measured,
+        },
         $"one rated for {Phrase.Amps(violation.Measured)} or more, or less power behind it",
         $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}, the worst of the operating cases",
-        "A");
+        "A")
+    {
+        Variant = Kind(violation),
+    };
 
     public Wording Unrated(Violation violation) => new(
         Isolator(violation),
-        $"Nothing says what the {Kind(violation)} on run \"{build.Runs[violation.Index].Id}\" may carry; the continuous current "
-        + "through it is "
-        + $"{Phrase.Amps(violation.Measured)}.",
+        new Params { ["run"] = build.Runs[violation.Index].Id, ["amps"] = violation.Measured },
         $"state its rating; it needs {Phrase.Amps(violation.Measured)} or more",
         "continuous current, the worst of the operating cases",
         "A",
-        HasLimit: false);
+        HasLimit: false)
+    {
+        Variant = Kind(violation),
+    };
 
     public Wording AlternatorCable(Violation violation)
     {
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             build.SlotAt(violation.End).Pointer,
-            $"No fuse protects the alternator's cable \"{run.Id}\" from battery \"{build.PlaceAt(violation.End)}\". Makers leave "
-            + "their own short, routed cable without one; a longer or larger one fitted later should have it.",
+            new Params { ["run"] = run.Id, ["battery"] = build.PlaceAt(violation.End) },
             $"a fuse at the battery; {remedies.FuseFor(violation.End)}",
             "no fuse stands between the battery's positive terminal and the run");
     }
@@ -43,9 +50,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             run.Pointer + "/conductor",
-            $"The alternator's cable \"{run.Id}\" takes {Phrase.Volts(violation.Measured)} at what the alternator gives hot; "
-            + "more than "
-            + $"{Phrase.Volts(violation.Limit)} keeps the battery from charging fully.",
+            new Params { ["run"] = run.Id, ["volts"] = violation.Measured, ["limitVolts"] = violation.Limit },
             "a larger conductor or a shorter way",
             $"{Phrase.Amps(evaluation.Envelope.PeakAmps[violation.Index])} x "
             + $"{Phrase.Milliohms(evaluation.Envelope.Ohms[violation.Index])} = "
@@ -56,5 +61,5 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
     private string Isolator(Violation violation) => build.Runs[violation.Index].Pointer + "/isolator";
 
     private string Kind(Violation violation) =>
-        build.Runs[violation.Index].Isolator!.Kind is IsolatorKind.Relay ? "isolating relay" : "isolating diode";
+        build.Runs[violation.Index].Isolator!.Kind is IsolatorKind.Relay ? ".relay" : ".diode";
 }

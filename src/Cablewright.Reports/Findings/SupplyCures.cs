@@ -33,11 +33,6 @@ internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
                 : "");
     }
 
-    /// <summary>The engine speed from which the average draw is covered.</summary>
-    public string Covered() => CoveredFromRpm is { } rpm
-        ? $" From about {Phrase.Number(rpm)} rpm of the engine the alternator covers it."
-        : "";
-
     /// <summary>What holds the voltage at full output.</summary>
     public string ForPeak()
     {

@@ -6,9 +6,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Reports.Messages;
 
 /// <summary>The sentences of one language, by their keys.</summary>
-/// <remarks>
-/// Every caller's sentence stands here once, whole, with holes for its values: another language is another file.
-/// </remarks>
+/// <remarks>Each stands there once, whole, with holes for its values: another language is another file.</remarks>
 internal sealed class Catalogue
 {
     private readonly FrozenDictionary<string, Template> templates;

@@ -16,6 +16,10 @@ internal sealed class Speech(UnitSystem units)
     /// <summary>The same, with the values beside it.</summary>
     public Message Say(string key, Params values) => new(Text(key, values), values);
 
+    /// <summary>A sentence about a finding that was made before, in the hole <c>finding</c>; the values of both.</summary>
+    public Message SayOf(Message finding, string key, Params values) =>
+        new(Text(key, values.And(new Params { ["finding"] = finding.Text })), finding.Params.And(values));
+
     /// <summary>One value by itself, as a sentence shows it.</summary>
     public string Value(string name, Params values) => ValueForms.Text(name, "", values[name], units);
 }

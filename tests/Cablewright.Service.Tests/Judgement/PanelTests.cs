@@ -16,6 +16,12 @@ public class PanelTests(ServiceFixture service) : IClassFixture<ServiceFixture>
         [.. Directory.GetFiles(Folder, "*.json").Select(file => Path.GetFileNameWithoutExtension(file))
             .Order(StringComparer.Ordinal)];
 
+    /// <summary>The build of a job.</summary>
+    public static async Task<string> BuildOf(string name) => (await JobOf(name))["build"]!.ToJsonString();
+
+    private static async Task<JsonNode> JobOf(string name) =>
+        JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(Folder, name + ".json")))!;
+
     [Fact]
     public void There_are_forty() => Assert.Equal(40, Jobs.Count);
 
@@ -23,7 +29,7 @@ public class PanelTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     [MemberData(nameof(Jobs))]
     public async Task The_service_judges_as_the_practitioner_does(string name)
     {
-        JsonNode job = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(Folder, name + ".json")))!;
+        JsonNode job = await JobOf(name);
         Answer answer = await service.Post(job["build"]!.ToJsonString());
         Assert.Equal(200, answer.Status);
         Assert.Equal(job["verdicts"]!.ToJsonString(), answer.Json["verdicts"]!.ToJsonString());

@@ -17,7 +17,6 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
     public Task TransformAsync(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancellationToken)
     {
         if (context.JsonPropertyInfo?.AttributeProvider is PropertyInfo member) Describe(schema, member);
-        else if (context.JsonTypeInfo.Type == typeof(Param)) DescribeParam(schema);
         return Task.CompletedTask;
     }
 
@@ -25,6 +24,7 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
     public static void Describe(OpenApiSchema schema, PropertyInfo member)
     {
         OpenApiSchema item = schema.Items as OpenApiSchema ?? schema;
+        if (member.PropertyType == typeof(IReadOnlyDictionary<string, Param>)) schema.AdditionalProperties = AnyParam();
         if (QuantityRule.Of(member) is { } rule) DescribeQuantity(schema, member, rule);
         foreach (Attribute stated in member.GetCustomAttributes())
         {
@@ -44,11 +44,8 @@ internal sealed class MemberSchemas : IOpenApiSchemaTransformer
     }
 
     /// <summary>A value of a sentence writes itself, so that its type says nothing of its shape.</summary>
-    private static void DescribeParam(OpenApiSchema schema)
-    {
-        schema.Type = JsonSchemaType.Number | JsonSchemaType.String | JsonSchemaType.Array | JsonSchemaType.Object;
-        schema.Examples = [169];
-    }
+    private static OpenApiSchema AnyParam() =>
+        new() { Type = JsonSchemaType.Number | JsonSchemaType.String | JsonSchemaType.Array | JsonSchemaType.Object };
 
     private static bool IsWhole(PropertyInfo member) =>
         Type.GetTypeCode(Nullable.GetUnderlyingType(member.PropertyType) ?? member.PropertyType)
