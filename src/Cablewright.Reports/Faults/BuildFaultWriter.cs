@@ -52,11 +52,11 @@ public static class BuildFaultWriter
     private static Params ValuesOf(BuildFault fault)
     {
         var values = new Params();
-        if (fault.Id.Length > 0) values["id"] = fault.Id;
-        if (fault.Place.Length > 0) values["place"] = fault.Place;
+        if (fault.Id is { } id) values["id"] = id;
+        if (fault.Place is { } place) values["place"] = place;
         if (fault.Nearest is { } nearest) values["nearest"] = nearest;
         if (fault.Kind is BuildFaultKind.IdTaken) values["takenBy"] = Pointers.Of(fault.TakenBy);
-        if (fault.Others.Count > 0) values["others"] = Param.Of(fault.Others);
+        if (fault.Others is { } others) values["others"] = Param.Of(others);
         return values;
     }
 }

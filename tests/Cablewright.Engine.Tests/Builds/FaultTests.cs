@@ -129,6 +129,14 @@ public class FaultTests
         Assert.NotEmpty(Assessed.Of(Pairs[index].Right).Runs);
     }
 
+    /// <summary>An id that says nothing is no reason to say nothing of the fault.</summary>
+    [Fact]
+    public void A_part_without_a_name_has_its_faults_named_too()
+    {
+        Build build = OneAmplifier().WithAmplifier(amplifier => amplifier with { Id = "" });
+        Assert.Contains(BuildFaultWriter.Find(build), fault => fault.Code == "amplifier.no-supply");
+    }
+
     [Fact]
     public void A_misspelt_place_brings_the_nearest_name() =>
         Assert.Contains(
