@@ -51,6 +51,10 @@ internal sealed record CompleteBuild
     /// <summary>The alternator's own place, or <c>null</c> where it stands at a battery.</summary>
     public string? AlternatorPlace { get; init; }
 
+    /// <summary>Whether a run leads to the alternator's own place.</summary>
+    public bool IsAlternatorCable(CompleteRun run) =>
+        AlternatorPlace is { } place && (run.From == place || run.To == place);
+
     /// <summary>Whether the build speaks of batteries or of playing time, so that their energy is counted.</summary>
     public required bool CountsEnergy { get; init; }
 

@@ -19,9 +19,6 @@ internal sealed class RunCompletion
     private readonly AssumptionList assumptions;
     private readonly Ruleset ruleset;
     private readonly TerminalLimits terminals;
-    private readonly double engineBayCelsius;
-    private readonly double cabinCelsius;
-    private readonly double underbodyCelsius;
 
     private RunCompletion(Build build, PlaceNames names, SupplySetting setting, AssumptionList assumptions)
     {
@@ -31,9 +28,6 @@ internal sealed class RunCompletion
         this.assumptions = assumptions;
         ruleset = assumptions.Ruleset;
         terminals = new TerminalLimits(build, assumptions);
-        engineBayCelsius = build.Limits.EngineBayCelsius ?? ruleset.Heat.EngineBay.Value;
-        cabinCelsius = build.Limits.CabinCelsius ?? ruleset.Heat.Cabin.Value;
-        underbodyCelsius = build.Limits.UnderbodyCelsius ?? ruleset.Heat.Underbody.Value;
     }
 
     public static IReadOnlyList<CompleteRun> Complete(
@@ -157,19 +151,14 @@ internal sealed class RunCompletion
         double share = BayMetres(run.EngineBayMetres, run) / run.LengthMetres;
         double rest = AirOn(route is Route.EngineBay ? Route.Cabin : route);
         return (
-            share >= 1 ? engineBayCelsius : share > 0 ? Math.Max(engineBayCelsius, rest) : rest,
-            share * engineBayCelsius + (1 - share) * rest);
+            share >= 1 ? AirOn(Route.EngineBay) : share > 0 ? Math.Max(AirOn(Route.EngineBay), rest) : rest,
+            share * AirOn(Route.EngineBay) + (1 - share) * rest);
     }
 
     private double BayMetres(double? stated, Run run) =>
         Math.Min(run.LengthMetres, stated ?? ruleset.Run.EngineBayLength.Value);
 
-    private double AirOn(Route route) => route switch
-    {
-        Route.EngineBay => engineBayCelsius,
-        Route.Underbody => underbodyCelsius,
-        _ => cabinCelsius,
-    };
+    private double AirOn(Route route) => Surroundings.Celsius(route, build.Limits, ruleset);
 
     private IEnumerable<CompleteRun> MissingReturns(Side[] sides)
     {

@@ -54,8 +54,7 @@ internal sealed class DesignFacts(BuildModel model, Design design, OperatingEnve
         (end.IsFar ? Build.Runs[end.Run].Isolator?.ChargerAmps : null) ?? envelope.ThermalAmps[end.Run];
 
     /// <summary>Whether a run leads to the alternator's own place.</summary>
-    public bool IsAlternatorCable(int run) =>
-        Build.AlternatorPlace is { } place && (Build.Runs[run].From == place || Build.Runs[run].To == place);
+    public bool IsAlternatorCable(int run) => Build.IsAlternatorCable(Build.Runs[run]);
 
     /// <summary>Whether a run is fed by a battery at an end with no fuse there.</summary>
     public bool IsUnfusedAtBattery(RunEnd end) => design.FuseAt(end) is null && Topology.IsAtBattery(end);

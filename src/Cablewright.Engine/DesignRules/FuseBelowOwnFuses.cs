@@ -23,6 +23,7 @@ internal sealed class FuseBelowOwnFuses() : FuseRule(
     protected override Violation? Check(DesignFacts facts, RunEnd end, FittedFuse fuse)
     {
         if (fuse.Decided is Decided.Chosen || !facts.Topology.IsAtBattery(end)) return null;
+        if (facts.Build.Stated.Amplifiers.All(amplifier => amplifier.OnBoardFuseAmps is null)) return null;
         double own = 0;
         foreach (int amplifier in facts.Circuit.SharedSupplies.AmplifiersOver(end.Run))
         {

@@ -20,19 +20,20 @@ public sealed record FuseFamily(
     public bool IsMadeIn(double ratingAmps) => RatingsAmps.Values.Contains(ratingAmps);
 
     /// <summary>The smallest rating that carries a current continuously, or <c>null</c> where the family has none.</summary>
-    public double? SmallestCarrying(double amps)
+    public double? SmallestCarrying(double amps) => SmallestOfWhich(ContinuousUseFactor.Value, amps);
+
+    /// <summary>The smallest rating that is no less than a current, or <c>null</c> where the family has none.</summary>
+    public double? NextRating(double amps) => SmallestOfWhich(1, amps);
+
+    private double? SmallestOfWhich(double share, double reachesAmps)
     {
         foreach (double rating in RatingsAmps.Values)
         {
-            if (!Significant.Exceeds(amps, rating * ContinuousUseFactor.Value)) return rating;
+            if (!Significant.Exceeds(reachesAmps, rating * share)) return rating;
         }
 
         return null;
     }
-
-    /// <summary>The smallest rating that is no less than a current, or <c>null</c> where the family has none.</summary>
-    public double? NextRating(double amps) => RatingsAmps.Values.Cast<double?>()
-        .FirstOrDefault(rating => !Significant.Exceeds(amps, rating!.Value));
 
     /// <summary>
     /// What it is known to interrupt at a voltage: by the figure for the next voltage up, beyond the last one by that.

@@ -72,7 +72,7 @@ internal sealed class BillOfMaterials
     private bool IsJunction(string place) => build.Names[place].Kind is PlaceKind.Junction;
 
     private bool IsVehicles(DesignedRun run) =>
-        run.Run.From == build.AlternatorPlace || run.Run.To == build.AlternatorPlace
+        build.IsAlternatorCable(run.Run)
         || (run.Run.Side is Side.Return && Touches(run, chargingBattery) && Touches(run, PlaceNames.Body));
 
     private static bool Touches(DesignedRun run, string place) => run.Run.From == place || run.Run.To == place;

@@ -29,21 +29,22 @@ internal sealed class DropGoals(SizingTask task)
         {
             DropLimits drop = build.Drop;
             bool isOwn = drop.HardVolts <= drop.TargetVolts;
-            foreach (Stock stock in Enum.GetValues<Stock>())
+            foreach (Stock stock in Stocks)
             {
-                if (stock is Stock.Paired && !MayPair) continue;
                 yield return Of(drop.TargetVolts, stock);
                 yield return isOwn ? Of(drop.TargetVolts, stock, SurelyInParts) : NearLeast(stock);
             }
 
-            foreach (Stock stock in Enum.GetValues<Stock>())
+            foreach (Stock stock in Stocks)
             {
-                if (stock is Stock.Paired && !MayPair) continue;
                 yield return Of(drop.HardVolts, stock);
                 if (isOwn) yield return Of(drop.HardVolts, stock, SurelyInParts);
             }
         }
     }
+
+    /// <summary>What a choice may be made of, in the order in which that is tried.</summary>
+    public IEnumerable<Stock> Stocks => Enum.GetValues<Stock>().Where(stock => stock is not Stock.Paired || MayPair);
 
     private bool MayPair => CandidateList.MostParallel(Stock.Paired, build) > 1
         && task.Open.Any(run => build.Runs[run].Wish.Count is null);

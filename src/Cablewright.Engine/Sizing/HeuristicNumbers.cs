@@ -51,9 +51,7 @@ internal sealed class HeuristicNumbers
     public bool CanBear(int run, ConductorChoice choice)
     {
         double ampacity = task.Model.Ampacities.OfAll(run, choice);
-        double carried = goal.IsUsual && task.IsFullOutputOn(run)
-            ? Math.Max(envelope.ThermalAmps[run], envelope.PeakAmps[run])
-            : envelope.ThermalAmps[run];
+        double carried = task.RequiredAmps(run, goal, envelope.ThermalAmps[run], envelope.PeakAmps[run]);
         return ampacity <= 0
             || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(carried, ampacity))
                 && (rules.AcceptsFuseOf(run) || fuses.CanProtect(run, choice, envelope.ThermalAmps[run])));

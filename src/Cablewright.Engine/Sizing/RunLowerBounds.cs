@@ -58,7 +58,7 @@ internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuse
     public bool CanBear(int run, ConductorChoice choice, RunAmps amps)
     {
         double ampacity = task.Model.Ampacities.OfAll(run, choice);
-        double carried = goal.IsUsual && task.IsFullOutputOn(run) ? Math.Max(amps.Continuous, amps.Peak) : amps.Continuous;
+        double carried = task.RequiredAmps(run, goal, amps.Continuous, amps.Peak);
         return ampacity <= 0
             || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(carried, ampacity))
                 && (rules.AcceptsFuseOf(run) || fuses.CanProtect(run, choice, amps.Continuous)));

@@ -108,7 +108,7 @@ internal sealed class Sizer
     /// </summary>
     private SizedBuild ComeNear()
     {
-        foreach (Stock stock in Enum.GetValues<Stock>())
+        foreach (Stock stock in goals.Stocks)
         {
             if (build.Meter.IsUsedUp) break;
             if (goals.Strongest(stock) is { } least && Reached(goals.Unavoidable(least, stock)) is { } near) return near;

@@ -136,8 +136,9 @@ internal sealed class SizingTask
         return known;
     }
 
-    /// <summary>Whether a run carries the full output of amplifiers over a fuse of its own size.</summary>
-    public bool IsFullOutputOn(int run) => Build.Runs[run] is { Side: Side.Supply, Isolator: null };
+    /// <summary>What a run's conductors are to be rated for: usually a supply's for full output.</summary>
+    public double RequiredAmps(int run, Goal goal, double continuous, double full) =>
+        goal.IsUsual && Build.Runs[run] is { Side: Side.Supply, Isolator: null } ? Math.Max(continuous, full) : continuous;
 
     private Func<Amplifier, bool> IsAt(int run) =>
         amplifier => Build.Runs[run].From == amplifier.Id || Build.Runs[run].To == amplifier.Id;

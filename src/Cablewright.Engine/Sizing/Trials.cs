@@ -54,8 +54,8 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
     /// <summary>A run that carries what is drawn continuously, and not full output.</summary>
     private Violation? Overfull(int run, DesignEvaluation evaluation)
     {
-        if (!goal.IsUsual || !task.IsFullOutputOn(run) || rules.AcceptsHeatOf(run)) return null;
-        double full = evaluation.Envelope.PeakAmps[run];
+        if (rules.AcceptsHeatOf(run)) return null;
+        double full = task.RequiredAmps(run, goal, continuous: 0, evaluation.Envelope.PeakAmps[run]);
         double ampacity = task.Model.Ampacities.OfAll(run, evaluation.Design.Conductors[run]);
         return Significant.Exceeds(full, ampacity)
             ? new Violation(ViolationKind.OverAmpacity, Severity.Caution, run, Measured: full, Limit: ampacity)

@@ -12,16 +12,21 @@ internal sealed class Ampacities(CompleteBuild build)
     private readonly Dictionary<(Conductor Conductor, double Insulation, double Air, double Bundling), AmpacityFigures> known =
         [];
 
+    private readonly Conductor leastStrap = Conductor.Of(LeastStrap(build.Ruleset), Material.Copper);
+
     /// <summary>What one conductor of a run may carry.</summary>
     public AmpacityFigures Of(int run, Conductor conductor)
     {
         CompleteRun described = build.Runs[run];
-        (Conductor, double, double, double) key = (
-            conductor, described.InsulationCelsius, described.AirCelsius, described.Bundling);
+        return Of(conductor, described.InsulationCelsius, described.AirCelsius, described.Bundling);
+    }
+
+    private AmpacityFigures Of(Conductor conductor, double insulation, double air, double bundling)
+    {
+        (Conductor, double, double, double) key = (conductor, insulation, air, bundling);
         if (!known.TryGetValue(key, out AmpacityFigures figures))
         {
-            figures = Ampacity.Of(
-                conductor, described.InsulationCelsius, described.AirCelsius, described.Bundling, build.Ruleset);
+            figures = Ampacity.Of(conductor, insulation, air, bundling, build.Ruleset);
             known.Add(key, figures);
         }
 
@@ -35,12 +40,9 @@ internal sealed class Ampacities(CompleteBuild build)
     /// <summary>What the strap that is assumed for a battery may carry: of the least size, where the battery stands.</summary>
     public double OfAssumedStrap(int battery)
     {
-        Ruleset ruleset = build.Ruleset;
-        double air = battery == build.ChargingBattery
-            ? build.Stated.Limits.EngineBayCelsius ?? ruleset.Heat.EngineBay.Value
-            : build.Stated.Limits.CabinCelsius ?? ruleset.Heat.Cabin.Value;
-        return Ampacity.Of(
-            Conductor.Of(LeastStrap(ruleset), Material.Copper), ruleset.Return.StrapInsulation.Value, air, 1, ruleset).LimitAmps;
+        Route place = battery == build.ChargingBattery ? Route.EngineBay : Route.Cabin;
+        double air = Surroundings.Celsius(place, build.Stated.Limits, build.Ruleset);
+        return Of(leastStrap, build.Ruleset.Return.StrapInsulation.Value, air, 1).LimitAmps;
     }
 
     /// <summary>What all conductors of a run may carry together.</summary>

@@ -36,6 +36,7 @@ internal sealed class CircuitModel
     private readonly List<int>[] runsAtAmplifier;
     private readonly bool[] isAlone;
     private readonly int[] sourceBattery;
+    private readonly int[] strapOf;
 
     public CircuitModel(CompleteBuild build)
     {
@@ -67,6 +68,8 @@ internal sealed class CircuitModel
                     new LoadDraw(LoadKind.ConstantCurrent, -(build.Supply.HotAmps ?? 0)),
                     loads.Length - build.Draws.Count - ChargerRuns.Count),
             ];
+        strapOf = [.. Enumerable.Range(0, batteries.Length).Select(battery => Enumerable.Range(0, build.Runs.Count)
+            .FirstOrDefault(run => IsStrap(run) && build.Body.FootOfRun[run] == battery, -1))];
         PartsRunning = Parts(isEngineOff: false);
         isAlone = PartsRunning.FirstOfOthers(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
@@ -214,8 +217,7 @@ internal sealed class CircuitModel
             || (each.To == PlaceNames.Body && build.Names[each.From].Kind is PlaceKind.Battery));
 
     /// <summary>The stated strap of a battery, or -1.</summary>
-    public int StrapOf(int battery) => Enumerable.Range(0, build.Runs.Count).FirstOrDefault(
-        run => IsStrap(run) && build.Body.FootOfRun[run] == battery, -1);
+    public int StrapOf(int battery) => strapOf[battery];
 
     /// <summary>Whether the alternator's supply does not reach a battery but through a charger.</summary>
     public bool IsParted(int battery) => !PartsRunning.IsCharged(Batteries[battery].Positive);

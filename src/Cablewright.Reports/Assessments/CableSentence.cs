@@ -25,7 +25,7 @@ internal sealed class CableSentence
         build = variant.Build;
         topology = variant.Evaluator.Model.Topology;
         design = variant.Sized.Evaluation.Design;
-        supplies = [.. Runs(Side.Supply).Where(run => !IsVehicles(run))];
+        supplies = [.. Runs(Side.Supply).Where(run => !build.IsAlternatorCable(build.Runs[run]))];
         CircuitModel circuit = variant.Evaluator.Model.Circuit;
         grounds = [.. Runs(Side.Return).Where(run => !circuit.IsStrap(run))];
     }
@@ -43,9 +43,6 @@ internal sealed class CableSentence
 
     private IEnumerable<int> Runs(Side side) =>
         Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Side == side);
-
-    private bool IsVehicles(int run) =>
-        build.AlternatorPlace is { } place && (build.Runs[run].From == place || build.Runs[run].To == place);
 
     private string Supply(int run) => supplies.Length == 1
         ? Piece(run)

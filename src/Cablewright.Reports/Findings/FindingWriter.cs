@@ -55,20 +55,21 @@ internal sealed class FindingWriter
     {
         Finding finding = Write(worst);
         if (alike.Length == 1) return finding;
-        string[] pointers = [.. alike.Select(violation => WordingOf(violation).Pointer).Distinct()];
-        (string key, string name, Func<Violation, string> placeOf) = RuleBook.Of(worst.Kind) switch
+        string[] pointers = [finding.Pointer, .. alike.Skip(1).Select(violation => WordingOf(violation).Pointer)];
+        (string key, string name, IEnumerable<string> all) = RuleBook.Of(worst.Kind) switch
         {
-            { IsOfRun: true } => ("finding.also.runs", "alsoRuns", violation => build.Runs[violation.Index].Id),
+            { IsOfRun: true } => ("finding.also.runs", "alsoRuns", alike.Select(violation => build.Runs[violation.Index].Id)),
             AmplifierRule => (
-                "finding.also.amplifiers", "alsoAmplifiers", violation => build.Stated.Amplifiers[violation.Index].Id),
-            _ => ("finding.also", "alsoPointers", (Func<Violation, string>)(violation => WordingOf(violation).Pointer)),
+                "finding.also.amplifiers", "alsoAmplifiers",
+                alike.Select(violation => build.Stated.Amplifiers[violation.Index].Id)),
+            _ => ("finding.also", "alsoPointers", pointers),
         };
-        string[] places = [.. alike.Select(placeOf).Distinct().Where(place => place != placeOf(worst))];
+        string[] places = [.. all.Distinct().Skip(1)];
         Message? message = places.Length == 0 ? null : speech.SayOf(
             new Message(finding.Message, (Params?)finding.Params ?? []), key, new Params { [name] = Param.Of(places) });
         return finding with
         {
-            AlsoAt = [.. pointers.Where(pointer => pointer != finding.Pointer)],
+            AlsoAt = [.. pointers.Distinct().Skip(1)],
             Message = message?.Text ?? finding.Message,
             Params = message?.Params ?? finding.Params,
         };
