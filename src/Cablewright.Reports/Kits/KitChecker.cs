@@ -10,6 +10,7 @@ using Cablewright.Engine.Sizing;
 using Cablewright.Reports.Assessments;
 using Cablewright.Reports.Faults;
 using Cablewright.Reports.Materials;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 using Build = Cablewright.Engine.Builds.Build;
 using Kit = Cablewright.Engine.Kits.Kit;
@@ -28,6 +29,7 @@ public sealed class KitChecker
     private readonly WorkMeter meter;
     private readonly bool isBrief;
     private readonly Phrase phrase;
+    private readonly Speech speech;
     private readonly KitTrials trials;
     private readonly BillOfMaterials needs;
 
@@ -47,6 +49,7 @@ public sealed class KitChecker
         this.ruleset = ruleset;
         this.meter = meter;
         phrase = new Phrase(build.Units);
+        speech = new Speech(build.Units);
         trials = new KitTrials(build, ruleset, meter);
         needs = trials.Needs;
         Needs = MaterialList.Of(needs, new ConductorCosts(build.Sizing, ruleset));
@@ -67,7 +70,7 @@ public sealed class KitChecker
     public KitAnswer Check(Kit kit, long? revision = null)
     {
         var issues = new KitIssues(ruleset);
-        var wording = new KitWording(issues, phrase, needs);
+        var wording = new KitWording(issues, speech, phrase, needs);
         IReadOnlyList<KitWire> power = KitWire.In(kit, KitPartKind.PowerWire, ruleset);
         IReadOnlyList<KitWire> ground = KitWire.In(kit, KitPartKind.GroundWire, ruleset);
         WirePlan supply = PlanOf(Side.Supply, power), back = PlanOf(Side.Return, ground);
@@ -75,7 +78,7 @@ public sealed class KitChecker
         wording.Wires(power, ground, PiecesOf(Side.Supply).Count > 0, PiecesOf(Side.Return).Count > 0);
         wording.Shortages(supply, KitVerdict.DoesNotServe);
         wording.Shortages(back, KitVerdict.ServesWithChange);
-        new KitSundries(issues, phrase, needs, ruleset).Check(kit);
+        new KitSundries(issues, speech, phrase, needs, ruleset).Check(kit);
         bool isTried = power.Count > 0 && !(isBrief && issues.Verdict is KitVerdict.DoesNotServe);
         Variant? trial = isTried ? Try(kit, supply, back, wording) : null;
         return new KitAnswer
@@ -130,11 +133,16 @@ public sealed class KitChecker
         return fused;
     }
 
-    private static Assumption Assumed(KitWire wire) => new()
+    private Assumption Assumed(KitWire wire)
     {
-        Pointer = $"/kit/parts/{wire.Index}/material",
-        Value = "copper",
-        Reason = "a size is stated without a material",
-        Source = "copper is what a plain size means in the trade",
-    };
+        Params values = new() { ["material"] = Material.Copper.Word() };
+        return new Assumption
+        {
+            Pointer = $"/kit/parts/{wire.Index}/material",
+            Value = speech.Value("material", values),
+            Reason = speech.Text("assumption.plain-material.reason", values),
+            Params = values,
+            Source = speech.Text("assumption.plain-material.source", []),
+        };
+    }
 }
