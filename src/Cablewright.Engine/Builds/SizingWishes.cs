@@ -17,6 +17,9 @@ public sealed record SizingWishes
     /// </summary>
     public int? MaxParallel { get; init; }
 
+    /// <summary>The families that fuses are chosen from; empty: the usual ones.</summary>
+    public IReadOnlyList<FuseFamilyName> FuseFamilies { get; init; } = [];
+
     /// <summary>What the ground of an amplifier is.</summary>
     public GroundSize GroundSize { get; init; }
 

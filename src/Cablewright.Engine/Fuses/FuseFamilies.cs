@@ -15,6 +15,7 @@ public sealed class FuseFamilies
             [.. rows.Select(row => new FuseFamily(
                     TradeWords.Parse<FuseFamilyName>(row.Name),
                     row.Standard,
+                    row.Choice,
                     row.RatingsAmps,
                     row.VoltageRatingVolts,
                     row.ContinuousUseFactor,
@@ -30,6 +31,9 @@ public sealed class FuseFamilies
     /// <summary>All of them.</summary>
     public IReadOnlyList<FuseFamily> All => byName;
 
+    /// <summary>All of them, in the order in which one is chosen.</summary>
+    public IEnumerable<FuseFamily> InOrderOfChoice => byName.OrderBy(family => family.Choice.Order);
+
     /// <summary>One family.</summary>
     public FuseFamily Of(FuseFamilyName name) => byName[(int)name];
 
@@ -43,6 +47,7 @@ public sealed class FuseFamilies
 internal sealed record FuseFamilyRow(
     string Name,
     string Standard,
+    FuseChoice Choice,
     SourcedNumbers RatingsAmps,
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,

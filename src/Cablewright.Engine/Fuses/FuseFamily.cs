@@ -8,6 +8,7 @@ namespace Cablewright.Engine.Fuses;
 public sealed record FuseFamily(
     FuseFamilyName Name,
     string Standard,
+    FuseChoice Choice,
     SourcedNumbers RatingsAmps,
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,

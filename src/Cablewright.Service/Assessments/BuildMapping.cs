@@ -63,6 +63,7 @@ internal static class BuildMapping
         Materials = [.. (sizing.Materials ?? []).Select(material => material)],
         Sizes = [.. (sizing.Sizes ?? []).Select(size => StatedSize.Of(size)!)],
         MaxParallel = sizing.MaxParallel,
+        FuseFamilies = [.. (sizing.FuseFamilies ?? []).Distinct().Order()],
         GroundSize = sizing.GroundSize ?? default,
         Prefer = (sizing.Prefer ?? default),
         Prices = [.. (sizing.Prices ?? []).Select(PriceOf)],

@@ -148,6 +148,7 @@ internal sealed class RandomBuild
     {
         JsonObject sizing = members.Of<Sizing>();
         if (dice.Chance(0.3)) sizing["materials"] = SomeWords<Material>(ContractLimits.Materials);
+        if (dice.Chance(0.3)) sizing["fuseFamilies"] = SomeWords<FuseFamilyName>(ContractLimits.FuseFamilies);
         if (dice.Chance(0.3)) sizing["sizes"] = RandomMembers.List(Several(ContractLimits.Sizes), _ => values.Size());
         if (dice.Chance(0.3))
             sizing["prices"] = RandomMembers.List(Several(ContractLimits.Prices), _ => members.Of<ConductorPrice>());
