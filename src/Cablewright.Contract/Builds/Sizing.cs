@@ -48,6 +48,18 @@ public sealed record Sizing
     [Items(1, ContractLimits.Prices)]
     public IReadOnlyList<ConductorPrice>? Prices { get; init; }
 
+    /// <summary>What fuses with their holders cost, by family; without one the ruleset's relative price counts.</summary>
+    [Items(1, ContractLimits.FuseFamilies)]
+    public IReadOnlyList<FusePrice>? FusePrices { get; init; }
+
+    /// <summary>What terminals cost, by size, at most 64; without one the ruleset's relative price counts.</summary>
+    [Items(1, ContractLimits.Sizes)]
+    public IReadOnlyList<TerminalPrice>? TerminalPrices { get; init; }
+
+    /// <summary>What a distribution block costs; the list of materials alone counts it.</summary>
+    [Figure("see currency", 19, Smallest = 0.0001, Largest = ContractLimits.HighestPrice)]
+    public double? DistributionBlockPrice { get; init; }
+
     /// <summary>The currency of the prices, for people; it changes no figure. At most 8 characters.</summary>
     [Text(ContractLimits.CurrencyLength, "EUR")]
     public string? Currency { get; init; }

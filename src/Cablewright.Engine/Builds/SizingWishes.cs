@@ -32,6 +32,15 @@ public sealed record SizingWishes
     /// </summary>
     public IReadOnlyList<ConductorPrice> Prices { get; init; } = [];
 
+    /// <summary>What fuses with their holders cost.</summary>
+    public IReadOnlyList<FusePrice> FusePrices { get; init; } = [];
+
+    /// <summary>What terminals cost.</summary>
+    public IReadOnlyList<TerminalPrice> TerminalPrices { get; init; } = [];
+
+    /// <summary>What a distribution block costs.</summary>
+    public double? BlockPrice { get; init; }
+
     /// <summary>The currency of the prices; it is handed through and changes no result.</summary>
     public string? Currency { get; init; }
 }

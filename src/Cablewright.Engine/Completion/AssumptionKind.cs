@@ -39,6 +39,9 @@ internal enum AssumptionKind
     /// <summary>The largest conductor that an amplifier's terminals usually accept.</summary>
     TerminalSize,
     Efficiency,
+
+    /// <summary>An amplifier just large enough for class D draws no less than a smaller one of class AB.</summary>
+    EfficiencyNoLess,
     PowerSupply,
     Programme,
     InsulationRating,

@@ -9,6 +9,7 @@ public sealed record FuseFamily(
     FuseFamilyName Name,
     string Standard,
     FuseChoice Choice,
+    SourcedNumber RelativePrice,
     SourcedNumbers RatingsAmps,
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,

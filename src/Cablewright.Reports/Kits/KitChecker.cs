@@ -52,7 +52,7 @@ public sealed class KitChecker
         speech = new Speech(build.Units);
         trials = new KitTrials(build, ruleset, meter);
         needs = trials.Needs;
-        Needs = MaterialList.Of(needs, new ConductorCosts(build.Sizing, ruleset));
+        Needs = MaterialList.Of(needs, new PriceList(build.Sizing, ruleset));
     }
 
     /// <summary>What the job needs, chosen without regard to any kit.</summary>

@@ -67,6 +67,11 @@ internal static class BuildMapping
         GroundSize = sizing.GroundSize ?? default,
         Prefer = (sizing.Prefer ?? default),
         Prices = [.. (sizing.Prices ?? []).Select(PriceOf)],
+        FusePrices = [.. (sizing.FusePrices ?? []).Select(price => new Engine.Builds.FusePrice(price.Family, price.Price))],
+        TerminalPrices =
+            [.. (sizing.TerminalPrices ?? [])
+                .Select(price => new Engine.Builds.TerminalPrice(StatedSize.Of(price.Size)!, price.Price))],
+        BlockPrice = sizing.DistributionBlockPrice,
         Currency = sizing.Currency,
     };
 

@@ -99,7 +99,7 @@ public class MaterialListTests
     }
 
     private static IReadOnlyList<MaterialLine> List(Build build) =>
-        MaterialList.Of(DrawnRuns.NeedsOf(build), new ConductorCosts(build.Sizing, RulesetLibrary.Newest));
+        MaterialList.Of(DrawnRuns.NeedsOf(build), new PriceList(build.Sizing, RulesetLibrary.Newest));
 
     private static Run Twice(Run run) => run with { Conductor = run.Conductor with { Count = 2 } };
 }

@@ -152,6 +152,10 @@ internal sealed class RandomBuild
         if (dice.Chance(0.3)) sizing["sizes"] = RandomMembers.List(Several(ContractLimits.Sizes), _ => values.Size());
         if (dice.Chance(0.3))
             sizing["prices"] = RandomMembers.List(Several(ContractLimits.Prices), _ => members.Of<ConductorPrice>());
+        if (dice.Chance(0.2))
+            sizing["fusePrices"] = RandomMembers.List(Several(ContractLimits.FuseFamilies), _ => members.Of<FusePrice>());
+        if (dice.Chance(0.2))
+            sizing["terminalPrices"] = RandomMembers.List(Several(ContractLimits.Sizes), _ => members.Of<TerminalPrice>());
         return sizing;
     }
 
