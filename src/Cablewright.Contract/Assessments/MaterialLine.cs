@@ -39,8 +39,8 @@ public sealed record MaterialLine
     public required int Count { get; init; }
 
     /// <summary>
-    /// What the line costs by the prices that the build's <c>sizing</c> states: <c>cutLengthMetres</c> of a conductor, each fuse with
-    /// its holder, terminal and distribution block; absent where they have none for it.
+    /// What the line costs by the prices that the build's <c>sizing</c> states: <c>cutLengthMetres</c> of a conductor, each fuse
+    /// with its holder, terminal and distribution block; absent where they have none for it.
     /// </summary>
     [Figure("see currency", 21.9941)]
     public double? Price { get; init; }

@@ -29,8 +29,8 @@ public sealed record Sizing
 
     /// <summary>
     /// The families that fuses are chosen from. Where left out: plug-in fuses of type C to 30 A, small bolt-in ones
-    /// (<c>mini-ANL</c>) to 100 A, <c>ANL</c> above; where one of these is not known to interrupt what its batteries ask for, or is
-    /// not rated for the voltage, <c>single-bolt</c> or <c>class-t</c>.
+    /// (<c>mini-ANL</c>) to 100 A, <c>ANL</c> above; where one of these is not known to interrupt what its batteries ask for, or
+    /// is not rated for the voltage, <c>single-bolt</c> or <c>class-t</c>.
     /// </summary>
     [Items(1, ContractLimits.FuseFamilies)]
     public IReadOnlyList<FuseFamilyName>? FuseFamilies { get; init; }

@@ -3,11 +3,12 @@ using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Protection;
 
-/// <summary>The families that a fuse which is left open at an end of a run may be of, in the order in which they are tried.</summary>
+/// <summary>The families that a fuse which is left open at an end of a run may be of, in the order in which they are
+/// tried.</summary>
 /// <remarks>
 /// Of these the fuse is of the first that carries the full current in a rating up to its step, or that is made in smaller ratings
-/// than all after it, where the conductor has less ampacity than those; the last takes what is left. More current or more ampacity
-/// never comes to an earlier one, so between two of each only the families between theirs are met.
+/// than all after it, where the conductor has less ampacity than those; the last takes what is left. More current or more
+/// ampacity never comes to an earlier one, so between two of each only the families between theirs are met.
 /// </remarks>
 internal sealed class FuseLadder
 {
@@ -49,7 +50,8 @@ internal sealed class FuseLadder
     }
 
     /// <summary>The smallest rating of a family that carries a current continuously in the air of the run.</summary>
-    public double? SmallestCarrying(FuseFamily family, double amps) => family.SmallestCarrying(amps / family.HotShareAt(airCelsius));
+    public double? SmallestCarrying(FuseFamily family, double amps) =>
+        family.SmallestCarrying(amps / family.HotShareAt(airCelsius));
 
     private int IndexFor(double fullAmps, double ampacity)
     {

@@ -7,16 +7,16 @@ using Cablewright.Engine.Wiring;
 namespace Cablewright.Engine.Protection;
 
 /// <summary>
-/// Which families the fuses of a build may be of that are left open: of each end of a run one ladder, the same whatever is chosen,
-/// so that a plan and what is proven of it go by the same.
+/// Which families the fuses of a build may be of that are left open: of each end of a run one ladder, the same whatever is
+/// chosen, so that a plan and what is proven of it go by the same.
 /// </summary>
 /// <remarks>
 /// A stated family is alone. Else those count that the build names, or the usual ones, and of these those that serve: their
 /// voltage rating is not below the system's highest, and the best of their parts interrupt there what the place asks for
 /// (<see cref="RequiredInterrupting"/>; a finding says what to look for), or they are plug-in fuses where these are usual all the
 /// same. What the place asks for is taken
-/// with conductors that are still open as though they had no resistance. Where none serves, of those rated for the voltage the one
-/// that interrupts most is left, and a finding names it.
+/// with conductors that are still open as though they had no resistance. Where none serves, of those rated for the voltage the
+/// one that interrupts most is left, and a finding names it.
 /// </remarks>
 /// <param name="model">The build.</param>
 internal sealed class FuseLadders(BuildModel model)

@@ -15,8 +15,8 @@ namespace Cablewright.Engine.Sizing;
 /// </summary>
 /// <remarks>
 /// A run's cost depends on its own conductor alone, so that the costs of all runs add and a bound of the choice covers them. So
-/// fuses at reductions, which stand or not as other runs are chosen, and distribution blocks are left out; and a fuse counts at the
-/// price of the family that the run's full current with nothing lost comes to.
+/// fuses at reductions, which stand or not as other runs are chosen, and distribution blocks are left out; and a fuse counts at
+/// the price of the family that the run's full current with nothing lost comes to.
 /// </remarks>
 internal sealed class JobCosts
 {

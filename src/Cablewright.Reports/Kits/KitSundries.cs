@@ -27,7 +27,8 @@ internal sealed class KitSundries(KitIssues issues, Speech speech, Phrase phrase
         if (small.Length > 0)
             issues.Add(
                 KitVerdict.Serves, KitCodes.SundriesMissing, Severity.Info, "/kit/parts",
-                speech.Say($"finding.{KitCodes.SundriesMissing}.{string.Join('-', small)}", []), $"buy {string.Join(" and ", small)} beside it", "0 < 1");
+                speech.Say($"finding.{KitCodes.SundriesMissing}.{string.Join('-', small)}", []),
+                $"buy {string.Join(" and ", small)} beside it", "0 < 1");
     }
 
     private static IEnumerable<string> Small(Kit kit)

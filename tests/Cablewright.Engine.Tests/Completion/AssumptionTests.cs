@@ -49,8 +49,8 @@ public class AssumptionTests
     }
 
     /// <summary>
-    /// 399 W at 60 %, or 600 W at 75 %; between 400 and 500 W no less than the 666.7 W of 400 W at 60 %, so that more output never
-    /// draws less.
+    /// 399 W at 60 %, or 600 W at 75 %; between 400 and 500 W no less than the 666.7 W of 400 W at 60 %, so that more output
+    /// never draws less.
     /// </summary>
     [Theory]
     [InlineData(399, 665)]

@@ -10,8 +10,8 @@ namespace Cablewright.Engine.Tests.Protection;
 /// <summary>
 /// Which families a fuse that is left open may be of. What a battery asks by the table of ABYC E-11.16 (1500, 3000 and 5000 A to
 /// 650, 1100 and 2200 A cold cranking, half behind the battery fuse) or by what it lets flow; what each family interrupts, of ISO
-/// 8820 scopes, maker data and an inverter manual: a blade 1000 A, the small bolt-in fuse 2000 A (from memory), an ANL 2700 A, the
-/// fuse with one bolt 5000 A at 32 V and 2000 A at 58 V, class T 20 kA.
+/// 8820 scopes, maker data and an inverter manual: a blade 1000 A, the small bolt-in fuse 2000 A (from memory), an ANL 2700 A,
+/// the fuse with one bolt 5000 A at 32 V and 2000 A at 58 V, class T 20 kA.
 /// </summary>
 public class FuseLaddersTests
 {
@@ -42,8 +42,8 @@ public class FuseLaddersTests
         Assert.Equal(Usual[first..], Names(Battery(Behind(null), cranking, 2), RunEnd.Near(1)));
 
     /// <summary>
-    /// 100 Ah of lithium iron phosphate behind 1 mΩ let more than 13 kA flow: class T. At 0.5 mΩ nothing interrupts enough, and of
-    /// all class T interrupts the most.
+    /// 100 Ah of lithium iron phosphate behind 1 mΩ let more than 13 kA flow: class T. At 0.5 mΩ nothing interrupts enough, and
+    /// of all class T interrupts the most.
     /// </summary>
     [Theory]
     [InlineData(1)]

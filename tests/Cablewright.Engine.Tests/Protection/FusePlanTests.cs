@@ -29,8 +29,8 @@ public class FusePlanTests
 
     /// <summary>
     /// Between two batteries both ends: 75 A for the current at the charging one; at the other, of unknown current, the largest
-    /// within 111.7 A, 100 A. Two of 630 A cold cranking ask for 5000 A by the table of ABYC E-11, and 5 mΩ each let them: more than
-    /// the 2700 A of an ANL, as much as a fuse with one bolt interrupts.
+    /// within 111.7 A, 100 A. Two of 630 A cold cranking ask for 5000 A by the table of ABYC E-11, and 5 mΩ each let them: more
+    /// than the 2700 A of an ANL, as much as a fuse with one bolt interrupts.
     /// </summary>
     [Fact]
     public void Between_two_batteries_one_stands_at_each_end() => Places(

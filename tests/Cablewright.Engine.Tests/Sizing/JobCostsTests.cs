@@ -54,8 +54,8 @@ public class JobCostsTests
     }
 
     /// <summary>
-    /// Without prices, in kilograms of copper: 4 AWG has 21.15 mm² (ASTM B258) of 8.89 g/cm³ and 2 % of lay (ASTM B172, from memory),
-    /// 0.1918 kg/m. 5 m, two terminals of 0.01 and 0.15 m each, and 0.3 for the fuse (common practice, no source).
+    /// Without prices, in kilograms of copper: 4 AWG has 21.15 mm² (ASTM B258) of 8.89 g/cm³ and 2 % of lay (ASTM B172, from
+    /// memory), 0.1918 kg/m. 5 m, two terminals of 0.01 and 0.15 m each, and 0.3 for the fuse (common practice, no source).
     /// </summary>
     [Fact]
     public void Without_prices_the_relative_ones_count() => Near.Relative(

@@ -11,7 +11,8 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Sizing;
 
-/// <summary>What one amplifier on one run gets, over its output: the sizes of the trade's charts, common practice, no source.</summary>
+/// <summary>What one amplifier on one run gets, over its output: the sizes of the trade's charts, common practice, no
+/// source.</summary>
 public class MorePowerTests
 {
     private const double MetresPerFoot = 0.3048;
@@ -47,8 +48,8 @@ public class MorePowerTests
     }
 
     /// <summary>
-    /// A bare request of 17 ft: the charts of kits, which go by output and length; the ground is the same cable; a fuse of at most
-    /// 1.6 times full draw. Common practice, no source.
+    /// A bare request of 17 ft: the charts of kits, which go by output and length; the ground is the same cable; a fuse of at
+    /// most 1.6 times full draw. Common practice, no source.
     /// </summary>
     [Theory]
     [InlineData(150, "8 AWG", "10 AWG")]
