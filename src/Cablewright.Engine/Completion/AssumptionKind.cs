@@ -49,6 +49,9 @@ internal enum AssumptionKind
     FuseFamily,
     FuseDistance,
 
+    /// <summary>A gauge off a label is AWG.</summary>
+    LabelledGauge,
+
     /// <summary>The first metal of those to choose from.</summary>
     FirstMaterial,
 
