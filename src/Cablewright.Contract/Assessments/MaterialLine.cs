@@ -16,6 +16,14 @@ public sealed record MaterialLine
     [Example("1/0 AWG")]
     public string? Size { get; init; }
 
+    /// <summary>The size that a reducer ends in.</summary>
+    [Example("4 AWG")]
+    public string? ReducedTo { get; init; }
+
+    /// <summary>How many runs leave a distribution block.</summary>
+    [Figure("1", 2, Smallest = 2)]
+    public int? Ways { get; init; }
+
     /// <summary>Metal, where it has one.</summary>
     public Material? Material { get; init; }
 

@@ -1,6 +1,7 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Kits;
 using Cablewright.Engine;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Kits;
 using Cablewright.Engine.Materials;
@@ -32,6 +33,8 @@ public sealed class KitChecker
     private readonly Speech speech;
     private readonly KitTrials trials;
     private readonly BillOfMaterials needs;
+    private readonly Favourable? favourable;
+    private KitTrials? favourableTrials;
 
     /// <summary>Works out what a build needs.</summary>
     /// <param name="build">A build without faults.</param>
@@ -51,6 +54,7 @@ public sealed class KitChecker
         phrase = new Phrase(build.Units);
         speech = new Speech(build.Units);
         trials = new KitTrials(build, ruleset, meter);
+        favourable = Favourable.Of(build, ruleset);
         needs = trials.Needs;
         Needs = MaterialList.Of(needs, new PriceList(build.Sizing, ruleset));
     }
@@ -62,7 +66,7 @@ public sealed class KitChecker
     public int Runs => trials.Baseline.Build.Runs.Count;
 
     /// <summary>How many distinct combinations of cables and fuses were worked out so far.</summary>
-    public int TrialsMade => trials.Assessed;
+    public int TrialsMade => trials.Assessed + (favourableTrials?.Assessed ?? 0);
 
     /// <summary>Checks one kit.</summary>
     /// <param name="kit">The kit; its power and ground wires have size and length, its fuses a rating.</param>
@@ -97,7 +101,7 @@ public sealed class KitChecker
     }
 
     private IReadOnlyList<WirePiece> PiecesOf(Side side) =>
-        [.. needs.Pieces.Where(piece => piece.Run.Run.Side == side && !piece.IsVehicles)];
+        [.. needs.Pieces.Where(piece => piece.Run.Run.Side == side && !piece.IsVehicles).Select(trials.Cut)];
 
     private WirePlan PlanOf(Side side, IReadOnlyList<KitWire> wires) => new(PiecesOf(side), wires);
 
@@ -107,7 +111,8 @@ public sealed class KitChecker
         Variant trial = trials.With(supply.ByRun);
         if (trials.NewFails(trial) is [var thin, ..])
         {
-            wording.Thin(supply, thin, trial, trials.Baseline, KitVerdict.DoesNotServe);
+            if (ServesIfStated(supply.ByRun)) wording.ServesIf(supply, thin, trial, Unstated(supply), ruleset);
+            else wording.Thin(supply, thin, trial, trials.Baseline, KitVerdict.DoesNotServe);
             return trial;
         }
 
@@ -115,13 +120,30 @@ public sealed class KitChecker
         trial = trials.With(both);
         if (trials.NewFails(trial) is [var thinBack, ..])
         {
-            wording.Thin(back, thinBack, trial, trials.Baseline, KitVerdict.ServesWithChange);
+            if (ServesIfStated(both)) wording.ServesIf(back, thinBack, trial, Unstated(back), ruleset);
+            else wording.Thin(back, thinBack, trial, trials.Baseline, KitVerdict.ServesWithChange);
             return trial;
         }
 
         wording.Marginal(trial, trials.NewCautions(trial));
+        wording.Thick(trial, KitTrials.TooThick(trial));
         return TryFuses(kit, both, trial, wording);
     }
+
+    /// <summary>Whether cables with which the build fails serve under conditions that nobody has stated.</summary>
+    private bool ServesIfStated(IReadOnlyDictionary<string, KitWire> wires)
+    {
+        if (favourable is null) return false;
+        favourableTrials ??= new KitTrials(favourable.Build, ruleset, meter);
+        Variant trial = favourableTrials.With(wires);
+        return favourableTrials.NewFails(trial).Count == 0 && favourableTrials.NewCautions(trial).Count == 0;
+    }
+
+    /// <summary>What would have to be stated of the build, or of the kit.</summary>
+    private IReadOnlyList<Member> Unstated(WirePlan plan) =>
+        plan.ByRun.Values.All(wire => wire.Part.InsulationCelsius is not null)
+        ? [.. favourable!.Unstated.Where(member => member is not Member.InsulationRating)]
+        : favourable!.Unstated;
 
     private Variant TryFuses(Kit kit, Dictionary<string, KitWire> wires, Variant wired, KitWording wording)
     {

@@ -74,8 +74,7 @@ internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase,
     public void Thin(WirePlan plan, Violation worst, Variant trial, Variant chosen, KitVerdict verdict)
     {
         Finding finding = Worded(trial, worst);
-        string? run = RunOf(worst, trial);
-        string id = run is not null && plan.ByRun.ContainsKey(run) ? run : plan.ByRun.Keys.First();
+        string id = WiredRun(plan, worst, trial);
         KitWire wire = plan.ByRun[id];
         Conductor enough = chosen.Runs.First(result => result.Id == id).Choice.Conductor;
         issues.Add(
@@ -84,6 +83,38 @@ internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase,
             $"cable rated for run \"{id}\", such as {enough.Size} of {enough.Material.InText()}",
             $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
     }
+
+    /// <summary>What fails with the kit's cables by an assumption alone, and what would have to be stated.</summary>
+    public void ServesIf(WirePlan plan, Violation worst, Variant trial, IReadOnlyList<Member> unstated, Ruleset ruleset)
+    {
+        Finding finding = Worded(trial, worst);
+        KitWire wire = plan.ByRun[WiredRun(plan, worst, trial)];
+        Params values = new() { ["celsius"] = ruleset.Kit.GoodInsulation.Value };
+        string conditions = string.Join(
+            speech.Text("change.and", []), unstated.Select(member => speech.Text("kit.condition." + Keys.Of(member), values)));
+        issues.Add(
+            KitVerdict.ServesWithChange, KitCodes.ServesIf, Severity.Caution, $"/kit/parts/{wire.Index}/size",
+            SayOf(finding, KitCodes.ServesIf, new Params
+            {
+                ["kitConductor"] = wire.Conductor.ToString(),
+                ["conditions"] = conditions,
+                ["celsius"] = ruleset.Kit.GoodInsulation.Value,
+            }),
+            finding.Remedy, $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
+    }
+
+    /// <summary>Cable that is larger than a terminal usually accepts.</summary>
+    public void Thick(Variant trial, IReadOnlyList<Violation> thick)
+    {
+        if (thick.Count == 0) return;
+        Finding finding = new FindingWriter(trial).Write(thick)[0];
+        issues.Add(
+            KitVerdict.Serves, KitCodes.WireThick, Severity.Info, "/kit/parts", SayOf(finding, KitCodes.WireThick, []),
+            finding.Remedy, $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
+    }
+
+    private static string WiredRun(WirePlan plan, Violation worst, Variant trial) =>
+        RunOf(worst, trial) is { } run && plan.ByRun.ContainsKey(run) ? run : plan.ByRun.Keys.First();
 
     /// <summary>Of all that wants a look, what hangs on the cables; fuses are judged by themselves.</summary>
     public void Marginal(Variant trial, IReadOnlyList<Violation> cautions)

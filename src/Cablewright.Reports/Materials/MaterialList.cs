@@ -16,6 +16,7 @@ internal static class MaterialList
             .. Wire(needs, prices, Side.Return, "ground wire"),
             .. Fuses(needs, prices),
             .. Terminals(needs, prices),
+            .. AmplifierEnds(needs),
             .. SmallParts(needs, prices),
         ];
 
@@ -99,13 +100,35 @@ internal static class MaterialList
                 new MaterialLine { ItemName = "ring terminal", Size = each.Key.Label, Count = each.Value }));
     }
 
+    /// <summary>What ends in an amplifier's terminal has a ferrule, or a reducer where it is larger than that.</summary>
+    private static IEnumerable<MaterialLine> AmplifierEnds(BillOfMaterials needs) => needs.Pieces
+        .Where(piece => piece.AmplifierEnds > 0)
+        .GroupBy(piece => (piece.Run.Choice.Conductor.Size, piece.ReducedTo))
+        .OrderByDescending(like => like.Key.Size.MetalAreaMm2)
+        .Select(like => new MaterialLine
+        {
+            ItemName = like.Key.ReducedTo is null ? "ferrule" : "reducer",
+            Size = like.Key.Size.Label,
+            ReducedTo = like.Key.ReducedTo?.Label,
+            Count = like.Sum(piece => piece.AmplifierEnds),
+        });
+
     private static IEnumerable<MaterialLine> SmallParts(BillOfMaterials needs, PriceList prices)
     {
-        if (needs.Blocks.Count > 0)
-            yield return Priced(prices.PerBlock * needs.Blocks.Count, prices, Pieces("distribution block", needs.Blocks.Count));
+        foreach (IGrouping<int, BlockNeed> like in needs.Blocks.GroupBy(block => block.Ways).OrderByDescending(like => like.Key))
+        {
+            yield return Priced(
+                prices.PerBlock * like.Count(), prices, Pieces("distribution block", like.Count()) with { Ways = like.Key });
+        }
+
         if (needs.Grommets.Count > 0) yield return Pieces("bulkhead grommet", needs.Grommets.Count);
         if (needs.LoomMetres > 0)
             yield return new MaterialLine { ItemName = "split loom", LengthMetres = needs.LoomMetres, Count = 1 };
+        int rings = needs.Pieces.Where(piece => !piece.IsVehicles).Sum(piece => piece.RingTerminals);
+        if (rings > 0) yield return Pieces("heat-shrink sleeve", rings);
+        yield return Pieces("tie or clamp", needs.Ties);
+        yield return Pieces("turn-on lead", 1) with { LengthMetres = needs.SignalMetres };
+        yield return Pieces("signal interconnect", needs.Amplifiers) with { LengthMetres = needs.SignalMetres };
     }
 
     private static MaterialLine Priced(double? price, PriceList prices, MaterialLine line) =>

@@ -4,7 +4,8 @@ using System.Text.Json;
 namespace Cablewright.Service.Json;
 
 /// <summary>One word of a list, in its own capitals, or another that is read for one in any.</summary>
-internal sealed class WordShape(IReadOnlyList<string> words, IEnumerable<string> alsoRead) : Shape("one of the words listed", JsonValueKind.String)
+internal sealed class WordShape(IReadOnlyList<string> words, IEnumerable<string> alsoRead)
+    : Shape("one of the words listed", JsonValueKind.String)
 {
     private readonly FrozenSet<string> known = words.ToFrozenSet(StringComparer.Ordinal);
     private readonly FrozenSet<string> others = alsoRead.ToFrozenSet(StringComparer.OrdinalIgnoreCase);

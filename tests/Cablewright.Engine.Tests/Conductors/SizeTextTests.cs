@@ -42,7 +42,9 @@ public class SizeTextTests
     public void Reads_what_the_trade_writes(string text, string label) =>
         Assert.Same(ConductorSize.Of(label), ConductorSize.Parse(text).Size);
 
-    /// <summary>As kits and their buyers write it (common practice, no source); only aught sizes need no word beside them.</summary>
+    /// <summary>
+    /// As kits and their buyers write it (common practice, no source); only aught sizes need no word beside them.
+    /// </summary>
     [Theory]
     [InlineData("4 gauge", "4 AWG")]
     [InlineData("4 ga", "4 AWG")]
