@@ -35,7 +35,7 @@ internal sealed class AssessmentWriter(Variant variant)
         IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(violations);
         Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));
         var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
-        IReadOnlyList<MaterialLine> materials = MaterialList.Of(new BillOfMaterials(variant), costs);
+        IReadOnlyList<MaterialLine> materials = MaterialList.Of(new BillOfMaterials(variant), costs, build.Speech);
         return new Assessment
         {
             Id = AssessmentIdentity.Of(build.Stated, build.Ruleset),

@@ -3,6 +3,7 @@ using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Materials;
 using Cablewright.Engine.Sizing;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Materials;
@@ -10,14 +11,19 @@ namespace Cablewright.Reports.Materials;
 /// <summary>What a job needs of cable, fuses and small parts, like with like.</summary>
 internal static class MaterialList
 {
-    public static IReadOnlyList<MaterialLine> Of(BillOfMaterials needs, ConductorCosts costs) =>
+    public static IReadOnlyList<MaterialLine> Of(BillOfMaterials needs, ConductorCosts costs, Speech speech)
+    {
+        return
         [
-            .. Wire(needs, costs, Side.Supply, "power wire"),
-            .. Wire(needs, costs, Side.Return, "ground wire"),
-            .. Fuses(needs),
-            .. Terminals(needs),
-            .. SmallParts(needs),
+            .. Wire(needs, costs, Side.Supply, Name(KitPartKind.PowerWire)),
+            .. Wire(needs, costs, Side.Return, Name(KitPartKind.GroundWire)),
+            .. Fuses(needs, Name(KitPartKind.Fuse)),
+            .. Terminals(needs, Name(KitPartKind.RingTerminal)),
+            .. SmallParts(needs, Name),
         ];
+
+        string Name(KitPartKind kind) => speech.Text("part." + Keys.Of(kind), []);
+    }
 
     /// <summary>What the lines cost together; <c>null</c> where no price is stated at all.</summary>
     public static MaterialCost? CostOf(IReadOnlyList<MaterialLine> lines, ConductorCosts costs) => costs.ArePriced
@@ -59,7 +65,7 @@ internal static class MaterialList
             });
     }
 
-    private static IEnumerable<MaterialLine> Fuses(BillOfMaterials needs)
+    private static IEnumerable<MaterialLine> Fuses(BillOfMaterials needs, string item)
     {
         var like = new Dictionary<(FuseFamilyName Family, double RatingAmps), int>();
         foreach (WirePiece piece in needs.Pieces)
@@ -71,7 +77,7 @@ internal static class MaterialList
         return like.OrderByDescending(each => each.Key.RatingAmps).ThenBy(each => each.Key.Family)
             .Select(each => new MaterialLine
             {
-                ItemName = "fuse with holder",
+                ItemName = item,
                 RatingAmps = each.Key.RatingAmps,
                 Family = each.Key.Family,
                 Count = each.Value,
@@ -86,7 +92,7 @@ internal static class MaterialList
     }
 
     /// <summary>The conductor says which barrel; which stud, nobody has said.</summary>
-    private static IEnumerable<MaterialLine> Terminals(BillOfMaterials needs)
+    private static IEnumerable<MaterialLine> Terminals(BillOfMaterials needs, string item)
     {
         var like = new Dictionary<ConductorSize, int>();
         foreach (WirePiece piece in needs.Pieces.Where(piece => piece.RingTerminals > 0))
@@ -96,15 +102,15 @@ internal static class MaterialList
         }
 
         return like.OrderByDescending(each => each.Key.MetalAreaMm2)
-            .Select(each => new MaterialLine { ItemName = "ring terminal", Size = each.Key.Label, Count = each.Value });
+            .Select(each => new MaterialLine { ItemName = item, Size = each.Key.Label, Count = each.Value });
     }
 
-    private static IEnumerable<MaterialLine> SmallParts(BillOfMaterials needs)
+    private static IEnumerable<MaterialLine> SmallParts(BillOfMaterials needs, Func<KitPartKind, string> name)
     {
-        if (needs.Blocks.Count > 0) yield return Pieces("distribution block", needs.Blocks.Count);
-        if (needs.Grommets.Count > 0) yield return Pieces("bulkhead grommet", needs.Grommets.Count);
+        if (needs.Blocks.Count > 0) yield return Pieces(name(KitPartKind.DistributionBlock), needs.Blocks.Count);
+        if (needs.Grommets.Count > 0) yield return Pieces(name(KitPartKind.Grommet), needs.Grommets.Count);
         if (needs.LoomMetres > 0)
-            yield return new MaterialLine { ItemName = "split loom", LengthMetres = needs.LoomMetres, Count = 1 };
+            yield return new MaterialLine { ItemName = name(KitPartKind.Loom), LengthMetres = needs.LoomMetres, Count = 1 };
     }
 
     private static MaterialLine Pieces(string item, int count) => new() { ItemName = item, Count = count };
