@@ -1,4 +1,5 @@
 using Cablewright.Engine.Completion;
+using Cablewright.Reports.Messages;
 
 namespace Cablewright.Reports;
 
@@ -9,11 +10,8 @@ internal static class BuildWords
     {
         /// <summary>Figures in the units of the build's answer.</summary>
         public Phrase Phrase => new(build.Stated.Units);
-    }
 
-    extension(SupplyFigures supply)
-    {
-        /// <summary>What charges the batteries.</summary>
-        public string Charger => supply.IsConverter ? "converter" : "hot alternator";
+        /// <summary>Sentences in the units and names of the build's answer.</summary>
+        public Speech Speech => new(build.Stated.Units, new GivenNames(build.Stated));
     }
 }

@@ -19,6 +19,10 @@ public sealed record Amplifier
     [Identifier("bass", NamesPlace = true)]
     public required string Id { get; init; }
 
+    /// <summary>What a person calls it; sentences of the answer use it in the place of the id.</summary>
+    [Text(ContractLimits.NameLength, "Four-channel amplifier")]
+    public string? Name { get; init; }
+
     /// <summary>Rated output of all channels together.</summary>
     [Quantity(QuantityKind.Power, "1 W", "50000 W", "1000 W")]
     public string? RatedOutput { get; init; }

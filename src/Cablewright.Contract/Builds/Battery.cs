@@ -16,6 +16,10 @@ public sealed record Battery
     [Identifier("starter", NamesPlace = true)]
     public required string Id { get; init; }
 
+    /// <summary>What a person calls it; sentences of the answer use it in the place of the id.</summary>
+    [Text(ContractLimits.NameLength, "Battery under the seat")]
+    public string? Name { get; init; }
+
     /// <summary>What it is made of.</summary>
     public Chemistry? Chemistry { get; init; }
 

@@ -11,6 +11,10 @@ public sealed record Junction
     [Identifier("block", NamesPlace = true)]
     public required string Id { get; init; }
 
+    /// <summary>What a person calls it; sentences of the answer use it in the place of the id.</summary>
+    [Text(ContractLimits.NameLength, "Block under the rear seat")]
+    public string? Name { get; init; }
+
     /// <summary>The largest conductor that its terminals accept.</summary>
     [ConductorSize]
     public string? LargestConductor { get; init; }

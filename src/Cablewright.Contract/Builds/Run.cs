@@ -13,6 +13,10 @@ public sealed record Run
     [Identifier("main")]
     public required string Id { get; init; }
 
+    /// <summary>What a person calls it; sentences of the answer use it in the place of the id.</summary>
+    [Text(ContractLimits.NameLength, "Feed along the left sill")]
+    public string? Name { get; init; }
+
     /// <summary>
     /// The place where it starts and where its fuse stands: a battery, an amplifier, a junction or <c>body</c>.
     /// </summary>

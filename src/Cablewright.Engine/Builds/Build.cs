@@ -153,6 +153,9 @@ public sealed record Battery
     /// <summary>The battery's place name.</summary>
     public required string Id { get; init; }
 
+    /// <summary>What a person calls it; it changes no result.</summary>
+    public string? Name { get; init; }
+
     /// <summary>What it is made of.</summary>
     public Chemistry? Chemistry { get; init; }
 
@@ -194,6 +197,9 @@ public sealed record Amplifier
 {
     /// <summary>The amplifier's place name.</summary>
     public required string Id { get; init; }
+
+    /// <summary>What a person calls it; it changes no result.</summary>
+    public string? Name { get; init; }
 
     /// <summary>Rated output of all channels together, in watts.</summary>
     public double? RatedOutputWatts { get; init; }
@@ -238,6 +244,9 @@ public sealed record Junction
     /// <summary>The junction's place name, as the runs use it.</summary>
     public required string Id { get; init; }
 
+    /// <summary>What a person calls it; it changes no result.</summary>
+    public string? Name { get; init; }
+
     /// <summary>The largest conductor that its terminals accept.</summary>
     public ConductorSize? LargestConductor { get; init; }
 }
@@ -247,6 +256,9 @@ public sealed record Run
 {
     /// <summary>The run's own name.</summary>
     public required string Id { get; init; }
+
+    /// <summary>What a person calls it; it changes no result.</summary>
+    public string? Name { get; init; }
 
     /// <summary>The place where it starts and where its fuse stands.</summary>
     public required string From { get; init; }

@@ -35,7 +35,7 @@ internal sealed class AssessmentWriter(Variant variant)
         IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(violations);
         Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));
         var costs = new PriceList(build.Stated.Sizing, build.Ruleset);
-        IReadOnlyList<MaterialLine> materials = MaterialList.Of(new BillOfMaterials(variant), costs);
+        IReadOnlyList<MaterialLine> materials = MaterialList.Of(new BillOfMaterials(variant), costs, build.Speech);
         return new Assessment
         {
             Id = AssessmentIdentity.Of(build.Stated, build.Ruleset),
@@ -49,7 +49,7 @@ internal sealed class AssessmentWriter(Variant variant)
             Summary = Summary.Of(variant, verdict, findings),
             Ruleset = build.Ruleset.Id,
             EngineVersion = Release.EngineVersion,
-            Assumptions = new AssumptionWriter(build.Stated.Units).Write(build.Assumptions),
+            Assumptions = new AssumptionWriter(build.Speech).Write(build.Assumptions),
             AskNext = questions,
             Supply = SupplyAnswer.Of(build, evaluation, supply),
             Amplifiers = [.. Enumerable.Range(0, build.Draws.Count).Select(AmplifierOf)],

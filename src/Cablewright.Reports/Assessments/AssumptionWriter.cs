@@ -9,12 +9,10 @@ using Noted = Cablewright.Engine.Completion.Assumption;
 namespace Cablewright.Reports.Assessments;
 
 /// <summary>Writes what was assumed.</summary>
-internal sealed class AssumptionWriter(UnitSystem units)
+internal sealed class AssumptionWriter(Speech speech)
 {
     /// <summary>The usual vehicle's nominal voltage, as its driver calls it.</summary>
     private const double UsualVolts = 12;
-
-    private readonly Speech speech = new(units);
 
     /// <summary>Every value that was not stated, in the order of the build.</summary>
     public IReadOnlyList<Assumption> Write(IReadOnlyList<Noted> noted) => [.. noted.Select(Write)];

@@ -1,9 +1,9 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
-using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Assessments;
@@ -15,6 +15,7 @@ internal sealed class CableSentence
     private const int MostNamed = 4;
 
     private readonly CompleteBuild build;
+    private readonly Speech speech;
     private readonly SupplyTopology topology;
     private readonly Design design;
     private readonly int[] supplies;
@@ -23,6 +24,7 @@ internal sealed class CableSentence
     public CableSentence(Variant variant)
     {
         build = variant.Build;
+        speech = build.Speech;
         topology = variant.Evaluator.Model.Topology;
         design = variant.Sized.Evaluation.Design;
         supplies = [.. Runs(Side.Supply).Where(run => !build.IsAlternatorCable(build.Runs[run]))];
@@ -31,33 +33,33 @@ internal sealed class CableSentence
     }
 
     /// <summary>The cable of every supply run and of the grounds.</summary>
-    public string Cable() => Listed([.. supplies.Select(Supply)]) + Grounds();
+    public string Cable()
+    {
+        int[] others = [.. grounds.Where(ground => !IsAsSupply(ground))];
+        string key = grounds.Length == 0 ? "no-ground"
+            : others.Length == grounds.Length ? "other-grounds"
+            : others.Length > 0 ? "some-grounds"
+            : grounds.Length == 1 ? "same-ground" : "same-grounds";
+        return speech.Text("cable." + key, new Params
+        {
+            ["supplies"] = Listed([.. supplies.Select(Supply)]),
+            ["grounds"] = Listed([.. others.Select(run => Piece(run, "cable.ground"))]),
+        });
+    }
 
-    /// <summary>The fuses that were left out and have to be fitted; empty where there are none.</summary>
-    public string FusesToFit()
+    /// <summary>The fuses that were left out and have to be fitted; <c>null</c> where there are none.</summary>
+    public string? FusesToFit()
     {
         string[] fuses = [.. topology.Outwards.Order().SelectMany(RunEnd.Of)
             .Where(end => design.FuseAt(end) is { Decided: Decided.Chosen }).Select(Fuse)];
-        return fuses.Length == 0 ? "" : $" FIT {(fuses.Length == 1 ? "A FUSE" : "FUSES")} of {Listed(fuses)}.";
+        return fuses.Length == 0 ? null : speech.Text(
+            fuses.Length == 1 ? "summary.fit-fuse" : "summary.fit-fuses", new Params { ["fuses"] = Listed(fuses) });
     }
 
     private IEnumerable<int> Runs(Side side) =>
         Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Side == side);
 
-    private string Supply(int run) => supplies.Length == 1
-        ? Piece(run)
-        : $"{Piece(run)} from \"{build.Runs[run].From}\" to \"{build.Runs[run].To}\"";
-
-    private string Grounds()
-    {
-        int[] others = [.. grounds.Where(ground => !IsAsSupply(ground))];
-        bool isOne = grounds.Length == 1;
-        string same = grounds.Length == others.Length ? ""
-            : others.Length > 0 ? ", the same for the grounds of the amplifiers"
-            : $", and the same for the {(isOne ? "ground" : "grounds")}";
-        return others.Length == 0 ? same
-            : $"{same}, and {Listed([.. others.Select(run => $"{Piece(run)} for the ground \"{build.Runs[run].Id}\"")])}";
-    }
+    private string Supply(int run) => Piece(run, supplies.Length == 1 ? "cable.piece" : "cable.piece.between");
 
     /// <summary>Whether a ground is the same cable as the one supply of its amplifier.</summary>
     private bool IsAsSupply(int ground)
@@ -70,31 +72,42 @@ internal sealed class CableSentence
     private bool IsAt(int run, string place) => build.Names[place].Kind is PlaceKind.Amplifier
         && (build.Runs[run].From == place || build.Runs[run].To == place);
 
-    private string Piece(int run)
+    private string Piece(int run, string key) => speech.Text(key, new Params
     {
-        ConductorChoice choice = design.Conductors[run];
-        return $"{build.Phrase.Length(build.Runs[run].LengthMetres)} of {choice}";
-    }
+        ["metres"] = build.Runs[run].LengthMetres,
+        ["conductor"] = design.Conductors[run].ToString(),
+        ["run"] = build.Runs[run].Id,
+        ["from"] = build.Runs[run].From,
+        ["to"] = build.Runs[run].To,
+    });
 
     private string Fuse(RunEnd end)
     {
         FittedFuse fuse = design.FuseAt(end)!;
-        int count = design.Conductors[end.Run].Count;
-        string each = fuse.PerConductor ? $" for each of the {count} conductors" : "";
-        string place = topology.IsAtBattery(end)
-            ? $"within {build.Phrase.Length(build.Ruleset.Fuse.MaxDistance.Value)} of the battery"
-                + (build.Batteries.Count > 1 ? $" \"{build.PlaceAt(end)}\"" : "")
-            : $"at \"{build.PlaceAt(end)}\"";
-        string run = supplies.Length > 1 ? $" in run \"{build.Runs[end.Run].Id}\"" : "";
-        return $"{Phrase.Amps(fuse.RatingAmps)} ({fuse.Family.Name.Word()}){each}{run} {place}";
+        string place = !topology.IsAtBattery(end) ? "cable.at-place"
+            : build.Batteries.Count > 1 ? "cable.at-battery.named" : "cable.at-battery";
+        Params values = new()
+        {
+            ["ratingAmps"] = fuse.RatingAmps,
+            ["family"] = fuse.Family.Name.Word(),
+            ["count"] = design.Conductors[end.Run].Count,
+            ["run"] = build.Runs[end.Run].Id,
+            ["place"] = build.PlaceAt(end),
+            ["distanceMetres"] = build.Ruleset.Fuse.MaxDistance.Value,
+        };
+        return speech.Text(
+            "cable.fuse" + (fuse.PerConductor ? ".each" : "") + (supplies.Length > 1 ? ".in-run" : ""),
+            values.And(new Params { ["where"] = speech.Text(place, values) }));
     }
 
-    private static string Listed(string[] items)
+    private string Listed(string[] items)
     {
         if (items.Length <= 1) return items.FirstOrDefault("");
         int more = items.Length - MostNamed;
         return more > 0
-            ? string.Join("; ", items.Take(MostNamed)) + $"; and {more} more as listed"
-            : string.Join("; ", items.SkipLast(1)) + "; and " + items[^1];
+            ? speech.Text("cable.list.more", new Params { ["items"] = Joined(items.Take(MostNamed)), ["more"] = more })
+            : speech.Text("cable.list", new Params { ["items"] = Joined(items.SkipLast(1)), ["last"] = items[^1] });
+
+        static string Joined(IEnumerable<string> some) => string.Join("; ", some);
     }
 }

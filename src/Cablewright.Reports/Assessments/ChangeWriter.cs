@@ -26,16 +26,20 @@ internal sealed class ChangeWriter(Variant present)
         ChangeKind.Parallel, ChangeKind.Power,
     ];
 
-    private readonly StepWording steps = new(present.Build.Stated.Units);
+    private readonly StepWording steps = new(present.Build.Speech);
+    private readonly Speech speech = present.Build.Speech;
 
     /// <summary>Adds to the answer to a failing build what would make it feasible.</summary>
     public Assessment AddTo(Assessment answer, FoundChanges found)
     {
         Feasibility feasibility = Write(found);
-        string smallest = feasibility.Changes.Count == 0
-            ? ""
-            : $" What cures it: {feasibility.Changes[0].Message}";
-        return answer with { Feasibility = feasibility, Summary = answer.Summary + smallest };
+        return answer with
+        {
+            Feasibility = feasibility,
+            Summary = feasibility.Changes is [var smallest, ..]
+                ? $"{answer.Summary} {speech.Text("summary.cures", new Params { ["change"] = smallest.Message })}"
+                : answer.Summary,
+        };
     }
 
     private Feasibility Write(FoundChanges found)
@@ -67,18 +71,18 @@ internal sealed class ChangeWriter(Variant present)
         .ThenBy(each => each.Change.Parts)
         .ThenBy(each => Significant.Round(each.Change.Share));
 
-    private static string Summary(int broken, Change[] changes, (Change Change, int Fails)? best, bool isComplete)
+    private string Summary(int broken, Change[] changes, (Change Change, int Fails)? best, bool isComplete)
     {
-        string cannot = $"As it is stated, {Rules(broken)} cannot be kept; the findings say by how much.";
-        if (changes.Length > 0) return $"{cannot} The first to try: {changes[0].Message}";
-        string none = isComplete
-            ? "No change was found after which no rule fails"
-            : "The work budget ended before a change was found";
-        return best is not var (change, fails) ? $"{cannot} {none}."
-            : $"{cannot} {none}; nearest comes this, after which {Rules(fails)} still cannot: {change.Message}";
+        string cannot = Counted("feasibility.broken", broken, []);
+        if (changes is [var first, ..])
+            return $"{cannot} {speech.Text("feasibility.first", new Params { ["change"] = first.Message })}";
+        string none = isComplete ? "feasibility.none" : "feasibility.unfinished";
+        return best is not var (change, fails) ? $"{cannot} {speech.Text(none, [])}"
+            : $"{cannot} {Counted(none + ".nearest", fails, new Params { ["change"] = change.Message })}";
     }
 
-    private static string Rules(int count) => count == 1 ? "1 rule" : $"{count} rules";
+    private string Counted(string key, int rules, Params others) =>
+        speech.Text(rules == 1 ? key + ".one" : key, new Params { ["rules"] = rules }.And(others));
 
     private Change ResultOf(Engine.Changes.Change change, Variant after)
     {

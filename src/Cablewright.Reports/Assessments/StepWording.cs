@@ -6,10 +6,8 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Reports.Assessments;
 
 /// <summary>Words for what is to be done to a build.</summary>
-internal sealed class StepWording(UnitSystem units)
+internal sealed class StepWording(Speech speech)
 {
-    private readonly Speech speech = new(units);
-
     /// <summary>The steps of a change in one sentence.</summary>
     /// <param name="steps">The steps.</param>
     /// <param name="isNewDesign">Whether they are so many that they are a design of their own.</param>

@@ -6,6 +6,7 @@ using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Wiring;
 using Cablewright.Reports.Findings;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Assessments;
@@ -17,6 +18,7 @@ internal sealed class Summary
     private readonly Verdict verdict;
     private readonly IReadOnlyList<Finding> findings;
     private readonly CableSentence cable;
+    private readonly Speech speech;
 
     private Summary(Variant variant, Verdict verdict, IReadOnlyList<Finding> findings)
     {
@@ -24,38 +26,45 @@ internal sealed class Summary
         this.verdict = verdict;
         this.findings = findings;
         cable = new CableSentence(variant);
+        speech = variant.Build.Speech;
     }
 
     public static string Of(Variant variant, Verdict verdict, IReadOnlyList<Finding> findings)
     {
         var summary = new Summary(variant, verdict, findings);
-        return $"{summary.TrueOutput()}{summary.Opening()} {summary.Numbers()}{summary.Reason()}{summary.Charging()}";
+        IEnumerable<string?> sentences =
+        [
+            .. summary.TrueOutputs(), summary.Opening(), summary.Cable(), summary.cable.FusesToFit(), summary.Numbers(),
+            summary.Reason(), summary.Charging(),
+        ];
+        return string.Join(' ', sentences.OfType<string>());
     }
 
     /// <summary>What an amplifier is whose label its own fuses belie.</summary>
-    private string TrueOutput() => string.Concat(variant.Violations
+    private IEnumerable<string> TrueOutputs() => variant.Violations
         .Where(violation => violation.Kind is ViolationKind.RatingAboveOnBoardFuse)
-        .Select(violation => new SupplyWording(variant.Build, variant.Supply).TrueOutput(violation) + " "));
+        .Select(new SupplyWording(variant.Build, variant.Supply).TrueOutput);
 
-    private string Opening() => verdict switch
+    private string? Opening() => verdict switch
     {
-        Verdict.Fail => $"Do not build it like this: {Counted(Severity.Fail, "rule does", "rules do")} not hold."
-            + cable.FusesToFit(),
-        Verdict.Caution =>
-            $"It can be built once {Counted(Severity.Caution, "point is", "points are")} settled. {Cable("It is made of")}",
-        _ => Cable("It can be built like this:"),
+        Verdict.Fail => Counted("summary.fail", Severity.Fail),
+        Verdict.Caution => Counted("summary.caution", Severity.Caution),
+        _ => null,
     };
 
-    private string Cable(string given)
+    private string? Cable()
     {
+        if (verdict is Verdict.Fail) return null;
         bool isChosen = variant.Build.Runs.Any(run => run.Given is null);
-        return $"{(isChosen ? "Use" : given)} {cable.Cable()}.{cable.FusesToFit()}";
+        return speech.Text(
+            isChosen ? "summary.use" : verdict is Verdict.Caution ? "summary.made-of" : "summary.like-this",
+            new Params { ["cable"] = cable.Cable() });
     }
 
-    private string Counted(Severity severity, string one, string several)
+    private string Counted(string key, Severity severity)
     {
         int count = findings.Count(finding => finding.Severity == severity);
-        return count == 1 ? $"1 {one}" : $"{count} {several}";
+        return speech.Text(count == 1 ? key + ".one" : key, new Params { ["count"] = count });
     }
 
     private string Numbers()
@@ -66,20 +75,25 @@ internal sealed class Summary
         int worst = Enumerable.Range(0, build.Draws.Count)
             .MaxBy(amplifier => Significant.Round(
                 circuit.LostVolts(amplifier, evaluation.Envelope) / circuit.SourceVoltsOf(amplifier)));
-        string when = evaluation.SolvableShare < 1 ? "At the most that the wiring can carry" : "At full volume";
         double source = circuit.SourceVoltsOf(worst), terminal = evaluation.Envelope.TerminalVolts[worst];
-        return $"{when} the system draws {Phrase.Amps(evaluation.Envelope.LoadAmps.Sum())}, and amplifier "
-            + $"\"{build.Stated.Amplifiers[worst].Id}\" gets {Phrase.Volts(terminal)} of {Phrase.Volts(source)}"
-            + $"{Effect(source, terminal)}.";
+        double decibels = DropWording.Decibels(source, terminal);
+        return speech.Text(
+            "summary.numbers" + (evaluation.SolvableShare < 1 ? ".collapse" : "") + (decibels > 0 ? ".quieter" : ""),
+            new Params
+            {
+                ["amps"] = evaluation.Envelope.LoadAmps.Sum(),
+                ["amplifier"] = build.Stated.Amplifiers[worst].Id,
+                ["terminalVolts"] = terminal,
+                ["sourceVolts"] = source,
+                ["lostDecibels"] = decibels,
+            });
     }
 
-    private string Reason() => verdict is Verdict.Pass ? "" : $" First: {findings[0].Message}";
+    private string? Reason() => verdict is Verdict.Pass
+        ? null
+        : speech.Text("summary.first", new Params { ["finding"] = findings[0].Message });
 
-    private string Charging() => verdict is Verdict.Fail || variant.Build.Supply.HotAmps is not null
-        ? ""
-        : " State what the alternator is rated for to have the charging judged.";
-
-    private static string Effect(double source, double terminal) => DropWording.Decibels(source, terminal) is > 0 and var decibels
-        ? $", up to {Phrase.Number(decibels)} dB less than at the battery"
-        : "";
+    private string? Charging() => verdict is Verdict.Fail || variant.Build.Supply.HotAmps is not null
+        ? null
+        : speech.Text("summary.charging-unknown", []);
 }

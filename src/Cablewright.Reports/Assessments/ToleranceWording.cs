@@ -1,25 +1,25 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Variations;
+using Cablewright.Reports.Messages;
 
 namespace Cablewright.Reports.Assessments;
 
 /// <summary>Says what is off by its tolerance.</summary>
 internal sealed class ToleranceWording(CompleteBuild build)
 {
+    private readonly Speech speech = build.Speech;
     private readonly CompleteTolerances tolerances = build.Tolerances!;
 
-    public string Of(IReadOnlyList<Deviation> deviations) => string.Join(" and ", deviations.Select(Word));
+    public string Of(IReadOnlyList<Deviation> deviations) =>
+        string.Join(speech.Text("tolerance.and", []), deviations.Select(Text));
 
-    private string Word(Deviation part)
-    {
-        return part.What switch
+    private string Text(Deviation part) => speech.Text(
+        $"tolerance.{Keys.Of(part.What)}.{(part.Way > 0 ? "more" : "less")}",
+        part.What switch
         {
-            Tolerance.Efficiency => $"efficiency {Phrase.Percent(tolerances.EfficiencyShare)} {Way("higher", "lower")}",
-            Tolerance.ChargingVoltage => $"charging voltage {Phrase.Volts(tolerances.ChargingVolts)} {Way("higher", "lower")}",
-            Tolerance.Length => $"lengths {Phrase.Percent(tolerances.LengthShare)} {Way("longer", "shorter")}",
-            _ => $"surroundings {build.Phrase.TemperatureDifference(tolerances.Kelvin)} {Way("hotter", "cooler")}",
-        };
-
-        string Way(string more, string less) => part.Way > 0 ? more : less;
-    }
+            Tolerance.Efficiency => new Params { ["share"] = tolerances.EfficiencyShare },
+            Tolerance.ChargingVoltage => new Params { ["volts"] = tolerances.ChargingVolts },
+            Tolerance.Length => new Params { ["share"] = tolerances.LengthShare },
+            _ => new Params { ["kelvin"] = tolerances.Kelvin },
+        });
 }

@@ -1,4 +1,6 @@
+using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Audits;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Audits;
@@ -8,30 +10,32 @@ internal static class AuditSummary
 {
     public static string Of(BenchReport report, MetalReading metal, AuditJudgement judged)
     {
-        string size = $"The cable holds {Phrase.Number(metal.AreaMm2.Estimate)} mm2 of metal, "
-            + $"{CableWords.Gauge(metal.AreaMm2.Estimate)}, between {Phrase.Number(metal.AreaMm2.Least)} and "
-            + $"{Phrase.Number(metal.AreaMm2.Most)} mm2.";
-        string kind = metal switch
+        var speech = new Speech(report.Units);
+        Params values = new()
         {
-            { IsConsistent: false } => " No metal agrees with all measurements.",
-            { IsTested: false } => " What metal it is was not tested.",
-            { CanBeCopper: true } => " It can be copper.",
-            _ => $" It cannot be copper, but {CableWords.Possible(metal)}.",
+            ["areaMm2"] = metal.AreaMm2.Estimate,
+            ["leastMm2"] = metal.AreaMm2.Least,
+            ["mostMm2"] = metal.AreaMm2.Most,
+            ["gauge"] = CableWords.Gauge(metal.AreaMm2.Estimate, speech),
+            ["possible"] = Param.Of(metal.Possible.Select(material => material.InText())),
+            ["claim"] = Claim(report, speech),
         };
-        return size + kind + VerdictOf(report, judged);
+        string metalKey = metal switch
+        {
+            { IsConsistent: false } => "metals-disagree",
+            { IsTested: false } => "metal-untested",
+            { CanBeCopper: true } => "can-be-copper",
+            _ => "cannot-be-copper",
+        };
+        string[] keys = judged.Verdict is { } verdict ? ["area", metalKey, verdict.Word()] : ["area", metalKey];
+        return string.Join(' ', keys.Select(key => speech.Text("summary.cable." + key, values)));
     }
 
-    private static string VerdictOf(BenchReport report, AuditJudgement judged)
+    private static string Claim(BenchReport report, Speech speech)
     {
-        string claim = string.Join(
-            " of ", new[] { report.ClaimedSize?.Label, report.ClaimedMaterial?.Word().Replace('-', ' ') }.OfType<string>());
-        return judged.Verdict switch
-        {
-            AuditVerdict.TrueToClaim => $" It is true to its claim, {claim}.",
-            AuditVerdict.Undersized => $" It is smaller than its claim, {claim}.",
-            AuditVerdict.OtherMetal => $" It is not what it claims to be, {claim}.",
-            AuditVerdict.CannotBeTold => $" Whether it is {claim} cannot be told from these measurements.",
-            _ => "",
-        };
+        string? size = report.ClaimedSize?.Label, material = report.ClaimedMaterial?.Word().Replace('-', ' ');
+        return size is not null && material is not null
+            ? speech.Text("summary.cable.claim", new Params { ["size"] = size, ["material"] = material })
+            : size ?? material ?? "";
     }
 }

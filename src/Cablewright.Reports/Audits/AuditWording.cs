@@ -28,8 +28,14 @@ internal sealed class AuditWording(
         {
             ConductorSize? gauge = TrueSize.LargestGaugeFor(metal.AreaMm2.Estimate, ruleset);
             ConductorSize? metric = TrueSize.LargestMetricFor(metal.AreaMm2.Estimate, ruleset);
-            string sizes = string.Join(" or ", new[] { gauge, metric }.OfType<ConductorSize>());
-            return sizes.Length == 0 ? "below every size known here" : $"{sizes}, {metal.Taken.Material.InText()}";
+            string[] sizes = [.. new[] { gauge, metric }.OfType<ConductorSize>().Select(size => size.Label)];
+            return sizes.Length == 0
+                ? speech.Text("remedy.cable.sold-as.none", [])
+                : speech.Text("remedy.cable.sold-as", new Params
+                {
+                    ["sizes"] = Param.Of(sizes),
+                    ["material"] = metal.Taken.Material.InText(),
+                });
         }
     }
 
@@ -39,17 +45,18 @@ internal sealed class AuditWording(
         Areas().And(new Params
         {
             ["material"] = metal.Taken.Material.InText(),
-            ["gauge"] = CableWords.Gauge(metal.AreaMm2.Estimate),
+            ["gauge"] = CableWords.Gauge(metal.AreaMm2.Estimate, speech),
             ["shortShare"] = judged.Shortfall!.Value.Estimate,
         }),
-        $"count it as {SoldAs}, and choose its fuse by that");
+        Remedy(AuditCodes.Undersized, new Params { ["soldAs"] = SoldAs }));
 
     private Finding? MayBeUndersized() => judged.Size is not ClaimCheck.Open ? null : OfSize(
         AuditCodes.MayBeUndersized,
         Severity.Caution,
         Areas().And(new Params { ["limitMm2"] = judged.LimitMm2 }),
-        "measure more sharply, a longer piece and at a known temperature; until then count it as "
-        + (TrueSize.LargestGaugeFor(metal.AreaMm2.Least, ruleset)?.Label ?? "too small"));
+        TrueSize.LargestGaugeFor(metal.AreaMm2.Least, ruleset) is { } gauge
+            ? Remedy(AuditCodes.MayBeUndersized, new Params { ["size"] = gauge.Label })
+            : Remedy(AuditCodes.MayBeUndersized + ".too-small", []));
 
     private Params Areas() => new()
     {
@@ -84,21 +91,21 @@ internal sealed class AuditWording(
         Severity.Fail,
         "/claim/material",
         Possible().And(new Params { ["claimedMaterial"] = report.ClaimedMaterial!.Value.InText() }),
-        $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
+        CountAs());
 
     private Finding? NotCopper() => report.ClaimedMaterial is not null || metal.CanBeCopper is not false ? null : OfMetal(
         AuditCodes.NotCopper,
         Severity.Caution,
         "",
         Possible(),
-        $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
+        CountAs());
 
     private Finding? Contradiction() => metal.IsConsistent ? null : OfMetal(
         AuditCodes.Contradiction,
         Severity.Caution,
         "",
         [],
-        "measure again; weigh the bare metal without its insulation, and state how far off each reading may be");
+        Remedy(AuditCodes.Contradiction, []));
 
     private Finding? MetalNotTold()
     {
@@ -108,9 +115,14 @@ internal sealed class AuditWording(
             Severity.Info,
             "/claim/material",
             metal.IsTested ? Possible() : [],
-            "measure two of strands, resistance and mass, or all three; a cut strand shows a silver core where it is clad",
+            Remedy(AuditCodes.MetalNotTold, []),
             metal.IsTested ? "" : ".untested");
     }
+
+    private string CountAs() => Remedy(
+        AuditCodes.OtherMetal, new Params { ["soldAs"] = SoldAs, ["copperMm2"] = metal.CopperEquivalentMm2 });
+
+    private string Remedy(string key, Params values) => speech.Text("remedy." + key, values);
 
     private Params Possible() => new() { ["possible"] = Param.Of(metal.Possible.Select(material => material.InText())) };
 

@@ -8,6 +8,7 @@ using Cablewright.Engine.Heat;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Reports.Assessments;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 using AreaByWay = Cablewright.Contract.Audits.AreaByWay;
 using BenchReport = Cablewright.Engine.Audits.BenchReport;
@@ -66,7 +67,7 @@ public static class CableAuditor
                 Carries(report, metal, insulation, ruleset.Heat.EngineBay.Value, ruleset),
             ],
             Findings = new AuditWording(report, metal, judged, bench, ruleset).Findings(),
-            Assumptions = new AssumptionWriter(report.Units).Write(assumptions.Noted),
+            Assumptions = new AssumptionWriter(new Speech(report.Units)).Write(assumptions.Noted),
             SafetyNotes = ruleset.SafetyNotes,
         };
     }

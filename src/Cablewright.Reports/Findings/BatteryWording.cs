@@ -25,12 +25,12 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
                 ["batteries"] = Names(shortest),
                 ["wishedMinutes"] = violation.Limit,
             },
-            cures.ForEngineOff(shortest, violation.Limit) + ", or less power",
             $"{Phrase.Amps(amps)} on average; t = u H (C / (I H))^k: "
             + string.Join("; ", shortest.Batteries.Select(battery => Energy(build.Batteries[battery]))),
             "min")
         {
             Variant = Several(shortest),
+            Remedy = cures.ForEngineOff(shortest, violation.Limit),
         };
     }
 
@@ -41,7 +41,6 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
             ["lithium"] = build.Batteries[violation.Index].Id,
             ["leadAcid"] = build.Batteries[violation.Other].Id,
         },
-        "a DC-DC charger between them, made for the second battery's chemistry",
         $"rest voltage {Phrase.Volts(build.Batteries[violation.Index].RestVolts)} against "
         + $"{Phrase.Volts(build.Batteries[violation.Other].RestVolts)}");
 
@@ -59,7 +58,6 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
                 ["chargerAmps"] = violation.Limit,
                 ["minutes"] = minutes,
             },
-            $"a charger of {Phrase.Amps(violation.Measured)}, or less power",
             $"average {Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}",
             "A")
         {
@@ -82,7 +80,6 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
                 ["noteMilliseconds"] = violation.Limit,
                 ["joules"] = part.GivesJoules,
             },
-            "none needed; spend on conductors, battery or alternator first",
             $"t = C (dV - I ESR) / I = {Phrase.Number(part.Farads)} F x ({Phrase.Volts(part.FallVolts)} - "
             + $"{Phrase.Amps(part.DrawAmps)} x "
             + $"{Phrase.Milliohms(part.SeriesMilliohms / 1000)}) / {Phrase.Amps(part.DrawAmps)} = "

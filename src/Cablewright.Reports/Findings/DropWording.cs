@@ -20,17 +20,8 @@ internal sealed class DropWording(Variant variant)
     private const double SmallestNamed = 0.005;
     private const double WholeShare = 0.995;
 
-    public static Wording Collapse(Violation violation)
-    {
-        string share = Phrase.Percent(violation.Limit);
-        return new Wording(
-            "/amplifiers",
-            new Params { ["outputShare"] = violation.Limit },
-            "the changes worked out with this answer",
-            $"the node equations with constant-power loads have no solution above {share} of the rated output; "
-            + "for one source V behind one resistance R the limit is P = V^2 / (4 R)",
-            "1");
-    }
+    public static Wording Collapse(Violation violation) =>
+        new("/amplifiers", new Params { ["outputShare"] = violation.Limit }, Unit: "1");
 
     public Wording Over(Violation violation)
     {
@@ -51,11 +42,6 @@ internal sealed class DropWording(Variant variant)
                 ["terminalVolts"] = terminal,
                 ["lostDecibels"] = decibels,
             },
-            (violation.Severity is Severity.Fail
-                ? "the changes worked out with this answer"
-                : "a larger conductor or a shorter way")
-            + $"; most is lost in run \"{build.Runs[parts[0].Run].Id}\" "
-            + $"({Phrase.Volts(parts[0].Volts)})",
             $"whole drop = {Phrase.Volts(source)} - {Phrase.Volts(terminal)} = {Phrase.Volts(whole)}; of it "
             + string.Join(", ", parts.Where(part => part.Volts > SmallestNamed * whole).Take(MostNamed).Select(Text))
             + Rest(whole - parts.Sum(part => part.Volts), whole)
@@ -63,6 +49,9 @@ internal sealed class DropWording(Variant variant)
             "V")
         {
             Variant = (IsRecharging(amplifier) ? ".recharging" : "") + (decibels > 0 ? ".quieter" : ""),
+            Remedy = build.Speech.Text(
+                violation.Severity is Severity.Fail ? "remedy.drop.changes" : "remedy.drop.larger-conductor",
+                new Params { ["mostRun"] = build.Runs[parts[0].Run].Id, ["mostVolts"] = parts[0].Volts }),
         };
     }
 
@@ -73,13 +62,11 @@ internal sealed class DropWording(Variant variant)
         return new Wording(
             $"/amplifiers/{violation.Index}",
             new Params { ["amplifier"] = id, ["volts"] = violation.Measured, ["limitVolts"] = violation.Limit },
-            isHigh
-                ? "an amplifier made for this voltage, or a converter before it; state its supply range if it is wider"
-                : "a larger conductor or a shorter way",
             $"{Phrase.Volts(violation.Measured)} {(isHigh ? ">" : "<")} {Phrase.Volts(violation.Limit)}",
             "V")
         {
             Variant = isHigh ? ".above" : ".below",
+            Remedy = build.Speech.Text("remedy.amplifier.outside-supply-range" + (isHigh ? ".above" : ".below"), []),
         };
     }
 
@@ -93,7 +80,6 @@ internal sealed class DropWording(Variant variant)
         return new Wording(
             $"/amplifiers/{violation.Index}",
             new Params { ["amplifier"] = id, ["ofSupplyShare"] = violation.Measured / violation.Limit },
-            "a return of the same size and metal as the supply, or larger",
             $"metres to the ohm at 20 C: return {Phrase.Number(violation.Measured)}, supply {Phrase.Number(violation.Limit)}",
             "m/ohm");
     }
@@ -105,7 +91,6 @@ internal sealed class DropWording(Variant variant)
             ["run"] = build.Runs[violation.Index].Id,
             ["ofSupplyShare"] = violation.Measured / violation.Limit,
         },
-        "a shared return as large as the supply that feeds them all, or a return for each",
         $"metres to the ohm at 20 C: shared return {Phrase.Number(violation.Measured)}, supply {Phrase.Number(violation.Limit)}",
         "m/ohm");
 

@@ -6,7 +6,9 @@ using Cablewright.Engine.Heat;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.ShortCircuits;
 using Cablewright.Engine.Sizing;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
+using Param = Cablewright.Contract.Assessments.Param;
 
 namespace Cablewright.Reports.Findings;
 
@@ -17,35 +19,44 @@ namespace Cablewright.Reports.Findings;
 /// </remarks>
 internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evaluation)
 {
+    private readonly Speech speech = build.Speech;
+
     public string For(Clearing clearing)
     {
         double deviceLoad = evaluation.Envelope.ThermalAmps[clearing.Device.Run];
         if (FuseThatOpens(clearing.Device.Fuse.Family, deviceLoad, clearing.DeviceAmps, clearing.WithstandSeconds) is { } other)
-            return $"{other} in the same place opens in time";
+            return speech.Text("remedy.fault.other-fuse", other);
         double runLoad = evaluation.Envelope.ThermalAmps[clearing.Run];
         double runAmps = clearing.ConductorAmps * evaluation.Design.Conductors[clearing.Run].Count;
         if (clearing.Run != clearing.Device.Run
             && FuseThatOpens(clearing.Device.Fuse.Family, runLoad, runAmps, clearing.WithstandSeconds) is { } own)
-            return $"{own} of its own at \"{build.Runs[clearing.Run].From}\" opens in time";
+            return speech.Text("remedy.fault.own-fuse", own.And(new Params { ["place"] = build.Runs[clearing.Run].From }));
         if (clearing.ClearingSeconds is { } opens && ConductorThatWithstands(clearing, opens) is { } conductor)
-            return $"{conductor} withstands it that long";
-        return "a shorter or larger way for the fault current, there and back: a return wire to the battery, or a better ground";
+            return speech.Text("remedy.fault.conductor", new Params { ["conductor"] = conductor.ToString() });
+        return speech.Text("remedy.fault.better-way", []);
     }
 
-    /// <summary>The families that are known to interrupt a current.</summary>
-    public string FamilyThatInterrupts(double amps)
+    /// <summary>A part of the family that interrupts a current.</summary>
+    public string PartThatInterrupts(FuseFamily family, double amps) =>
+        speech.Text("remedy.interrupting.part", new Params { ["family"] = family.Name.Word(), ["amps"] = amps });
+
+    /// <summary>The families that are known to interrupt a current; before them the part's own rating, unless it is
+    /// stated.</summary>
+    public string FamilyThatInterrupts(double amps, bool isStated)
     {
         string[] able =
             [.. build.Ruleset.FuseFamilies.All
                 .Where(family => family.InterruptingAt(build.HighestSupplyVolts).Amps >= amps
                     && family.VoltageRatingVolts.Value >= build.HighestSupplyVolts)
                 .Select(family => family.Name.Word())];
-        return able.Length == 0
-            ? "a fuse made for such currents"
-            : $"a fuse of the family {string.Join(" or ", able)}, or another part rated for it";
+        string fuse = able.Length == 0
+            ? speech.Text("remedy.interrupting.special-fuse", [])
+            : speech.Text("remedy.interrupting.families", new Params { ["families"] = Param.Of(able) });
+        return isStated ? fuse : speech.Text("remedy.interrupting.state-it", new Params { ["amps"] = amps, ["fuse"] = fuse });
     }
 
-    private string? FuseThatOpens(FuseFamily present, double load, double amps, double withstandSeconds)
+    /// <summary>Rating and family of one that opens in time; <c>null</c> where there is none.</summary>
+    private Params? FuseThatOpens(FuseFamily present, double load, double amps, double withstandSeconds)
     {
         foreach (FuseFamily family in build.Ruleset.FuseFamilies.All
             .Where(family => family.TimeCurrentBand.IsRead).Prepend(present))
@@ -53,7 +64,7 @@ internal sealed class FaultRemedies(CompleteBuild build, DesignEvaluation evalua
             if (family.SmallestCarrying(load) is { } rating
                 && family.TimeCurrentBand.SlowestSeconds(amps / rating) is { } seconds
                 && !Significant.Exceeds(seconds, withstandSeconds))
-                return $"a {Phrase.Amps(rating)} {family.Name.Word()} fuse";
+                return new Params { ["ratingAmps"] = rating, ["family"] = family.Name.Word() };
         }
 
         return null;

@@ -24,13 +24,15 @@ internal sealed class FaultWording(
                 ["amps"] = violation.Measured,
                 ["certainAmps"] = violation.Limit,
             }),
-            remedies.For(clearing),
             $"battery \"{build.Batteries[clearing.Battery].Id}\" alone, hot conductors, joints, fuses and body: "
             + $"{Phrase.Amps(violation.Measured)} = "
             + $"{Phrase.Percent(violation.Measured / clearing.Device.TotalRatingAmps)} of "
             + $"{Phrase.Amps(clearing.Device.TotalRatingAmps)}; certain from "
             + $"{Phrase.Percent(clearing.Device.Fuse.Band.CertainFrom)} ({Band(clearing)})",
-            "A");
+            "A")
+        {
+            Remedy = remedies.For(clearing),
+        };
     }
 
     public Wording ClearsTooLate(Violation violation)
@@ -44,14 +46,16 @@ internal sealed class FaultWording(
                 ["conductor"] = evaluation.Design.Conductors[violation.Index].ToString(),
                 ["withstandSeconds"] = violation.Limit,
             }),
-            remedies.For(clearing),
             $"smallest fault {Phrase.Amps(clearing.DeviceAmps)} = "
             + $"{Phrase.Percent(clearing.DeviceAmps / clearing.Device.TotalRatingAmps)} of "
             + $"{Phrase.Amps(clearing.Device.TotalRatingAmps)}: "
             + $"opens within {Phrase.Seconds(violation.Measured)} ({Band(clearing)}); "
             + $"withstand {Phrase.Seconds(violation.Limit)} at {Phrase.Amps(clearing.ConductorAmps)}, t = (k S / I)^2 to 5 s, "
             + "heat balance with storage above",
-            "s");
+            "s")
+        {
+            Remedy = remedies.For(clearing),
+        };
     }
 
     public Wording BandRecalled(Violation violation)
@@ -67,7 +71,6 @@ internal sealed class FaultWording(
                 ["seconds"] = clearing.ClearingSeconds ?? 0,
                 ["withstandSeconds"] = clearing.WithstandSeconds,
             },
-            "compare with the part's own time-current curve",
             $"{fuse.Band.Source} (from memory); smallest fault {Phrase.Amps(clearing.DeviceAmps)} at the end "
             + "of "
             + $"run \"{Id(clearing.Run)}\"");
@@ -87,18 +90,15 @@ internal sealed class FaultWording(
                 ["amps"] = violation.Measured,
                 ["ratedAmps"] = violation.Limit,
             },
-            isToBuy
-                ? $"a {fuse.Family.Name.Word()} fuse with an interrupting rating of {Phrase.Amps(violation.Measured)} or more"
-                : (stated
-                    ? ""
-                    : $"state the part's own interrupting rating, if it is {Phrase.Amps(violation.Measured)} or more; else ")
-                + remedies.FamilyThatInterrupts(violation.Measured),
             $"{Phrase.Amps(violation.Measured)} by the batteries' cold-cranking current (ABYC E-11), by the computed current for "
             + $"lithium; bolted at the fuse, every battery full: {Phrase.Amps(bolted)}; "
             + fuse.FamilyInterrupts.Source,
             "A")
         {
             Variant = (stated ? ".stated" : "") + (isToBuy ? ".to-buy" : violation.Severity is Severity.Info ? ".usual" : ""),
+            Remedy = isToBuy
+                ? remedies.PartThatInterrupts(fuse.Family, violation.Measured)
+                : remedies.FamilyThatInterrupts(violation.Measured, stated),
         };
     }
 
@@ -116,7 +116,6 @@ internal sealed class FaultWording(
                 ["celsius"] = celsius,
                 ["limitCelsius"] = violation.Limit,
             }.And(from is { } start ? new Params { ["hurtFromAmps"] = start * clearing.Device.TotalRatingAmps } : [])),
-            "a smaller fuse that still carries the load, or a larger conductor",
             $"heated at {Phrase.Amps(share * clearing.Device.TotalRatingAmps)} for "
             + (clearing.Device.Fuse.Band.SlowestSeconds(share) is { } seconds
                 ? Phrase.Seconds(seconds)
@@ -137,7 +136,6 @@ internal sealed class FaultWording(
             ["runBefore"] = Id(violation.Other),
             ["beforeSeconds"] = violation.Limit,
         },
-        "a smaller or faster fuse here, or a larger or slower one before it, as far as the conductors allow",
         $"slow edge here {Phrase.Seconds(violation.Measured)} > fast edge before {Phrase.Seconds(violation.Limit)}, "
         + "smallest fault",
         "s");
@@ -145,7 +143,6 @@ internal sealed class FaultWording(
     public static Wording BodyDrop(Violation violation) => new(
         "/vehicle/body/returnResistance",
         new Params { ["volts"] = violation.Measured, ["goodVolts"] = violation.Limit },
-        "a larger strap from the battery to the body, cleaner ground points, or a return wire to the battery",
         $"{Phrase.Volts(violation.Measured)} > {Phrase.Volts(violation.Limit)}",
         "V");
 

@@ -27,7 +27,7 @@ internal sealed class FindingWriter
     public FindingWriter(Variant variant)
     {
         build = variant.Build;
-        speech = new Speech(build.Stated.Units);
+        speech = build.Speech;
         topology = variant.Evaluator.Model.Topology;
         DesignEvaluation evaluation = variant.Sized.Evaluation;
         var remedies = new Remedies(variant);
@@ -94,8 +94,8 @@ internal sealed class FindingWriter
             Unit = wording.Unit,
             Rule = rule.Id,
             Source = rule.Citation,
-            Remedy = wording.Remedy,
-            Workings = wording.Workings,
+            Remedy = wording.Remedy ?? speech.Text("remedy." + code, wording.Values),
+            Workings = wording.Workings ?? speech.Text("workings." + code, wording.Values),
         };
     }
 

@@ -15,6 +15,7 @@ namespace Cablewright.Reports.Findings;
 internal sealed class FuseWording(Variant variant, Remedies remedies)
 {
     private readonly CompleteBuild build = variant.Build;
+    private readonly Speech speech = variant.Build.Speech;
     private readonly BuildModel model = variant.Evaluator.Model;
     private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
 
@@ -24,9 +25,14 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         string end = build.PlaceAt(violation.End);
         return new Wording(
             Slot(violation).Pointer,
-            new Params { ["run"] = run.Id, ["battery"] = end },
-            $"a fuse within {build.Phrase.Length(MostDistance)} of the battery; {remedies.FuseFor(violation.End)}",
-            "no fuse stands between the battery's positive terminal and the run");
+            new Params { ["run"] = run.Id, ["battery"] = end })
+        {
+            Remedy = speech.Text("remedy.fuse.at-battery", new Params
+            {
+                ["distanceMetres"] = build.Ruleset.Fuse.MaxDistance.Value,
+                ["fuse"] = remedies.FuseFor(violation.End),
+            }),
+        };
     }
 
     public Wording MissingAtReduction(Violation violation)
@@ -43,9 +49,11 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                     Param.Of(evaluation.Protection.RunsProtecting(violation.Index).Select(device => build.Runs[device].Id)),
                 ["passingAmps"] = violation.Measured,
             },
-            $"a fuse where the conductor gets smaller; {remedies.FuseFor(violation.End)}",
             $"passing {Phrase.Amps(violation.Measured)} > ampacity {Phrase.Amps(violation.Limit)}",
-            "A");
+            "A")
+        {
+            Remedy = speech.Text("remedy.fuse.at-reduction", new Params { ["fuse"] = remedies.FuseFor(violation.End) }),
+        };
     }
 
     public Wording AboveConductor(Violation violation)
@@ -60,9 +68,11 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["conductor"] = Conductor(violation.Index).ToString(),
                 ["ampacityAmps"] = violation.Limit,
             },
-            remedies.FuseFor(violation.End),
             $"rating {Phrase.Amps(violation.Measured)} > ampacity {Phrase.Amps(violation.Limit)}",
-            "A");
+            "A")
+        {
+            Remedy = remedies.FuseFor(violation.End),
+        };
     }
 
     public Wording NoneFits(Violation violation)
@@ -82,13 +92,16 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["conductor"] = Conductor(violation.Index).ToString(),
                 ["ampacityAmps"] = violation.Limit,
             },
-            remedies.ConductorThatCarries(violation.Index, violation.Measured) + ", a cooler route, or less power",
             $"load {Phrase.Amps(load)} / {Phrase.Number(factor)} ({fuse.Family.Name.Word()}, continuous use) = "
             + $"{Phrase.Amps(load / factor)}, next standard rating {Phrase.Amps(fuse.RatingAmps)}; "
             + $"ampacity {Phrase.Amps(violation.Limit)}",
             "A")
         {
             Variant = sharing > 1 ? ".each" : "",
+            Remedy = speech.Text("remedy.run.no-fuse-fits", new Params
+            {
+                ["conductor"] = remedies.ConductorThatCarries(violation.Index, violation.Measured),
+            }),
         };
     }
 
@@ -105,7 +118,6 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["passingAmps"] = violation.Measured,
                 ["ampacityAmps"] = violation.Limit,
             },
-            "a fuse for each conductor",
             $"passing {Phrase.Amps(violation.Measured)} > ampacity of one conductor {Phrase.Amps(violation.Limit)}",
             "A");
     }
@@ -124,13 +136,13 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["continuousAmps"] = violation.Limit,
                 ["amps"] = violation.Measured,
             },
-            remedies.FuseFor(violation.End),
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(factor)} (continuous use, "
             + $"{fuse.Family.ContinuousUseFactor.Source}) "
             + $"= {Phrase.Amps(violation.Limit)} < {Phrase.Amps(violation.Measured)}",
             "A")
         {
             Variant = (violation.Severity is Severity.Fail ? "" : ".ages") + OnDenseMusic(),
+            Remedy = remedies.FuseFor(violation.End),
         };
     }
 
@@ -148,7 +160,6 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["airCelsius"] = run.AirCelsius,
                 ["amps"] = violation.Measured,
             },
-            "the fuse in a cooler place, a larger conductor with a larger fuse, or less power",
             $"{Phrase.Amps(fuse.RatingAmps)} x {Phrase.Number(fuse.Family.ContinuousUseFactor.Value)} (continuous use) x "
             + $"{Phrase.Number(fuse.HotShare)} (of that, at {Phrase.Number(run.AirCelsius)} C) = {Phrase.Amps(
                 violation.Limit)} < "
@@ -167,7 +178,6 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             ["fuseAmps"] = violation.Measured,
             ["ownAmps"] = violation.Limit,
         },
-        $"a fuse of {Phrase.Amps(violation.Limit)} where the conductor allows it, else leave it: it protects the conductor",
         $"{Phrase.Amps(violation.Measured)} < {Phrase.Amps(violation.Limit)}",
         "A");
 
@@ -184,11 +194,13 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["ratingAmps"] = fuse.RatingAmps,
                 ["seconds"] = violation.Measured,
             },
-            remedies.FuseForFullOutput(violation.End),
             $"{Phrase.Percent(peak / fuse.TotalRatingAmps(Conductor(violation.Index).Count))} of its rating: fast edge "
             + $"{Phrase.Number(violation.Measured)} s < {Phrase.Number(violation.Limit)} s "
             + $"({fuse.Band.Source})",
-            "s");
+            "s")
+        {
+            Remedy = remedies.FuseForFullOutput(violation.End),
+        };
     }
 
     public Wording NotStandard(Violation violation)
@@ -198,10 +210,12 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
         return new Wording(
             Slot(violation).Pointer + "/rating",
             new Params { ["family"] = fuse.Family.Name.Word(), ["ratingAmps"] = violation.Measured },
-            $"one of {string.Join(", ", ratings.Select(Phrase.Number))} A",
             $"rating ladder of {fuse.Family.Name.Word()}: {Phrase.Number(ratings[0])} to {Phrase.Number(ratings[^1])} A",
             "A",
-            HasLimit: false);
+            HasLimit: false)
+        {
+            Remedy = speech.Text("remedy.fuse.not-standard-rating", new Params { ["ratings"] = Param.Of(ratings) }),
+        };
     }
 
     public Wording VoltageTooLow(Violation violation) => new(
@@ -212,7 +226,6 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             ["ratedVolts"] = violation.Measured,
             ["systemVolts"] = violation.Limit,
         },
-        $"a fuse rated for {Phrase.Volts(violation.Limit)} direct current or more",
         $"highest system voltage {Phrase.Volts(violation.Limit)} > rated {Phrase.Volts(violation.Measured)}",
         "V");
 
@@ -229,7 +242,6 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["place"] = end,
                 ["limitMetres"] = violation.Limit,
             },
-            "the fuse as close to the source as can be",
             $"{build.Phrase.Length(violation.Measured)} > {build.Phrase.Length(violation.Limit)}",
             "m");
     }
@@ -250,7 +262,6 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["count"] = count,
                 ["distanceMetres"] = fuse.DistanceMetres,
             },
-            $"fit it, or state the fuse that is there",
             $"continuous current {Phrase.Amps(evaluation.Envelope.ThermalAmps[violation.Index])}, full load "
             + $"{Phrase.Amps(evaluation.Envelope.PeakAmps[violation.Index])}; "
             + $"{(fuse.PerConductor ? "together they carry" : "it carries")} {Phrase.Amps(fuse.ContinuousAmps(count))} "
@@ -266,15 +277,11 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
 
     public Wording InReturn(Violation violation) => new(
         Slot(violation).Pointer,
-        new Params { ["run"] = build.Runs[violation.Index].Id },
-        "fuse the supply, not the return",
-        "a return carries no source's voltage against the body");
+        new Params { ["run"] = build.Runs[violation.Index].Id });
 
     /// <summary>A current hangs on the programme that is assumed where none is stated.</summary>
     private string OnDenseMusic() => build.Stated.Amplifiers.Any(
         amplifier => amplifier.Programme is null && amplifier.CrestFactorDecibels is null) ? ".on-dense-music" : "";
-
-    private double MostDistance => build.Ruleset.Fuse.MaxDistance.Value;
 
     private double Single(int run) => model.Ampacities.Of(run, evaluation.Design.Conductors[run].Conductor).LimitAmps;
 

@@ -14,6 +14,7 @@ namespace Cablewright.Reports.Findings;
 internal sealed class HeatWording(Variant variant, Remedies remedies)
 {
     private readonly CompleteBuild build = variant.Build;
+    private readonly Speech speech = variant.Build.Speech;
     private readonly BuildModel model = variant.Evaluator.Model;
     private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
 
@@ -32,9 +33,14 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
                 ["airCelsius"] = run.AirCelsius,
                 ["celsius"] = evaluation.Envelope.Celsius[violation.Index],
             },
-            remedies.ConductorForLoad(violation.Index) + "; or a cooler route",
             AmpacityWorkings(violation.Index, choice),
-            "A");
+            "A")
+        {
+            Remedy = speech.Text("remedy.run.over-ampacity", new Params
+            {
+                ["conductor"] = remedies.ConductorForLoad(violation.Index),
+            }),
+        };
     }
 
     public Wording TooHot(Violation violation)
@@ -48,7 +54,6 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
                 ["airCelsius"] = violation.Measured,
                 ["insulationCelsius"] = violation.Limit,
             },
-            "cable with a higher insulation rating, or a cooler route",
             $"surroundings {Phrase.Number(violation.Measured)} C against insulation {Phrase.Number(violation.Limit)} C, "
             + $"table column {build.Ruleset.Ampacity.ColumnFor(violation.Limit)} C",
             "C");
@@ -69,12 +74,11 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
                 ["largest"] = terminal.Largest.Label,
                 ["terminals"] = several ? terminal.Count : 1,
             },
-            (terminal.IsAssumed ? "state what it accepts; else " : "")
-                + "a distribution block or a reducer before it, or a part that accepts the conductor; a shorter way needs less",
             $"{Phrase.Number(violation.Measured)} mm2 against {Phrase.Number(violation.Limit)} mm2",
             "mm2")
         {
             Variant = (several ? ".several" : "") + (terminal.IsAssumed ? ".usual" : ""),
+            Remedy = speech.Text("remedy.run.larger-than-terminal" + (terminal.IsAssumed ? ".usual" : ""), []),
         };
     }
 
@@ -102,7 +106,6 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
             ["areaMm2"] = violation.Measured,
             ["leastMm2"] = violation.Limit,
         },
-        "the vehicle's own strap, or one at least as large as the largest feed",
         $"{Phrase.Number(violation.Measured)} mm2 < {Phrase.Number(violation.Limit)} mm2",
         "mm2");
 
@@ -122,18 +125,17 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
             values.And(isStated
                 ? new Params { ["run"] = build.Runs[run].Id }
                 : new Params { ["assumedMm2"] = build.Ruleset.Return.LeastStrap.Value }),
-            "a strap no smaller than the largest feed" + (isStated ? "" : ", stated as a run from the battery to the body"),
             $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}",
             "A")
         {
             Variant = isStated ? ".stated" : violation.Severity is Severity.Info ? ".assumed" : ".assumed.overloaded",
+            Remedy = speech.Text("remedy.return.strap-below-fuse" + (isStated ? ".stated" : ".assumed"), []),
         };
     }
 
     public Wording CopperClad(Violation violation) => new(
         build.Runs[violation.Index].Pointer + "/conductor",
         new Params { ["run"] = build.Runs[violation.Index].Id },
-        "copper; or crimped and sealed ends, looked at again after a while",
         $"conductivity of copper-clad aluminium over copper = {Phrase.Percent(Clad)}");
 
     private static double Clad => MaterialProperties.Of(Material.Copper).ResistivityOhmMm2PerMetre

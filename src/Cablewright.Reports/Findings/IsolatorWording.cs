@@ -17,7 +17,6 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
             ["ratedAmps"] = violation.Limit,
             ["amps"] = violation.Measured,
         },
-        $"one rated for {Phrase.Amps(violation.Measured)} or more, or less power behind it",
         $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}, the worst of the operating cases",
         "A")
     {
@@ -27,9 +26,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
     public Wording Unrated(Violation violation) => new(
         Isolator(violation),
         new Params { ["run"] = build.Runs[violation.Index].Id, ["amps"] = violation.Measured },
-        $"state its rating; it needs {Phrase.Amps(violation.Measured)} or more",
-        "continuous current, the worst of the operating cases",
-        "A",
+        Unit: "A",
         HasLimit: false)
     {
         Variant = Kind(violation),
@@ -40,9 +37,11 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
         CompleteRun run = build.Runs[violation.Index];
         return new Wording(
             build.SlotAt(violation.End).Pointer,
-            new Params { ["run"] = run.Id, ["battery"] = build.PlaceAt(violation.End) },
-            $"a fuse at the battery; {remedies.FuseFor(violation.End)}",
-            "no fuse stands between the battery's positive terminal and the run");
+            new Params { ["run"] = run.Id, ["battery"] = build.PlaceAt(violation.End) })
+        {
+            Remedy = build.Speech.Text(
+                "remedy.fuse.missing-at-alternator-cable", new Params { ["fuse"] = remedies.FuseFor(violation.End) }),
+        };
     }
 
     public Wording AlternatorDrop(Violation violation)
@@ -51,7 +50,6 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
         return new Wording(
             run.Pointer + "/conductor",
             new Params { ["run"] = run.Id, ["volts"] = violation.Measured, ["limitVolts"] = violation.Limit },
-            "a larger conductor or a shorter way",
             $"{Phrase.Amps(evaluation.Envelope.PeakAmps[violation.Index])} x "
             + $"{Phrase.Milliohms(evaluation.Envelope.Ohms[violation.Index])} = "
             + $"{Phrase.Volts(violation.Measured)}",

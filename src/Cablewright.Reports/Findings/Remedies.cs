@@ -7,6 +7,7 @@ using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Wiring;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;
@@ -15,6 +16,7 @@ namespace Cablewright.Reports.Findings;
 internal sealed class Remedies(Variant variant)
 {
     private readonly CompleteBuild build = variant.Build;
+    private readonly Speech speech = variant.Build.Speech;
     private readonly BuildModel model = variant.Evaluator.Model;
     private readonly DesignEvaluation evaluation = variant.Sized.Evaluation;
 
@@ -29,7 +31,10 @@ internal sealed class Remedies(Variant variant)
         FuseFamily family = (evaluation.Design.Near[run] ?? evaluation.Design.Far[run])?.Family
             ?? build.Ruleset.FuseFamilies.UsualFor(load);
         return family.SmallestCarrying(load) is { } rating
-            ? $"{ConductorThatCarries(run, rating)}, behind a fuse of {Phrase.Amps(rating)} ({family.Name.Word()})"
+            ? speech.Text("remedy.conductor.behind-fuse", Fuse(family, rating).And(new Params
+            {
+                ["conductor"] = ConductorThatCarries(run, rating),
+            }))
             : ConductorThatCarries(run, load);
     }
 
@@ -42,9 +47,12 @@ internal sealed class Remedies(Variant variant)
                 amps,
                 model.Ampacities.OfAll(run, choice with { Conductor = Conductor.Of(size, choice.Conductor.Material) })));
         return enough is null
-            ? $"several conductors in parallel, since no single usual one is rated for {Phrase.Amps(amps)} here"
-            : $"{choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }} is rated for "
-                + $"{Phrase.Amps(amps)} here";
+            ? speech.Text("remedy.conductor.several", new Params { ["amps"] = amps })
+            : speech.Text("remedy.conductor.single", new Params
+            {
+                ["conductor"] = (choice with { Conductor = Conductor.Of(enough, choice.Conductor.Material) }).ToString(),
+                ["amps"] = amps,
+            });
     }
 
     /// <summary>The smallest rating that carries full output, and a conductor for it where this one is too small.</summary>
@@ -54,11 +62,16 @@ internal sealed class Remedies(Variant variant)
         ConductorChoice choice = evaluation.Design.Conductors[end.Run];
         double peak = evaluation.Envelope.PeakAmps[end.Run];
         double each = peak / (present.PerConductor ? choice.Count : 1);
-        if (present.Family.NextRating(each) is not { } rating) return ConductorThatCarries(end.Run, peak) + ", with its own fuse";
-        string fuse = $"a fuse of {Phrase.Amps(rating)} ({present.Family.Name.Word()})";
+        if (present.Family.NextRating(each) is not { } rating)
+            return speech.Text(
+                "remedy.full-output.conductor", new Params { ["conductor"] = ConductorThatCarries(end.Run, peak) });
+        Params fuse = Fuse(present.Family, rating);
         return Significant.Exceeds(rating, model.Ampacities.Of(end.Run, choice.Conductor).LimitAmps)
-            ? $"{fuse} with a conductor rated for it: {ConductorThatCarries(end.Run, rating)}"
-            : fuse;
+            ? speech.Text("remedy.full-output.fuse-and-conductor", fuse.And(new Params
+            {
+                ["conductor"] = ConductorThatCarries(end.Run, rating),
+            }))
+            : speech.Text("remedy.full-output.fuse", fuse);
     }
 
     /// <summary>The standard ratings that carry a run's load and protect its conductor.</summary>
@@ -76,12 +89,20 @@ internal sealed class Remedies(Variant variant)
             .. family.RatingsAmps.Values.Where(rating =>
                 !Significant.Exceeds(rating, ampacity) && !Significant.Exceeds(load, rating * family.ContinuousUseFactor.Value)),
         ];
-        return fitting.Length == 0
-            ? $"no standard rating of {family.Name.Word()} carries {Phrase.Amps(load)} and protects a conductor rated for "
-                + $"{Phrase.Amps(ampacity)}: use a larger conductor"
-            : $"{Phrase.Amps(fitting[0])} {family.Name.Word()} carries the load"
-                + (fitting.Length > 1
-                    ? $", up to {Phrase.Amps(fitting[^1])} protects the conductor"
-                    : " and protects the conductor");
+        return fitting switch
+        {
+            [] => speech.Text("remedy.fuse.none-fits", new Params
+            {
+                ["family"] = family.Name.Word(),
+                ["loadAmps"] = load,
+                ["ampacityAmps"] = ampacity,
+            }),
+            [var only] => speech.Text("remedy.fuse.one-fits", Fuse(family, only)),
+            _ => speech.Text(
+                "remedy.fuse.several-fit", Fuse(family, fitting[0]).And(new Params { ["largestAmps"] = fitting[^1] })),
+        };
     }
+
+    private static Params Fuse(FuseFamily family, double rating) =>
+        new() { ["ratingAmps"] = rating, ["family"] = family.Name.Word() };
 }

@@ -1,6 +1,7 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Sources;
 using Cablewright.Engine.Supply;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Findings;
@@ -12,40 +13,38 @@ internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
 {
     private const double MinutesPerHour = 60;
     private readonly EnergyBalance balance = report.Balance;
+    private readonly Speech speech = build.Speech;
 
     /// <summary>A charger for the average draw, or a battery for the time that a ride takes.</summary>
     public string ForAverage(double givenAmps)
     {
-        double needed = balance.AverageAmps + build.Supply.BaseLoadAmps;
-        string charger = build.Supply.IsConverter
-            ? $"a converter of {Phrase.Amps(needed)}, which is the vehicle maker's to say"
-            : $"{Phrase.Amps(needed * build.Supply.RatedAmps!.Value / build.Supply.HotAmps!.Value)} of rated alternator current";
-        return $"{charger}; or less power; or, {Battery(balance.Main, balance.DeficitOf(balance.Main, givenAmps))}";
+        Params values = Charger(balance.AverageAmps).And(new Params
+        {
+            ["battery"] = Battery(balance.Main, balance.DeficitOf(balance.Main, givenAmps)),
+        });
+        return speech.Text("remedy.supply.average-above-alternator" + Kind, values);
     }
 
     /// <summary>An alternator whose output at idle covers the average draw.</summary>
     public string ForIdle()
     {
         double needed = balance.AverageAmps + build.Supply.BaseLoadAmps;
-        return $"an alternator that gives {Phrase.Amps(needed)} at idle"
-            + (build.Supply.IdleAmps is > 0 and { } idle
-                ? $" (with the same curve, {Phrase.Amps(build.Supply.RatedAmps!.Value * needed / idle)} of rated current)"
-                : "");
+        return build.Supply.IdleAmps is > 0 and { } idle
+            ? speech.Text("remedy.supply.average-above-idle.rated", new Params
+            {
+                ["neededAmps"] = needed,
+                ["ratedAmps"] = build.Supply.RatedAmps!.Value * needed / idle,
+            })
+            : speech.Text("remedy.supply.average-above-idle", new Params { ["neededAmps"] = needed });
     }
 
     /// <summary>What holds the voltage at full output.</summary>
-    public string ForPeak()
-    {
-        double needed = balance.PeakAmps + build.Supply.BaseLoadAmps;
-        string charger = build.Supply.IsConverter
-            ? "less power"
-            : $"{Phrase.Amps(needed * build.Supply.RatedAmps!.Value / build.Supply.HotAmps!.Value)} of rated alternator current";
-        return $"{charger}, a battery of lower resistance near the amplifiers, or less power; music that seldom reaches full "
-            + "output suffers less";
-    }
+    public string ForPeak() => speech.Text("remedy.supply.peak" + Kind, Charger(balance.PeakAmps));
 
-    /// <summary>A battery for a time.</summary>
-    public string ForEngineOff(SupplyGroup group, double minutes) => Battery(group, balance.EngineOffAmps(group), minutes);
+    /// <summary>A battery for a time, or less power.</summary>
+    public string ForEngineOff(SupplyGroup group, double minutes) => speech.Text(
+        "remedy.supply.engine-off-too-short",
+        new Params { ["battery"] = Battery(group, balance.EngineOffAmps(group), minutes) });
 
     /// <summary>
     /// The engine speed from which the alternator covers the average draw; <c>null</c> where it never does or its curve is not
@@ -61,6 +60,17 @@ internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
         }
     }
 
+    private string Kind => build.Supply.IsConverter ? ".converter" : "";
+
+    /// <summary>What has to charge for a draw: a converter's current, or an alternator's rated one.</summary>
+    private Params Charger(double drawnAmps)
+    {
+        double needed = drawnAmps + build.Supply.BaseLoadAmps;
+        return build.Supply.IsConverter
+            ? new Params { ["neededAmps"] = needed }
+            : new Params { ["ratedAmps"] = needed * build.Supply.RatedAmps!.Value / build.Supply.HotAmps!.Value };
+    }
+
     private string Battery(SupplyGroup group, double amps, double? minutes = null)
     {
         double wished = minutes ?? build.Ruleset.Supply.WishedMinutes.Value;
@@ -69,7 +79,12 @@ internal sealed class SupplyCures(CompleteBuild build, SupplyReport report)
         Peukert.Cell fresh = like.Energy with { Share = Math.Max(like.Energy.Share, usable) };
         double missing = Peukert.MissingAmpHours(group.CellsOf(build), fresh, amps, wished / MinutesPerHour);
         return missing <= 0
-            ? $"as it is, the batteries last {Phrase.Minutes(wished)}"
-            : $"to last {Phrase.Minutes(wished)}, {Phrase.Number(missing)} Ah more of battery ({like.Chemistry.Word()})";
+            ? speech.Text("remedy.battery.lasts", new Params { ["minutes"] = wished })
+            : speech.Text("remedy.battery.more", new Params
+            {
+                ["minutes"] = wished,
+                ["moreAmpHours"] = missing,
+                ["chemistry"] = like.Chemistry.Word(),
+            });
     }
 }

@@ -25,7 +25,6 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
                 ["drawAmps"] = violation.Measured,
                 ["fuseAmps"] = violation.Limit,
             }.And(fused is { } watts ? new Params { ["fusedWatts"] = watts } : []),
-            "check the rated output, or which channels and impedance it stands for",
             $"{Phrase.Watts(CircuitSolver.Amps(build.Draws[violation.Index].Full, ratingVolts) * ratingVolts)} / "
             + $"{Phrase.Volts(ratingVolts)} = {Phrase.Amps(violation.Measured)}",
             "A")
@@ -38,10 +37,11 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
     public string TrueOutput(Violation violation)
     {
         Amplifier amplifier = build.Stated.Amplifiers[violation.Index];
-        string fused = $"Amplifier \"{amplifier.Id}\" has fuses of {Phrase.Amps(violation.Limit)}";
+        Params values = new() { ["amplifier"] = amplifier.Id, ["fuseAmps"] = violation.Limit };
         return FusedOutput(violation) is { } watts && amplifier.RatedOutputWatts is { } label
-            ? $"{fused}: it is one of about {Phrase.Watts(watts)}, not of {Phrase.Watts(label)}."
-            : $"{fused}, so it draws no more.";
+            ? build.Speech.Text(
+                "summary.true-output", values.And(new Params { ["fusedWatts"] = watts, ["labelWatts"] = label }))
+            : build.Speech.Text("summary.true-output.unknown", values);
     }
 
     private double? FusedOutput(Violation violation) => build.Draws[violation.Index] is { Efficiency: { } efficiency } draw
@@ -54,18 +54,16 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
         {
             ["amplifier"] = build.Stated.Amplifiers[violation.Index].Id,
             ["judgedVolts"] = build.LowestSupplyVolts,
-        },
-        "a fused run between the two batteries",
-        "no supply run leads from the battery at the alternator to this amplifier");
+        });
 
     public Wording AverageAboveAlternator(Violation violation) => new(
         Charger,
         Average(violation, Vocabulary.SupplyCaseName.AtSpeed),
-        cures.ForAverage(build.Supply.HotAmps!.Value),
         Left(build.Supply.HotAmps!.Value, build.Supply.IsConverter ? "" : " hot", violation.Limit),
         "A")
     {
         Variant = Kind + ToItsLimit(Vocabulary.SupplyCaseName.AtSpeed),
+        Remedy = cures.ForAverage(build.Supply.HotAmps!.Value),
     };
 
     public Wording PeakAboveAlternator(Violation violation) => new(
@@ -76,7 +74,6 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
             ["leftAmps"] = violation.Limit,
             ["averageAmps"] = report.Balance.AverageAmps,
         },
-        "none needed for music; for test tones keep the volume down",
         Left(build.Supply.HotAmps!.Value, " hot", violation.Limit),
         "A")
     {
@@ -86,53 +83,44 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
     public Wording PeakAboveConverter(Violation violation) => new(
         Charger,
         new Params { ["peakAmps"] = violation.Measured, ["leftAmps"] = violation.Limit },
-        $"at most {Phrase.Percent(violation.Limit / violation.Measured)} of the output, or a battery of its own behind a "
-        + "charger that "
-        + "takes no more than is left; ask the vehicle's maker what may be drawn",
         Left(build.Supply.HotAmps!.Value, "", violation.Limit),
-        "A");
+        "A")
+    {
+        Remedy = build.Speech.Text(
+            "remedy.supply.peak-above-converter", new Params { ["outputShare"] = violation.Limit / violation.Measured }),
+    };
 
     public Wording AverageAboveIdle(Violation violation) => new(
         "/vehicle/alternator/idleCurrent",
         Average(violation, Vocabulary.SupplyCaseName.Idle)
             .And(cures.CoveredFromRpm is { } rpm ? new Params { ["coveredFromRpm"] = rpm } : []),
-        "keep the volume down at idle, or " + cures.ForIdle(),
         Left(build.Supply.IdleAmps!.Value, " at idle", violation.Limit),
         "A")
     {
         Variant = ToItsLimit(Vocabulary.SupplyCaseName.Idle) + (cures.CoveredFromRpm is null ? "" : ".covered"),
+        Remedy = cures.ForIdle(),
     };
 
-    public Wording NotHeld() => new(
-        "/vehicle",
-        [],
-        cures.ForPeak(),
-        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left "
-        + $"{Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; the node equations with the batteries at their "
-        + "rest voltage behind their resistance have no solution");
+    public Wording NotHeld() => new("/vehicle", [], Full("workings.supply.full-output-not-held"))
+    {
+        Remedy = cures.ForPeak(),
+    };
 
     public Wording VoltageLow(Violation violation) => new(
         "/vehicle",
         new Params { ["volts"] = violation.Measured, ["limitVolts"] = violation.Limit },
-        cures.ForPeak(),
-        $"full draw {Phrase.Amps(report.Balance.PeakAmps)}, left "
-        + $"{Phrase.Amps(report.Balance.Available(build.Supply.HotAmps!.Value))}; batteries at their rest voltage behind their "
-        + "resistance",
+        Full("workings.supply.voltage-low-at-full-output"),
         "V")
     {
         Variant = Kind,
+        Remedy = cures.ForPeak(),
     };
 
-    public static Wording BeyondStock() => new(
-        "/sizing",
-        [],
-        "a shorter way, a battery near the amplifiers, or less power",
-        "tried first: one conductor of the sizes kept, then two of the largest, then every size made");
+    public static Wording BeyondStock() => new("/sizing", []);
 
     public static Wording Budget() => new(
         "/sizing",
         [],
-        "state more of the conductors, or fewer sizes to choose from",
         $"work budget = {Phrase.Number(WorkBudgets.Sizing)} runs solved");
 
     private string Charger => build.Supply.IsConverter ? "/vehicle/converter" : "/vehicle/alternator";
@@ -140,6 +128,13 @@ internal sealed class SupplyWording(CompleteBuild build, SupplyReport report)
     private string Left(double given, string when, double left) =>
         $"left = {Phrase.Amps(given)}{when} - {Phrase.Amps(build.Supply.BaseLoadAmps)} base load, not below 0 = "
         + $"{Phrase.Amps(left)}";
+
+    /// <summary>What is drawn at full output, and what is left for it, in a sentence.</summary>
+    private string Full(string key) => build.Speech.Text(key, new Params
+    {
+        ["peakAmps"] = report.Balance.PeakAmps,
+        ["leftAmps"] = report.Balance.Available(build.Supply.HotAmps!.Value),
+    });
 
     private string Kind => build.Supply.IsConverter ? ".converter" : "";
 

@@ -29,7 +29,6 @@ public sealed class KitChecker
     private readonly Ruleset ruleset;
     private readonly WorkMeter meter;
     private readonly bool isBrief;
-    private readonly Phrase phrase;
     private readonly Speech speech;
     private readonly KitTrials trials;
     private readonly BillOfMaterials needs;
@@ -51,12 +50,11 @@ public sealed class KitChecker
         this.isBrief = isBrief;
         this.ruleset = ruleset;
         this.meter = meter;
-        phrase = new Phrase(build.Units);
-        speech = new Speech(build.Units);
+        speech = new Speech(build.Units, new GivenNames(build));
         trials = new KitTrials(build, ruleset, meter);
         favourable = Favourable.Of(build, ruleset);
         needs = trials.Needs;
-        Needs = MaterialList.Of(needs, new PriceList(build.Sizing, ruleset));
+        Needs = MaterialList.Of(needs, new PriceList(build.Sizing, ruleset), speech);
     }
 
     /// <summary>What the job needs, chosen without regard to any kit.</summary>
@@ -74,7 +72,7 @@ public sealed class KitChecker
     public KitAnswer Check(Kit kit, long? revision = null)
     {
         var issues = new KitIssues(ruleset);
-        var wording = new KitWording(issues, speech, phrase, needs);
+        var wording = new KitWording(issues, speech, needs);
         IReadOnlyList<KitWire> power = KitWire.In(kit, KitPartKind.PowerWire, ruleset);
         IReadOnlyList<KitWire> ground = KitWire.In(kit, KitPartKind.GroundWire, ruleset);
         WirePlan supply = PlanOf(Side.Supply, power), back = PlanOf(Side.Return, ground);
@@ -82,13 +80,13 @@ public sealed class KitChecker
         wording.Wires(power, ground, PiecesOf(Side.Supply).Count > 0, PiecesOf(Side.Return).Count > 0);
         wording.Shortages(supply, KitVerdict.DoesNotServe);
         wording.Shortages(back, KitVerdict.ServesWithChange);
-        new KitSundries(issues, speech, phrase, needs, ruleset).Check(kit);
+        new KitSundries(issues, speech, needs, ruleset).Check(kit);
         bool isTried = power.Count > 0 && !(isBrief && issues.Verdict is KitVerdict.DoesNotServe);
         Variant? trial = isTried ? Try(kit, supply, back, wording) : null;
         return new KitAnswer
         {
             Verdict = issues.Verdict,
-            Summary = KitWording.Summary(kit, issues),
+            Summary = wording.Summary(kit),
             Ruleset = ruleset.Id,
             EngineVersion = Release.EngineVersion,
             Revision = revision,

@@ -50,17 +50,17 @@ internal sealed class KitIssues(Ruleset ruleset)
     }
 
     /// <summary>Too few pieces of a part, or none.</summary>
-    /// <param name="what">What the part is called.</param>
     /// <param name="holds">How many the kit holds.</param>
     /// <param name="needs">How many are needed.</param>
     /// <param name="message">Says so.</param>
-    public void AddCount(string what, int holds, int needs, Message message) => Add(
+    /// <param name="remedy">Says how many more of what to buy.</param>
+    public void AddCount(int holds, int needs, Message message, string remedy) => Add(
         KitVerdict.ServesWithChange,
         KitCodes.PartMissing,
         Severity.Caution,
         "/kit/parts",
         message,
-        $"buy {needs - holds} more: {what}",
+        remedy,
         $"{holds} < {needs}",
         holds,
         needs,

@@ -14,7 +14,7 @@ using Cablewright.Vocabulary;
 namespace Cablewright.Reports.Kits;
 
 /// <summary>Puts what is wrong with a kit's cables and fuses into words.</summary>
-internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase, BillOfMaterials needs)
+internal sealed class KitWording(KitIssues issues, Speech speech, BillOfMaterials needs)
 {
     private static readonly FigureOf Bears = rules => rules.Kit.WireBears;
 
@@ -39,7 +39,7 @@ internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase,
             issues.Add(
                 KitVerdict.Serves, KitCodes.SameColour, Severity.Caution, $"/kit/parts/{same.Index}/colour",
                 Say(KitCodes.SameColour, new Params { ["colour"] = colour! }),
-                "mark the ground cable with black heat-shrink at both ends and wherever it can be reached",
+                Remedy(KitCodes.SameColour, []),
                 $"\"{colour}\" = \"{same.Part.Colour}\"", rule: rules => rules.Kit.ColoursDiffer);
             return;
         }
@@ -63,7 +63,11 @@ internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase,
                     ["leftMetres"] = shortage.LeftMetres,
                     ["size"] = shortage.Wire.Part.Size!.Label,
                 }),
-                $"a piece of {phrase.Length(piece.CutMetres)} of {shortage.Wire.Conductor}",
+                Remedy(KitCodes.CutTight, new Params
+                {
+                    ["cutMetres"] = piece.CutMetres,
+                    ["conductor"] = shortage.Wire.Conductor.ToString(),
+                }),
                 $"{Phrase.Number(shortage.LeftMetres)} m < {Phrase.Number(needed)} m",
                 shortage.LeftMetres, needed, "m",
                 rules => shortage.IsHard ? rules.Kit.Complete : rules.Materials.CutAllowance);
@@ -80,7 +84,7 @@ internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase,
         issues.Add(
             verdict, KitCodes.WireThin, Severity.Fail, $"/kit/parts/{wire.Index}/size",
             SayOf(finding, KitCodes.WireThin, new Params { ["kitConductor"] = wire.Conductor.ToString() }),
-            $"cable rated for run \"{id}\", such as {enough.Size} of {enough.Material.InText()}",
+            Remedy(KitCodes.WireThin, Conductor(enough).And(new Params { ["run"] = id })),
             $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
     }
 
@@ -135,8 +139,9 @@ internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase,
                 Say(
                     KitCodes.PartMissing,
                     new Params { ["run"] = run.Id, ["place"] = end.IsFar ? run.Run.To : run.Run.From }, ".fuse"),
-                $"{chosen.Family.Name.Word()} fuse of {Phrase.Amps(chosen.RatingAmps)} with a holder for "
-                + run.Choice.Conductor.Size.Label,
+                Remedy(
+                    KitCodes.PartMissing,
+                    Fuse(chosen).And(new Params { ["size"] = run.Choice.Conductor.Size.Label }), ".fuse"),
                 "0 < 1", 0, 1, "1");
     }
 
@@ -153,19 +158,14 @@ internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase,
                 $"/kit/parts/{pick.PartOf[slot]}/rating",
                 SayOf(
                     finding, KitCodes.FuseWrong, new Params { ["kitFuseAmps"] = pick.BySlot[slot].RatingAmps!.Value }),
-                $"{right.Family.Name.Word()} fuse of {Phrase.Amps(right.RatingAmps)} in its place",
+                Remedy(KitCodes.FuseWrong, Fuse(right)),
                 $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
         }
     }
 
-    public static string Summary(Kit kit, KitIssues issues)
+    public string Summary(Kit kit)
     {
-        string verdict = issues.Verdict switch
-        {
-            KitVerdict.Serves => $"\"{kit.Name}\" serves this build.",
-            KitVerdict.ServesWithChange => $"\"{kit.Name}\" serves this build with a change.",
-            _ => $"\"{kit.Name}\" does not serve this build.",
-        };
+        string verdict = speech.Text("summary.kit." + issues.Verdict.Word(), new Params { ["kit"] = kit.Name });
         return issues.Findings is [var worst, ..] && worst.Severity is not Severity.Info
             ? $"{verdict} {worst.Message}"
             : verdict;
@@ -183,23 +183,34 @@ internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase,
         issues.Add(
             verdict, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
             Say(KitCodes.PartMissing, new Params { ["metres"] = metres }, variant),
-            $"{phrase.Length(metres)} of {enough.Size} {enough.Material.InText()}",
+            Remedy(KitCodes.PartMissing, Conductor(enough).And(new Params { ["metres"] = metres }), ".wire"),
             $"0 m < {Phrase.Number(metres)} m", 0, metres, "m");
     }
 
-    private void BelowLabel(KitWire wire) => issues.Add(
-        KitVerdict.Serves, KitCodes.WireBelowLabel, Severity.Caution, $"/kit/parts/{wire.Index}/size",
-        Say(KitCodes.WireBelowLabel, new Params
+    private void BelowLabel(KitWire wire)
+    {
+        Params values = new()
         {
             ["size"] = wire.Part.Size!.Label,
             ["strandsMm2"] = wire.StrandsMm2!.Value,
             ["labelMm2"] = wire.LabelMm2,
             ["triedSize"] = wire.Conductor.Size.Label,
-        }),
-        $"count it as {wire.Conductor.Size}",
-        $"{wire.Part.StrandCount} x pi x ({Phrase.Number(wire.Part.StrandMetres!.Value * 1000)} mm)^2 / 4 = "
-        + $"{Phrase.Number(wire.StrandsMm2.Value)} mm2 < {Phrase.Number(wire.LabelMm2)} mm2",
-        wire.StrandsMm2, wire.LabelMm2, "mm2", rules => rules.Audit.LeastOfClaim);
+        };
+        issues.Add(
+            KitVerdict.Serves, KitCodes.WireBelowLabel, Severity.Caution, $"/kit/parts/{wire.Index}/size",
+            Say(KitCodes.WireBelowLabel, values), Remedy(KitCodes.WireBelowLabel, values),
+            $"{wire.Part.StrandCount} x pi x ({Phrase.Number(wire.Part.StrandMetres!.Value * 1000)} mm)^2 / 4 = "
+            + $"{Phrase.Number(wire.StrandsMm2.Value)} mm2 < {Phrase.Number(wire.LabelMm2)} mm2",
+            wire.StrandsMm2, wire.LabelMm2, "mm2", rules => rules.Audit.LeastOfClaim);
+    }
+
+    private static Params Conductor(Conductor conductor) =>
+        new() { ["size"] = conductor.Size.Label, ["material"] = conductor.Material.InText() };
+
+    private static Params Fuse(FittedFuse fuse) =>
+        new() { ["family"] = fuse.Family.Name.Word(), ["ratingAmps"] = fuse.RatingAmps };
+
+    private string Remedy(string code, Params values, string variant = "") => speech.Text($"remedy.{code}{variant}", values);
 
     private Message Say(string code, Params values, string variant = "") => speech.Say($"finding.{code}{variant}", values);
 

@@ -3,22 +3,39 @@ using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Materials;
 using Cablewright.Engine.Sizing;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Materials;
 
 /// <summary>What a job needs of cable, fuses and small parts, like with like.</summary>
-internal static class MaterialList
+internal sealed class MaterialList
 {
-    public static IReadOnlyList<MaterialLine> Of(BillOfMaterials needs, PriceList prices) =>
+    private readonly BillOfMaterials needs;
+    private readonly PriceList prices;
+    private readonly Speech speech;
+
+    private MaterialList(BillOfMaterials needs, PriceList prices, Speech speech)
+    {
+        this.needs = needs;
+        this.prices = prices;
+        this.speech = speech;
+    }
+
+    /// <summary>The lines, cable first.</summary>
+    public static IReadOnlyList<MaterialLine> Of(BillOfMaterials needs, PriceList prices, Speech speech)
+    {
+        var list = new MaterialList(needs, prices, speech);
+        return
         [
-            .. Wire(needs, prices, Side.Supply, "power wire"),
-            .. Wire(needs, prices, Side.Return, "ground wire"),
-            .. Fuses(needs, prices),
-            .. Terminals(needs, prices),
-            .. AmplifierEnds(needs),
-            .. SmallParts(needs, prices),
+            .. list.Wire(Side.Supply, KitPartKind.PowerWire),
+            .. list.Wire(Side.Return, KitPartKind.GroundWire),
+            .. list.Fuses(),
+            .. list.Terminals(),
+            .. list.AmplifierEnds(),
+            .. list.SmallParts(),
         ];
+    }
 
     /// <summary>What the lines cost together; <c>null</c> where no price is stated at all.</summary>
     public static MaterialCost? CostOf(IReadOnlyList<MaterialLine> lines, PriceList prices) => prices.IsStated
@@ -30,7 +47,7 @@ internal static class MaterialList
         }
         : null;
 
-    private static IEnumerable<MaterialLine> Wire(BillOfMaterials needs, PriceList prices, Side side, string item)
+    private IEnumerable<MaterialLine> Wire(Side side, KitPartKind item)
     {
         var like = new Dictionary<(ConductorSize Size, Material Material), (int Count, double Metres, double CutMetres)>();
         foreach (WirePiece piece in needs.Pieces)
@@ -46,9 +63,9 @@ internal static class MaterialList
             .Select(each =>
             {
                 double? price = prices.StatedPerMetre(each.Key.Size, each.Key.Material) * each.Value.CutMetres;
-                return Priced(price, prices, new MaterialLine
+                return Priced(price, new MaterialLine
                 {
-                    ItemName = item,
+                    ItemName = Name(item),
                     Size = each.Key.Size.Label,
                     Material = each.Key.Material,
                     LengthMetres = each.Value.Metres,
@@ -58,7 +75,7 @@ internal static class MaterialList
             });
     }
 
-    private static IEnumerable<MaterialLine> Fuses(BillOfMaterials needs, PriceList prices)
+    private IEnumerable<MaterialLine> Fuses()
     {
         var like = new Dictionary<(FuseFamilyName Family, double RatingAmps), int>();
         foreach (WirePiece piece in needs.Pieces)
@@ -68,9 +85,9 @@ internal static class MaterialList
         }
 
         return like.OrderByDescending(each => each.Key.RatingAmps).ThenBy(each => each.Key.Family)
-            .Select(each => Priced(prices.StatedPerFuse(each.Key.Family) * each.Value, prices, new MaterialLine
+            .Select(each => Priced(prices.StatedPerFuse(each.Key.Family) * each.Value, new MaterialLine
             {
-                ItemName = "fuse with holder",
+                ItemName = Name(KitPartKind.Fuse),
                 RatingAmps = each.Key.RatingAmps,
                 Family = each.Key.Family,
                 Count = each.Value,
@@ -85,7 +102,7 @@ internal static class MaterialList
     }
 
     /// <summary>The conductor says which barrel; which stud, nobody has said.</summary>
-    private static IEnumerable<MaterialLine> Terminals(BillOfMaterials needs, PriceList prices)
+    private IEnumerable<MaterialLine> Terminals()
     {
         var like = new Dictionary<ConductorSize, int>();
         foreach (WirePiece piece in needs.Pieces.Where(piece => piece.RingTerminals > 0))
@@ -96,43 +113,44 @@ internal static class MaterialList
 
         return like.OrderByDescending(each => each.Key.MetalAreaMm2)
             .Select(each => Priced(
-                prices.StatedPerTerminal(each.Key) * each.Value, prices,
-                new MaterialLine { ItemName = "ring terminal", Size = each.Key.Label, Count = each.Value }));
+                prices.StatedPerTerminal(each.Key) * each.Value,
+                new MaterialLine { ItemName = Name(KitPartKind.RingTerminal), Size = each.Key.Label, Count = each.Value }));
     }
 
     /// <summary>What ends in an amplifier's terminal has a ferrule, or a reducer where it is larger than that.</summary>
-    private static IEnumerable<MaterialLine> AmplifierEnds(BillOfMaterials needs) => needs.Pieces
+    private IEnumerable<MaterialLine> AmplifierEnds() => needs.Pieces
         .Where(piece => piece.AmplifierEnds > 0)
         .GroupBy(piece => (piece.Run.Choice.Conductor.Size, piece.ReducedTo))
         .OrderByDescending(like => like.Key.Size.MetalAreaMm2)
         .Select(like => new MaterialLine
         {
-            ItemName = like.Key.ReducedTo is null ? "ferrule" : "reducer",
+            ItemName = speech.Text(like.Key.ReducedTo is null ? "part.ferrule" : "part.reducer", []),
             Size = like.Key.Size.Label,
             ReducedTo = like.Key.ReducedTo?.Label,
             Count = like.Sum(piece => piece.AmplifierEnds),
         });
 
-    private static IEnumerable<MaterialLine> SmallParts(BillOfMaterials needs, PriceList prices)
+    private IEnumerable<MaterialLine> SmallParts()
     {
         foreach (IGrouping<int, BlockNeed> like in needs.Blocks.GroupBy(block => block.Ways).OrderByDescending(like => like.Key))
         {
             yield return Priced(
-                prices.PerBlock * like.Count(), prices, Pieces("distribution block", like.Count()) with { Ways = like.Key });
+                prices.PerBlock * like.Count(), Pieces(KitPartKind.DistributionBlock, like.Count()) with { Ways = like.Key });
         }
 
-        if (needs.Grommets.Count > 0) yield return Pieces("bulkhead grommet", needs.Grommets.Count);
-        if (needs.LoomMetres > 0)
-            yield return new MaterialLine { ItemName = "split loom", LengthMetres = needs.LoomMetres, Count = 1 };
+        if (needs.Grommets.Count > 0) yield return Pieces(KitPartKind.Grommet, needs.Grommets.Count);
+        if (needs.LoomMetres > 0) yield return Pieces(KitPartKind.Loom, 1) with { LengthMetres = needs.LoomMetres };
         int rings = needs.Pieces.Where(piece => !piece.IsVehicles).Sum(piece => piece.RingTerminals);
-        if (rings > 0) yield return Pieces("heat-shrink sleeve", rings);
-        yield return Pieces("tie or clamp", needs.Ties);
-        yield return Pieces("turn-on lead", 1) with { LengthMetres = needs.SignalMetres };
-        yield return Pieces("signal interconnect", needs.Amplifiers) with { LengthMetres = needs.SignalMetres };
+        if (rings > 0) yield return Pieces(KitPartKind.HeatShrink, rings);
+        yield return Pieces(KitPartKind.Ties, needs.Ties);
+        yield return Pieces(KitPartKind.TurnOnLead, 1) with { LengthMetres = needs.SignalMetres };
+        yield return Pieces(KitPartKind.SignalInterconnect, needs.Amplifiers) with { LengthMetres = needs.SignalMetres };
     }
 
-    private static MaterialLine Priced(double? price, PriceList prices, MaterialLine line) =>
+    private MaterialLine Priced(double? price, MaterialLine line) =>
         line with { Price = price, Currency = price is null ? null : prices.Currency };
 
-    private static MaterialLine Pieces(string item, int count) => new() { ItemName = item, Count = count };
+    private MaterialLine Pieces(KitPartKind kind, int count) => new() { ItemName = Name(kind), Count = count };
+
+    private string Name(KitPartKind kind) => speech.Text("part." + Keys.Of(kind), []);
 }

@@ -27,6 +27,7 @@ internal sealed class Catalogue
             sentence => sentence.Name, sentence => Template.Parse(sentence.Value.GetString()!), StringComparer.Ordinal));
     }
 
-    /// <summary>A sentence, made in the caller's units.</summary>
-    public string Text(string key, Params values, UnitSystem units) => templates[key].Fill(values, units);
+    /// <summary>A sentence, made in the caller's units and with the caller's names.</summary>
+    public string Text(string key, Params values, UnitSystem units, GivenNames? names) =>
+        templates[key].Fill(values, units, names);
 }

@@ -2,8 +2,8 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Messages;
 
-/// <summary>Makes sentences in a caller's language and units.</summary>
-internal sealed class Speech(UnitSystem units)
+/// <summary>Makes sentences in a caller's language, units and names.</summary>
+internal sealed class Speech(UnitSystem units, GivenNames? names = null)
 {
     private readonly Catalogue catalogue = Catalogue.English;
 
@@ -11,7 +11,7 @@ internal sealed class Speech(UnitSystem units)
     public bool Knows(string key) => catalogue.Templates.ContainsKey(key);
 
     /// <summary>A sentence with its values put in.</summary>
-    public string Text(string key, Params values) => catalogue.Text(key, values, units);
+    public string Text(string key, Params values) => catalogue.Text(key, values, units, names);
 
     /// <summary>The same, with the values beside it.</summary>
     public Message Say(string key, Params values) => new(Text(key, values), values);

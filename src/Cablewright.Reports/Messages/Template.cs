@@ -27,7 +27,9 @@ internal sealed class Template
             if (open < 0) break;
             int close = text.IndexOf('}', open);
             string[] hole = text[(open + 1)..close].Split(':', 2);
-            pieces.Add(new Piece(hole[0], hole.Length > 1 ? hole[1] : ""));
+            string form = hole.Length > 1 ? hole[1] : "";
+            bool isId = text[..open].EndsWith('"') || form.Contains('"', StringComparison.Ordinal);
+            pieces.Add(new Piece(hole[0], form, isId));
             at = close + 1;
         }
 
@@ -35,16 +37,24 @@ internal sealed class Template
     }
 
     /// <summary>The sentence with the values put in.</summary>
-    public string Fill(IReadOnlyDictionary<string, Param> values, UnitSystem units)
+    public string Fill(IReadOnlyDictionary<string, Param> values, UnitSystem units, GivenNames? names = null)
     {
         var text = new StringBuilder();
-        foreach (Piece piece in pieces)
-            text.Append(piece.Name is null ? piece.Text : ValueForms.Text(piece.Name, piece.Text, values[piece.Name], units));
+        foreach (Piece piece in pieces) text.Append(piece.Name is null ? piece.Text : Shown(piece, values, units, names));
         return text.ToString();
+    }
+
+    private static string Shown(
+        Piece piece, IReadOnlyDictionary<string, Param> values, UnitSystem units, GivenNames? names)
+    {
+        Param value = values[piece.Name!];
+        return ValueForms.Text(
+            piece.Name!, piece.Text, piece.IsId && names is not null ? names.Shown(piece.Name!, value) : value, units);
     }
 
     /// <summary>A piece of it.</summary>
     /// <param name="Name">The hole's name; <c>null</c> for what stands there as it is.</param>
     /// <param name="Text">The hole's form, or what stands there.</param>
-    private readonly record struct Piece(string? Name, string Text);
+    /// <param name="IsId">Whether it stands in quotes, as ids do.</param>
+    private readonly record struct Piece(string? Name, string Text, bool IsId = false);
 }

@@ -31,8 +31,8 @@ internal static class QuestionFinder
         if (whatIfs.Length == 0) return Asked.Nothing;
         WorkMeter all = meter.Part(WorkBudgets.Questions);
         Outcome now = OutcomeOf(present);
-        var speech = new Speech(present.Build.Stated.Units);
-        var assumptions = new AssumptionWriter(present.Build.Stated.Units);
+        Speech speech = present.Build.Speech;
+        var assumptions = new AssumptionWriter(present.Build.Speech);
         Outcome?[][] outcomes = [.. whatIfs.Select(whatIf => whatIf.Answers
             .Select(answer => OutcomeOf(whatIf, answer, present, all)).ToArray())];
         FollowUp[] questions = [.. whatIfs

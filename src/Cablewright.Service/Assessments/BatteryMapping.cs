@@ -13,6 +13,7 @@ internal static class BatteryMapping
     public static Engine.Builds.Battery ToEngine(Battery battery) => new()
     {
         Id = battery.Id,
+        Name = battery.Name,
         Chemistry = battery.Chemistry,
         CapacityAmpHours = Stated<Battery>.Value(battery.Capacity, nameof(battery.Capacity)),
         RatingHours = Stated<Battery>.Value(battery.RatingTime, nameof(battery.RatingTime)) / SecondsPerHour,

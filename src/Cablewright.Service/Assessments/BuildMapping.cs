@@ -27,6 +27,7 @@ internal static class BuildMapping
     private static Engine.Builds.Amplifier LoadOf(Amplifier amplifier) => new()
     {
         Id = amplifier.Id,
+        Name = amplifier.Name,
         RatedOutputWatts = Stated<Amplifier>.Value(amplifier.RatedOutput, nameof(amplifier.RatedOutput)),
         RatedInputAmps = Stated<Amplifier>.Value(amplifier.RatedInputCurrent, nameof(amplifier.RatedInputCurrent)),
         LowestSupplyVolts = Stated<SupplyRange>.Value(amplifier.SupplyRange?.Lowest, nameof(SupplyRange.Lowest)),
@@ -42,7 +43,7 @@ internal static class BuildMapping
     };
 
     private static Engine.Builds.Junction JunctionOf(Junction junction) =>
-        new() { Id = junction.Id, LargestConductor = StatedSize.Of(junction.LargestConductor) };
+        new() { Id = junction.Id, Name = junction.Name, LargestConductor = StatedSize.Of(junction.LargestConductor) };
 
     private static Engine.Builds.Limits LimitsOf(Limits limits)
     {

@@ -10,6 +10,7 @@ internal static class RunMapping
     public static Engine.Builds.Run ToEngine(Run run) => new()
     {
         Id = run.Id,
+        Name = run.Name,
         From = run.From,
         To = run.To,
         Side = run.Side,

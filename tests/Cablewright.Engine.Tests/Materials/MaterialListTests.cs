@@ -4,6 +4,7 @@ using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Reports.Materials;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -119,7 +120,7 @@ public class MaterialListTests
         line => line.ItemName is "bulkhead grommet" or "split loom");
 
     private static IReadOnlyList<MaterialLine> List(Build build) =>
-        MaterialList.Of(DrawnRuns.NeedsOf(build), new PriceList(build.Sizing, RulesetLibrary.Newest));
+        MaterialList.Of(DrawnRuns.NeedsOf(build), new PriceList(build.Sizing, RulesetLibrary.Newest), new Speech(build.Units));
 
     private static Run Twice(Run run) => run with { Conductor = run.Conductor with { Count = 2 } };
 }

@@ -22,21 +22,41 @@ public class StockTests
         { 3000, ["2 x 1/0 AWG"] },
     };
 
-    /// <summary>
-    /// A fuse of at most 1.6 times the full draw, or the next rating above that (60 A do not carry 48.3 A continuously, 80 A do):
-    /// common practice, no source.
-    /// </summary>
+    /// <summary>At 10, 17 and 22 ft; a fuse of at most 1.6 times the full draw: common practice, no source.</summary>
     [Theory]
     [MemberData(nameof(Charts))]
     public void A_page_that_knows_power_and_length_gets_what_the_trade_sells(double watts, string[] sold)
     {
-        Assessment answer = Assessed.Of(Bare(watts, 17));
-        RunResult feed = answer.Runs[0], ground = answer.Runs[1];
-        Assert.Contains(Cable(feed), sold);
-        Assert.Equal(Cable(feed), Cable(ground));
-        int fuses = feed.Fuse!.PerConductor ? feed.Conductor.Count : 1;
-        Assert.True(feed.Fuse.RatingAmps * fuses <= 1.7 * feed.PeakCurrentAmps);
-        Assert.DoesNotContain(answer.Findings, finding => finding.Code == "sizing.beyond-stock");
+        foreach (double feet in new[] { 10.0, 17, 22 })
+        {
+            Assessment answer = Assessed.Of(Bare(watts, feet));
+            RunResult feed = answer.Runs[0], ground = answer.Runs[1];
+            Assert.Contains(Cable(feed), sold);
+            Assert.Equal(Cable(feed), Cable(ground));
+            int fuses = feed.Fuse!.PerConductor ? feed.Conductor.Count : 1;
+            Assert.True(feed.Fuse.RatingAmps * fuses <= 1.6 * feed.PeakCurrentAmps);
+            Assert.DoesNotContain(answer.Findings, finding => finding.Code == "sizing.beyond-stock");
+        }
+    }
+
+    /// <summary>Small bolt-in fuses to 100 A, ANL above, plug-in ones to 30 A: what kits hold (common practice, no
+    /// source).</summary>
+    [Theory]
+    [InlineData(150, FuseFamilyName.BladeC)]
+    [InlineData(500, FuseFamilyName.MiniAnl)]
+    [InlineData(750, FuseFamilyName.MiniAnl)]
+    [InlineData(1500, FuseFamilyName.Anl)]
+    public void Its_fuse_is_of_the_family_that_kits_hold(double watts, FuseFamilyName family) =>
+        Assert.Equal(family, Assessed.Of(Bare(watts, 17)).Runs[0].Fuse!.Family);
+
+    /// <summary>What is chosen does not hang on values being just as they are assumed.</summary>
+    [Theory]
+    [MemberData(nameof(Charts))]
+    public void A_choice_fails_at_no_corner_of_its_tolerances(double watts, string[] sold)
+    {
+        Assessment answer = Assessed.Of(Bare(watts, 17) with { Include = [Extra.Robustness] });
+        Assert.Contains(Cable(answer.Runs[0]), sold);
+        Assert.NotEqual(Verdict.Fail, answer.Robustness!.VerdictAcrossTolerances);
     }
 
     /// <summary>Within a class of amplifier: from 400 W on one of unstated class counts as class D, which draws less.</summary>
