@@ -4,6 +4,7 @@ using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Tests.Published;
 using Cablewright.Reports.Materials;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
@@ -99,7 +100,8 @@ public class MaterialListTests
     }
 
     private static IReadOnlyList<MaterialLine> List(Build build) =>
-        MaterialList.Of(DrawnRuns.NeedsOf(build), new ConductorCosts(build.Sizing, RulesetLibrary.Newest));
+        MaterialList.Of(
+            DrawnRuns.NeedsOf(build), new ConductorCosts(build.Sizing, RulesetLibrary.Newest), new Speech(build.Units));
 
     private static Run Twice(Run run) => run with { Conductor = run.Conductor with { Count = 2 } };
 }
