@@ -1,5 +1,6 @@
 using System.Globalization;
 using Cablewright.Engine.Numerics;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports;
@@ -24,7 +25,8 @@ internal sealed class Phrase(UnitSystem units)
         : Number(minutes) + " min";
 
     /// <summary>A time given in seconds: milliseconds below one, minutes from ten; endless as long as it lasts.</summary>
-    public static string Seconds(double seconds) => double.IsInfinity(seconds) ? "as long as it lasts"
+    public static string Seconds(double seconds) => double.IsInfinity(seconds)
+        ? Catalogue.English.Text("value.endless", [], UnitSystem.Metric)
         : seconds < 1 ? Number(seconds * 1000) + " ms"
         : seconds < 600 ? Number(seconds) + " s"
         : Number(seconds / 60) + " min";

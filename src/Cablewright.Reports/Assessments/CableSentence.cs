@@ -40,10 +40,10 @@ internal sealed class CableSentence
             : others.Length == grounds.Length ? "other-grounds"
             : others.Length > 0 ? "some-grounds"
             : grounds.Length == 1 ? "same-ground" : "same-grounds";
-        return speech.Text("cable." + key, new Params
+        return speech.Text("wiring." + key, new Params
         {
             ["supplies"] = Listed([.. supplies.Select(Supply)]),
-            ["grounds"] = Listed([.. others.Select(run => Piece(run, "cable.ground"))]),
+            ["grounds"] = Listed([.. others.Select(run => Piece(run, "wiring.ground"))]),
         });
     }
 
@@ -59,7 +59,7 @@ internal sealed class CableSentence
     private IEnumerable<int> Runs(Side side) =>
         Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Side == side);
 
-    private string Supply(int run) => Piece(run, supplies.Length == 1 ? "cable.piece" : "cable.piece.between");
+    private string Supply(int run) => Piece(run, supplies.Length == 1 ? "wiring.piece" : "wiring.piece.between");
 
     /// <summary>Whether a ground is the same cable as the one supply of its amplifier.</summary>
     private bool IsAsSupply(int ground)
@@ -84,8 +84,8 @@ internal sealed class CableSentence
     private string Fuse(RunEnd end)
     {
         FittedFuse fuse = design.FuseAt(end)!;
-        string place = !topology.IsAtBattery(end) ? "cable.at-place"
-            : build.Batteries.Count > 1 ? "cable.at-battery.named" : "cable.at-battery";
+        string place = !topology.IsAtBattery(end) ? "wiring.at-place"
+            : build.Batteries.Count > 1 ? "wiring.at-battery.named" : "wiring.at-battery";
         Params values = new()
         {
             ["ratingAmps"] = fuse.RatingAmps,
@@ -96,7 +96,7 @@ internal sealed class CableSentence
             ["distanceMetres"] = build.Ruleset.Fuse.MaxDistance.Value,
         };
         return speech.Text(
-            "cable.fuse" + (fuse.PerConductor ? ".each" : "") + (supplies.Length > 1 ? ".in-run" : ""),
+            "wiring.fuse" + (fuse.PerConductor ? ".each" : "") + (supplies.Length > 1 ? ".in-run" : ""),
             values.And(new Params { ["where"] = speech.Text(place, values) }));
     }
 
@@ -105,8 +105,8 @@ internal sealed class CableSentence
         if (items.Length <= 1) return items.FirstOrDefault("");
         int more = items.Length - MostNamed;
         return more > 0
-            ? speech.Text("cable.list.more", new Params { ["items"] = Joined(items.Take(MostNamed)), ["more"] = more })
-            : speech.Text("cable.list", new Params { ["items"] = Joined(items.SkipLast(1)), ["last"] = items[^1] });
+            ? speech.Text("wiring.list.more", new Params { ["items"] = Joined(items.Take(MostNamed)), ["more"] = more })
+            : speech.Text("wiring.list", new Params { ["items"] = Joined(items.SkipLast(1)), ["last"] = items[^1] });
 
         static string Joined(IEnumerable<string> some) => string.Join("; ", some);
     }

@@ -14,7 +14,7 @@ internal static class CableWords
         string Naughts(double number) => Phrase.Number(1 - number) + "/0";
         return gauge == Math.Round(gauge)
             ? Naughts(gauge) + " AWG"
-            : speech.Text("cable.gauge-between", new Params
+            : speech.Text("summary.cable.gauge-between", new Params
             {
                 ["least"] = Naughts(Math.Floor(gauge)),
                 ["most"] = Naughts(Math.Ceiling(gauge)),

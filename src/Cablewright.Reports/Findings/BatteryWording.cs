@@ -58,8 +58,7 @@ internal sealed class BatteryWording(CompleteBuild build, SupplyReport report)
                 ["chargerAmps"] = violation.Limit,
                 ["minutes"] = minutes,
             },
-            $"average {Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}",
-            "A")
+            Unit: "A")
         {
             Variant = Several(group),
         };

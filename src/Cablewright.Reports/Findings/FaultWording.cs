@@ -136,9 +136,7 @@ internal sealed class FaultWording(
             ["runBefore"] = Id(violation.Other),
             ["beforeSeconds"] = violation.Limit,
         },
-        $"slow edge here {Phrase.Seconds(violation.Measured)} > fast edge before {Phrase.Seconds(violation.Limit)}, "
-        + "smallest fault",
-        "s");
+        Unit: "s");
 
     public static Wording BodyDrop(Violation violation) => new(
         "/vehicle/body/returnResistance",

@@ -49,8 +49,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                     Param.Of(evaluation.Protection.RunsProtecting(violation.Index).Select(device => build.Runs[device].Id)),
                 ["passingAmps"] = violation.Measured,
             },
-            $"passing {Phrase.Amps(violation.Measured)} > ampacity {Phrase.Amps(violation.Limit)}",
-            "A")
+            Unit: "A")
         {
             Remedy = speech.Text("remedy.fuse.at-reduction", new Params { ["fuse"] = remedies.FuseFor(violation.End) }),
         };
@@ -68,8 +67,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["conductor"] = Conductor(violation.Index).ToString(),
                 ["ampacityAmps"] = violation.Limit,
             },
-            $"rating {Phrase.Amps(violation.Measured)} > ampacity {Phrase.Amps(violation.Limit)}",
-            "A")
+            Unit: "A")
         {
             Remedy = remedies.FuseFor(violation.End),
         };
@@ -118,8 +116,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
                 ["passingAmps"] = violation.Measured,
                 ["ampacityAmps"] = violation.Limit,
             },
-            $"passing {Phrase.Amps(violation.Measured)} > ampacity of one conductor {Phrase.Amps(violation.Limit)}",
-            "A");
+            Unit: "A");
     }
 
     public Wording BelowLoad(Violation violation)
@@ -226,8 +223,7 @@ internal sealed class FuseWording(Variant variant, Remedies remedies)
             ["ratedVolts"] = violation.Measured,
             ["systemVolts"] = violation.Limit,
         },
-        $"highest system voltage {Phrase.Volts(violation.Limit)} > rated {Phrase.Volts(violation.Measured)}",
-        "V");
+        Unit: "V");
 
     public Wording Distance(Violation violation)
     {

@@ -17,8 +17,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
             ["ratedAmps"] = violation.Limit,
             ["amps"] = violation.Measured,
         },
-        $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}, the worst of the operating cases",
-        "A")
+        Unit: "A")
     {
         Variant = Kind(violation),
     };

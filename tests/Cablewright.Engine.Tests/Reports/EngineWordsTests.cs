@@ -1,6 +1,3 @@
-using System.Reflection.Metadata;
-using System.Reflection.Metadata.Ecma335;
-using System.Reflection.PortableExecutable;
 using System.Text.RegularExpressions;
 using Cablewright.Engine.Designs;
 
@@ -8,15 +5,16 @@ namespace Cablewright.Engine.Tests.Reports;
 
 /// <summary>The engine says what it found in types; words and JSON pointers are the reports'.</summary>
 /// <remarks>
-/// Looks at every string literal of the compiled engine, the pieces of interpolated ones included: they stand in the assembly's
-/// heap of user strings. Attributes do not stand there, so the meanings of codes do not count; nor do those of rules, which stand
-/// in their files, and what a record's text consists of.
+/// Looks at every string literal of the compiled engine. The meanings of codes do not count, nor do those of rules, which
+/// stand in their files.
 /// </remarks>
 public partial class EngineWordsTests
 {
     /// <summary>For programmers, for whoever maintains the data files, or the name of a source.</summary>
     private static readonly string[] NotForCallers =
     [
+        .. CompiledTexts.OfTheSerializer,
+
         // Exceptions.
         " end of run ", " is asked for by two members", " is empty.", " is in \"", " is missing", " is not in the assembly.",
         " is unknown", " stands there twice", "\" and not in \"", "A node reaches no held node.",
@@ -32,27 +30,24 @@ public partial class EngineWordsTests
 
         // Units of rulesets.
         "ohm Ah per 12 V nominal", "V per 12 V nominal",
-
-        // What the source generator of the serializer writes.
-        "Setting init-only properties is not supported in source generation mode.",
-        "The converter '{0}' cannot return null or a JsonConverterFactory instance.",
-        "The converter '{0}' is not compatible with the type '{1}'.",
     ];
+
+    private static readonly IReadOnlyList<string> Literals = CompiledTexts.Of(typeof(Release).Assembly);
 
     [Fact]
     public void No_literal_of_the_engine_is_a_callers_sentence()
     {
         HashSet<string> known = [.. NotForCallers, .. RuleBook.All.Select(rule => rule.Finding.Meaning)];
-        Assert.DoesNotContain(Literals(), literal => Sentence().IsMatch(literal) && !known.Contains(literal));
+        Assert.DoesNotContain(Literals, literal => CompiledTexts.IsSentence(literal) && !known.Contains(literal));
     }
 
     [Fact]
     public void No_literal_of_the_engine_is_a_json_pointer() =>
-        Assert.DoesNotContain(Literals(), literal => Pointer().IsMatch(literal) && literal != "/ruleset.json");
+        Assert.DoesNotContain(Literals, literal => Pointer().IsMatch(literal) && literal != "/ruleset.json");
 
     /// <summary>What is left out above is there, so that the list does not outgrow the engine.</summary>
     [Fact]
-    public void Every_exception_is_needed() => Assert.Empty(NotForCallers.Except(Literals()));
+    public void Every_exception_is_needed() => Assert.Empty(NotForCallers.Except(Literals));
 
     [Theory]
     [InlineData("no battery is listed", true)]
@@ -61,7 +56,7 @@ public partial class EngineWordsTests
     [InlineData("starter", false)]
     [InlineData(", Runs = ", false)]
     public void A_sentence_is_told_from_other_text(string text, bool isSentence) =>
-        Assert.Equal(isSentence, Sentence().IsMatch(text));
+        Assert.Equal(isSentence, CompiledTexts.IsSentence(text));
 
     [Theory]
     [InlineData("/runs/", true)]
@@ -69,22 +64,6 @@ public partial class EngineWordsTests
     [InlineData("/0 AWG", false)]
     public void A_pointer_is_told_from_other_text(string text, bool isPointer) =>
         Assert.Equal(isPointer, Pointer().IsMatch(text));
-
-    private static List<string> Literals()
-    {
-        using var file = new PEReader(File.OpenRead(typeof(Release).Assembly.Location));
-        MetadataReader reader = file.GetMetadataReader();
-        var literals = new List<string>();
-        for (UserStringHandle handle = reader.GetNextHandle(default(UserStringHandle));
-            !handle.IsNil;
-            handle = reader.GetNextHandle(handle))
-            literals.Add(reader.GetUserString(handle));
-        return literals;
-    }
-
-    /// <summary>Two words with a blank between, the second of small letters.</summary>
-    [GeneratedRegex(@"[a-z'""] [a-z]{2,}|[a-z]{2,} [a-z""]")]
-    private static partial Regex Sentence();
 
     [GeneratedRegex("^/[A-Za-z-]")]
     private static partial Regex Pointer();
