@@ -95,7 +95,7 @@ internal sealed class KitWording(KitIssues issues, Speech speech, BillOfMaterial
         KitWire wire = plan.ByRun[WiredRun(plan, worst, trial)];
         Params values = new() { ["celsius"] = ruleset.Kit.GoodInsulation.Value };
         string conditions = string.Join(
-            speech.Text("change.and", []), unstated.Select(member => speech.Text("kit.condition." + Keys.Of(member), values)));
+            speech.Text("change.and", []), unstated.Select(member => speech.Text("condition." + Keys.Of(member), values)));
         issues.Add(
             KitVerdict.ServesWithChange, KitCodes.ServesIf, Severity.Caution, $"/kit/parts/{wire.Index}/size",
             SayOf(finding, KitCodes.ServesIf, new Params

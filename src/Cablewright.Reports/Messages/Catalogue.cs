@@ -28,6 +28,6 @@ internal sealed class Catalogue
     }
 
     /// <summary>A sentence, made in the caller's units and with the caller's names.</summary>
-    public string Text(string key, Params values, UnitSystem units, GivenNames? names) =>
+    public string Text(string key, Params values, UnitSystem units, GivenNames? names = null) =>
         templates[key].Fill(values, units, names);
 }
