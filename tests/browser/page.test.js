@@ -177,7 +177,7 @@ test("amplifiers and a second battery come and go with their cables", async () =
   assert.equal((await linked(page)).runs[2].to, "Front-stage");
   await page.getByRole("button", { name: "Remove amplifier Front-stage" }).click();
   await page.getByRole("button", { name: "Add a second battery" }).click();
-  await page.locator("#runs").filter({ hasText: "Charging: battery to rear" }).waitFor();
+  await page.locator("#runs").filter({ hasText: "charging: battery to rear" }).waitFor();
   await page.getByRole("button", { name: "Remove the second battery" }).click();
   assert.deepEqual(
     (await linked(page)).runs.map((/** @type {Run} */ run) => `${run.from}>${run.to}`),

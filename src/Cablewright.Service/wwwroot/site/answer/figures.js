@@ -6,6 +6,9 @@ export function number(value, digits = 3) {
   return Math.abs(rounded) >= 1000 ? rounded.toLocaleString("en") : String(rounded);
 }
 
+/** @param {number} value */
+export const volts = (value) => (value < 0.1 ? `${Math.round(value * 1000)} mV` : `${number(value)} V`);
+
 /** @param {number} metres @param {Words["UnitSystem"]} units */
 export const length = (metres, units) => (units === "metric" ? `${number(metres)} m` : `${number(metres / 0.3048)} ft`);
 

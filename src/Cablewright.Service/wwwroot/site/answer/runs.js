@@ -4,7 +4,7 @@ import { get, put, take } from "../build/pointers.js";
 import { families, materials } from "../build/words.js";
 import { field } from "../form/field.js";
 import { el } from "../page/dom.js";
-import { length, number, size, temperature, time } from "./figures.js";
+import { length, number, size, temperature, time, volts } from "./figures.js";
 
 /** @param {Assessment} answer @param {import("../form/field.js").Page} page */
 export function runs(answer, page) {
@@ -33,7 +33,7 @@ function tag(run, page) {
       "dl",
       {},
       ...pair("At full volume", `${number(run.peakCurrentAmps)} A`),
-      ...pair("Loses", `${number(run.dropVolts)} V`),
+      ...pair("Loses", volts(run.dropVolts)),
       ...pair("Warms to", `${temperature(run.temperatureCelsius, units)}${share ? `, ${share}` : ""}`),
       ...(fuse ? pair("Fuse", `${fuse.ratingAmps} A ${families[fuse.family]}, ${fuse.decided}`) : []),
       ...(fuse?.opensSeconds === undefined || fuse.conductorWithstandSeconds === undefined

@@ -55,7 +55,9 @@ export function take(build, pointer) {
     const name = /** @type {string} */ (path[end - 1]);
     if (holder === undefined || holder === null) continue;
     const isAsked = end === path.length;
-    const isEmpty = typeof holder[name] === "object" && holder[name] !== null && Object.keys(holder[name]).length === 0;
+    const left = holder[name];
+    const isList = Array.isArray(left) && end === 1; // a list of the build itself is there even if it is empty
+    const isEmpty = typeof left === "object" && left !== null && Object.keys(left).length === 0 && !isList;
     if (!isAsked && !isEmpty) break;
     if (Array.isArray(holder)) {
       if (!isAsked) break;

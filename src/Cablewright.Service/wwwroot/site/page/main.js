@@ -117,6 +117,7 @@ function tell(...said) {
 function showAnswer(answer, build) {
   state.answer = answer;
   renew(byId("sheet"), () => {
+    show(byId("job-name"), build.name);
     show(byId("verdict"), verdict(answer));
     show(byId("strip"), verdict(answer));
     show(byId("lights"), lights(answer));
