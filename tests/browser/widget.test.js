@@ -60,7 +60,7 @@ async function visited(markup, options = {}) {
 async function check(page, label, said) {
   await page.getByLabel(label).fill(said);
   await page.getByRole("button", { name: "Check" }).click();
-  await page.locator("cable-check .verdict").waitFor();
+  await page.locator("cable-check #answer:not([aria-busy]) .verdict").waitFor();
   return (await page.locator("cable-check .verdict").textContent()) ?? "";
 }
 
@@ -92,7 +92,7 @@ test("by the amplifier's own fuses, in metres", async () => {
 test("a cable that is too thin is told apart from one that serves", async () => {
   const { page } = await visited('<cable-check size="8 AWG" material="copper-clad-aluminium" fuse="100 A"></cable-check>');
   const said = await check(page, "Power, all channels", "1000 W");
-  assert.match(said, /This 8 AWG cable does not serve: .*Take instead: 19 ft 2 AWG copper/);
+  assert.match(said, /This 8 AWG cable does not serve\..*Take instead: 19 ft 2 AWG copper/);
   assert.equal(await page.locator("cable-check .verdict.stop").count(), 1);
   await page.locator("cable-check").evaluate((element) => element.setAttribute("size", "1/0 AWG"));
   await page.locator("cable-check").evaluate((element) => (element.removeAttribute("material"), element.removeAttribute("fuse")));

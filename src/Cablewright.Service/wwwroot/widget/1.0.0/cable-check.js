@@ -36,9 +36,9 @@ const english = {
   take: "Take {cable}, with a {fuse} fuse close to the battery.",
   takeUnfused: "Take {cable}.",
   serves: "{product} serves.",
-  servesWithChange: "{product} serves with a change: {reason}",
-  fails: "{product} does not serve: {reason}",
-  cautioned: "{product} would do, with something to settle: {reason}",
+  servesWithChange: "{product} serves with a change.",
+  fails: "{product} does not serve.",
+  cautioned: "{product} would do, with something to settle first.",
   instead: "Take instead: {cable}, with a {fuse} fuse.",
   thisCable: "This {size} cable",
   thisKit: "This kit",
@@ -82,6 +82,7 @@ svg { width: 2rem; height: 2rem; flex: none; fill: currentcolor; } svg .mark { f
 ul { list-style: none; } .lights { display: flex; flex-wrap: wrap; gap: .2rem 1rem; font-size: .9rem; color: var(--ink); }
 .lights svg { width: 1.1rem; height: 1.1rem; vertical-align: -.2rem; margin-right: .3rem; }
 .parts li { padding: .25rem 0; border-bottom: 1px dotted var(--line); } .cart { margin-top: .7rem; } .caution { margin-top: .7rem; }
+.verdict p { font-weight: 400; font-size: 1rem; margin: .2rem 0; } .verdict p.instead { font-weight: 600; } .cart { max-width: 20rem; }
 `;
 
 const shapes = {
@@ -257,6 +258,7 @@ class CableCheck extends HTMLElement {
     const call = (this.#call = new AbortController());
     const answer = this.#input("answer");
     const slow = setTimeout(() => answer.replaceChildren(el("p", {}, this.#say("working"))), slowMilliseconds);
+    answer.setAttribute("aria-busy", "true");
     this.#clear();
     try {
       const found = await this.#ask(this.#asked(), call.signal);
@@ -266,6 +268,7 @@ class CableCheck extends HTMLElement {
       clearTimeout(slow);
       if (!call.signal.aborted) this.#fail(failure);
     }
+    if (!call.signal.aborted) answer.removeAttribute("aria-busy");
   }
 
   /** Of the product, and of what the job needs. @param {Record<string, string>} asked @param {AbortSignal} signal */
@@ -325,10 +328,23 @@ class CableCheck extends HTMLElement {
 
   /** @param {{ light: Light | undefined, answer: any, assessment: any, needs: any[], product: string }} found */
   #tell({ light = "stop", answer, assessment, needs, product }) {
-    const sentence = this.#sentence(light, answer, needs, product);
-    const line = el("p", { class: `verdict ${light}` }, sign(light), el("span", { class: "said" }, sentence));
+    const [sentence = "", ...more] = this.#sentences(light, answer, needs, product);
+    const said = el(
+      "div",
+      { class: "said" },
+      sentence,
+      ...more.map((text, index) => el("p", index > 0 ? { class: "instead" } : {}, text)),
+    );
+    const line = el("div", { class: `verdict ${light}` }, sign(light), said);
     const add = el("button", { type: "button", class: "cart", part: "button" }, this.#say("add"));
-    const detail = { version, light, sentence, product: this.getAttribute("product"), needs, answer };
+    const detail = {
+      version,
+      light,
+      sentence: [sentence, ...more].join(" "),
+      product: this.getAttribute("product"),
+      needs,
+      answer,
+    };
     add.addEventListener("click", () => this.#emit("cable-check-cart", detail));
     const list = el("ul", { class: "parts" }, ...needs.map((part) => el("li", {}, this.#part(part))));
     const shown = needs.length > 0 ? [el("h3", {}, this.#say("cartTitle")), list] : [];
@@ -336,8 +352,8 @@ class CableCheck extends HTMLElement {
     this.#emit("cable-check-answer", detail);
   }
 
-  /** @param {Light} light @param {any} answer @param {any[]} needs @param {string} product */
-  #sentence(light, answer, needs, product) {
+  /** What to do; why; what to take instead. @param {Light} light @param {any} answer @param {any[]} needs @param {string} product */
+  #sentences(light, answer, needs, product) {
     const wire = needs.find((part) => part.item === "power wire");
     const fused = needs.find((part) => part.ratingAmps !== undefined);
     const holes = {
@@ -347,11 +363,10 @@ class CableCheck extends HTMLElement {
     };
     const reason =
       (answer.findings ?? []).find((/** @type {any} */ finding) => finding.severity !== "info")?.message ?? answer.summary;
-    if (!product) return light === "good" ? this.#say(fused ? "take" : "takeUnfused", holes) : answer.summary;
-    if (light === "good") return this.#say("serves", holes);
+    if (!product) return light === "good" ? [this.#say(fused ? "take" : "takeUnfused", holes)] : [answer.summary];
+    if (light === "good") return [this.#say("serves", holes)];
     const key = light === "stop" ? "fails" : this.hasAttribute("kit") ? "servesWithChange" : "cautioned";
-    const said = this.#say(key, { ...holes, reason });
-    return light === "stop" && fused ? `${said} ${this.#say("instead", holes)}` : said;
+    return [this.#say(key, holes), reason, ...(light === "stop" && fused ? [this.#say("instead", holes)] : [])];
   }
 
   /** The three lights in words; a supply of which nothing is known is not judged. @param {any} assessment */
