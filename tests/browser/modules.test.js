@@ -1,21 +1,21 @@
 // The page's own reckoning, run in the browser that it is for: what people type, changes to a build, links.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { serviceAndBrowser } from "./service.js";
+import { browser, service } from "./support.js";
 
-const { address, page: open } = serviceAndBrowser();
+const open = browser();
 
 /** Calls a function of a module of the page. @param {string} module @param {string} name @param {unknown[][]} calls
  * @returns {Promise<any[]>} */
 async function call(module, name, calls) {
   const { page } = await open();
-  await page.goto(`${address()}/`);
+  await page.goto(`${service}/`);
   return page.evaluate(
     async ([path, name, calls]) => {
       const loaded = await import(/** @type {string} */ (path));
       return /** @type {unknown[][]} */ (calls).map((given) => loaded[/** @type {string} */ (name)](...given));
     },
-    [`${address()}/site/build/${module}.js`, name, calls],
+    [`${service}/site/build/${module}.js`, name, calls],
   );
 }
 

@@ -1,16 +1,16 @@
 // The try page in use: first answer, typing, faults, links, steps back, failures of the service.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { serviceAndBrowser } from "./service.js";
+import { browser, service } from "./support.js";
 
-const { address, page: open } = serviceAndBrowser();
+const open = browser();
 
 /** @typedef {import("playwright-core").Page} Page */
 
 /** Opens the page and waits for its first answer. @param {string} [hash] */
 async function opened(hash = "") {
   const { page, failures } = await open();
-  await page.goto(`${address()}/${hash}`);
+  await page.goto(`${service}/${hash}`);
   await page.locator("#verdict .verdict").waitFor();
   return { page, failures };
 }
@@ -188,11 +188,11 @@ test("amplifiers and a second battery come and go with their cables", async () =
 test("the JSON and the curl line are those of the build", async () => {
   const { page } = await opened();
   const json = JSON.parse((await page.locator("#json").textContent()) ?? "");
-  const answer = await page.request.post(`${address()}/v1/assessments`, { data: json });
+  const answer = await page.request.post(`${service}/v1/assessments`, { data: json });
   assert.equal(answer.status(), 200);
   const curl = (await page.locator("#curl").textContent()) ?? "";
   assert.ok(curl.startsWith("curl -H 'Content-Type: application/json' --data '{"));
-  assert.ok(curl.endsWith(`${address()}/v1/assessments`));
+  assert.ok(curl.endsWith(`${service}/v1/assessments`));
 });
 
 test("every example is answered", async () => {

@@ -1,14 +1,14 @@
 // Whom the try page reaches: keyboard, screen readers (axe), light and dark, small screens, paper, and names that mean harm.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { keep, scrollsSideways, serviceAndBrowser, violations } from "./service.js";
+import { browser, keep, scrollsSideways, service, violations } from "./support.js";
 
-const { address, page: open } = serviceAndBrowser();
+const open = browser();
 
 /** @param {import("playwright-core").BrowserContextOptions} [options] @param {string} [hash] */
 async function opened(options = {}, hash = "") {
   const { page, failures } = await open(options);
-  await page.goto(`${address()}/${hash}`);
+  await page.goto(`${service}/${hash}`);
   await page.locator("#verdict .verdict").waitFor();
   return { page, failures };
 }
@@ -153,10 +153,10 @@ test("the page loads nothing from elsewhere and runs nothing inline", async () =
   /** @type {string[]} */
   const asked = [];
   page.on("request", (request) => asked.push(request.url()));
-  const answer = await page.goto(`${address()}/`);
+  const answer = await page.goto(`${service}/`);
   await page.locator("#verdict .verdict").waitFor();
   assert.ok(
-    asked.every((url) => url.startsWith(address()) || url.startsWith(`blob:${address()}`)),
+    asked.every((url) => url.startsWith(service) || url.startsWith(`blob:${service}`)),
     asked.join("\n"),
   );
   const policy = answer?.headers()["content-security-policy"] ?? "";

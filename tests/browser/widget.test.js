@@ -4,13 +4,11 @@ import { readFileSync } from "node:fs";
 import { createServer } from "node:http";
 import { after, before, test } from "node:test";
 import { gzipSync } from "node:zlib";
-import { keep, scrollsSideways, serviceAndBrowser, violations } from "./service.js";
+import { browser, keep, scrollsSideways, service, shop, violations } from "./support.js";
 
 /** @type {import("node:http").Server} */
-let shop;
-const shopPort = 20_000 + (process.pid % 20_000);
-const shopAddress = `http://127.0.0.1:${shopPort}`;
-const { address, page: open } = serviceAndBrowser({ Cablewright__AllowedOrigins: shopAddress });
+let server;
+const open = browser();
 const widget = "../../src/Cablewright.Service/wwwroot/widget";
 const { newest, versions } = JSON.parse(readFileSync(`${widget}/versions.json`, "utf8"));
 const pinned = versions.find((/** @type {{ version: string }} */ one) => one.version === newest);
@@ -23,7 +21,7 @@ const shopPage = (markup, integrity) => `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><title>Plover Car Parts</title>
 <meta name="viewport" content="width=device-width, initial-scale=1"><meta name="color-scheme" content="light dark">
 <link rel="icon" href="data:,">
-<script type="module" src="${address()}/widget/${pinned.script}" integrity="${integrity}" crossorigin="anonymous"></script>
+<script type="module" src="${service}/widget/${pinned.script}" integrity="${integrity}" crossorigin="anonymous"></script>
 <link rel="stylesheet" href="/shop.css"></head>
 <body><main><h1>Amplifier cable, by the foot</h1>${markup}</main></body></html>`;
 
@@ -31,27 +29,27 @@ const shopPage = (markup, integrity) => `<!doctype html>
 let integrity = pinned.integrity;
 
 before(async () => {
-  shop = createServer((request, response) => {
+  server = createServer((request, response) => {
     const isCss = request.url === "/shop.css";
     response.setHeader("content-type", isCss ? "text/css" : "text/html; charset=utf-8");
     response.setHeader(
       "content-security-policy",
-      `default-src 'none'; script-src ${address()}; style-src 'self'; connect-src ${address()}; img-src data:; form-action 'none'; ` +
+      `default-src 'none'; script-src ${service}; style-src 'self'; connect-src ${service}; img-src data:; form-action 'none'; ` +
         "base-uri 'none'; require-trusted-types-for 'script'; trusted-types 'none'",
     );
     const css =
       "html { color-scheme: light dark } body { font: 1rem sans-serif; margin: 1rem } .themed { --cable-check-act: #7a1f5c; --cable-check-on-act: #fff }";
     response.end(isCss ? css : shopPage(product, integrity));
   });
-  await new Promise((listens) => shop.listen(shopPort, "127.0.0.1", () => listens(undefined)));
+  await new Promise((listens) => server.listen(Number(new URL(shop).port), "127.0.0.1", () => listens(undefined)));
 });
-after(() => void shop.close());
+after(() => void server.close());
 
 /** @param {string} markup @param {import("playwright-core").BrowserContextOptions} [options] */
 async function visited(markup, options = {}) {
   product = markup;
   const { page, failures } = await open(options);
-  await page.goto(`${shopAddress}/`);
+  await page.goto(`${shop}/`);
   await page.locator("cable-check h2").waitFor();
   return { page, failures };
 }
@@ -167,7 +165,7 @@ test("a script that was tampered with does not run", async () => {
   integrity = `sha384-${"A".repeat(64)}`;
   product = "<cable-check></cable-check>";
   const { page } = await open();
-  await page.goto(`${shopAddress}/`);
+  await page.goto(`${shop}/`);
   await page.waitForTimeout(500);
   assert.equal(await page.evaluate(() => customElements.get("cable-check") === undefined), true);
   integrity = pinned.integrity;

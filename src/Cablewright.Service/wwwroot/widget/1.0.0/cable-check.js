@@ -34,7 +34,6 @@ const english = {
   settle: "check",
   stop: "stop",
   take: "Take {cable}, with a {fuse} fuse close to the battery.",
-  takeUnfused: "Take {cable}.",
   serves: "{product} serves.",
   servesWithChange: "{product} serves with a change.",
   fails: "{product} does not serve.",
@@ -131,8 +130,6 @@ function sign(light) {
 const withUnit = (text, unit) => (/^\d+([.,]\d+)?$/.test(text.trim()) ? `${text.trim().replace(",", ".")} ${unit}` : text.trim());
 
 class CableCheck extends HTMLElement {
-  static observedAttributes = ["strings", "units"];
-
   /** @type {Partial<typeof english>} */
   #strings = {};
   #root = this.attachShadow({ mode: "open" });
@@ -152,10 +149,6 @@ class CableCheck extends HTMLElement {
 
   disconnectedCallback() {
     this.#call?.abort();
-  }
-
-  attributeChangedCallback() {
-    if (this.isConnected) this.#show();
   }
 
   /** What is said in place of the English. @param {Partial<typeof english>} strings */
@@ -363,7 +356,7 @@ class CableCheck extends HTMLElement {
     };
     const reason =
       (answer.findings ?? []).find((/** @type {any} */ finding) => finding.severity !== "info")?.message ?? answer.summary;
-    if (!product) return light === "good" ? [this.#say(fused ? "take" : "takeUnfused", holes)] : [answer.summary];
+    if (!product) return light === "good" ? [this.#say("take", holes)] : [answer.summary];
     if (light === "good") return [this.#say("serves", holes)];
     const key = light === "stop" ? "fails" : this.hasAttribute("kit") ? "servesWithChange" : "cautioned";
     return [this.#say(key, holes), reason, ...(light === "stop" && fused ? [this.#say("instead", holes)] : [])];
