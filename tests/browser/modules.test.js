@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { browser, service } from "./support.js";
 
-const open = browser();
+const { open } = browser();
 
 /** Calls a function of a module of the page. @param {string} module @param {string} name @param {unknown[][]} calls
  * @returns {Promise<any[]>} */

@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { browser, service } from "./support.js";
 
-const open = browser();
+const { open, another } = browser();
 
 /** @typedef {import("playwright-core").Page} Page */
 
@@ -68,9 +68,11 @@ test("the link carries the build to another browser", async () => {
   const { page } = await opened();
   await field(page, "/runs/0/length").fill("23 ft");
   await page.locator("#parts").filter({ hasText: "23 ft as it lies" }).waitFor();
-  const { page: other } = await opened(new URL(page.url()).hash);
+  const { page: other, close } = await another();
+  await other.goto(page.url());
   await other.locator("#parts").filter({ hasText: "23 ft as it lies" }).waitFor();
   assert.equal(await field(other, "/runs/0/length").inputValue(), "23 ft");
+  await close();
 });
 
 test("a damaged link says so and shows an example", async () => {

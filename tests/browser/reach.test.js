@@ -3,11 +3,11 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { browser, keep, scrollsSideways, service, violations } from "./support.js";
 
-const open = browser();
+const { open, another } = browser();
 
-/** @param {import("playwright-core").BrowserContextOptions} [options] @param {string} [hash] */
-async function opened(options = {}, hash = "") {
-  const { page, failures } = await open(options);
+/** @param {import("./support.js").Screen} [screen] @param {string} [hash] */
+async function opened(screen = {}, hash = "") {
+  const { page, failures } = await open(screen);
   await page.goto(`${service}/${hash}`);
   await page.locator("#verdict .verdict").waitFor();
   return { page, failures };
@@ -19,7 +19,7 @@ const hashOf = (build) => `#build=${Buffer.from(JSON.stringify(build)).toString(
 for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
   for (const width of [360, 1280]) {
     test(`${colorScheme} at ${width} px: axe finds nothing, nothing scrolls sideways`, async () => {
-      const { page, failures } = await opened({ colorScheme, viewport: { width, height: 800 } });
+      const { page, failures } = await opened({ colorScheme, width });
       for (const [index, name] of ["one", "two", "thin"].entries()) {
         await page.locator("#examples button").nth(index).click();
         const summary = [/48\.3 A/, /114 A/, /Do not build/][index] ?? "";
@@ -37,7 +37,8 @@ for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
 }
 
 test("the switch chooses dark, and the choice is kept", async () => {
-  const { page } = await opened();
+  const { page, close } = await another();
+  await page.goto(`${service}/`);
   const ground = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   const light = await ground();
   await page.getByRole("button", { name: "Dark" }).click();
@@ -46,6 +47,7 @@ test("the switch chooses dark, and the choice is kept", async () => {
   await page.reload();
   assert.equal(await ground(), dark);
   assert.equal(await page.getByRole("button", { name: "Dark" }).getAttribute("aria-pressed"), "true");
+  await close();
 });
 
 test("with the keyboard alone", async () => {
@@ -103,7 +105,7 @@ const hostile = {
   "two hundred letters": "W".repeat(200),
 };
 test("names that mean harm stay names", async () => {
-  const { page, failures } = await opened({ viewport: { width: 360, height: 800 } });
+  const { page, failures } = await opened({ width: 360 });
   for (const [kind, name] of Object.entries(hostile)) {
     await page.locator('#form [data-pointer="/name"]').fill(name);
     const amplifier = page.locator('#form [data-pointer="/amplifiers/0/id"]');

@@ -8,7 +8,7 @@ import { browser, keep, scrollsSideways, service, shop, violations } from "./sup
 
 /** @type {import("node:http").Server} */
 let server;
-const open = browser();
+const { open } = browser();
 const widget = "../../src/Cablewright.Service/wwwroot/widget";
 const { newest, versions } = JSON.parse(readFileSync(`${widget}/versions.json`, "utf8"));
 const pinned = versions.find((/** @type {{ version: string }} */ one) => one.version === newest);
@@ -45,10 +45,10 @@ before(async () => {
 });
 after(() => void server.close());
 
-/** @param {string} markup @param {import("playwright-core").BrowserContextOptions} [options] */
-async function visited(markup, options = {}) {
+/** @param {string} markup @param {import("./support.js").Screen} [screen] */
+async function visited(markup, screen = {}) {
   product = markup;
-  const { page, failures } = await open(options);
+  const { page, failures } = await open(screen);
   await page.goto(`${shop}/`);
   await page.locator("cable-check h2").waitFor();
   return { page, failures };
@@ -145,7 +145,7 @@ for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
   test(`${colorScheme}: axe finds nothing, at 360 px nothing scrolls sideways`, async () => {
     const { page } = await visited('<cable-check class="themed" size="8 AWG"></cable-check>', {
       colorScheme,
-      viewport: { width: 360, height: 800 },
+      width: 360,
     });
     await check(page, "Power, all channels", "1000 W");
     assert.deepEqual(await violations(page), []);
