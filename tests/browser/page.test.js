@@ -187,6 +187,32 @@ test("amplifiers and a second battery come and go with their cables", async () =
   );
 });
 
+test("a drawing is shown as an image in which nothing runs, and a service without one is asked once", async () => {
+  const { page } = await open();
+  let asked = 0;
+  /** @type {string | undefined} */
+  let drawing;
+  await page.route("**/v1/assessments", (route) => {
+    if (route.request().headers()["accept"] !== "image/svg+xml") return route.continue();
+    asked++;
+    return drawing ? route.fulfill({ contentType: "image/svg+xml", body: drawing }) : route.fulfill({ status: 406, body: "" });
+  });
+  await page.goto(`${service}/`);
+  await page.locator("#verdict .verdict").waitFor();
+  await field(page, "/runs/0/length").fill("18 ft");
+  await page.locator("#parts").filter({ hasText: "18 ft as it lies" }).waitFor();
+  assert.equal(await page.locator("#section-drawing").isVisible(), false);
+  assert.equal(asked, 1);
+  const script = "<script>parent.document.title = document.title = 'taken'</script>";
+  drawing = `<svg xmlns="http://www.w3.org/2000/svg" width="300" height="100">${script}<rect width="300" height="100"/></svg>`;
+  await page.reload();
+  const image = page.locator("#drawing img");
+  await image.waitFor();
+  assert.equal(await image.evaluate((shown) => /** @type {HTMLImageElement} */ (shown).naturalWidth), 300);
+  assert.match((await image.getAttribute("alt")) ?? "", /Wiring drawing. Use 18 ft of 4 AWG copper/);
+  assert.notEqual(await page.title(), "taken");
+});
+
 test("the JSON and the curl line are those of the build", async () => {
   const { page } = await opened();
   const json = JSON.parse((await page.locator("#json").textContent()) ?? "");

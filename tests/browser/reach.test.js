@@ -115,6 +115,7 @@ test("names that mean harm stay names", async () => {
       .locator("#field-amplifiers-0-id-fault")
       .filter({ hasText: kind === "two hundred letters" ? /40/ : /letters/ })
       .waitFor();
+    assert.equal(await page.locator('#form [data-pointer="/runs/0/length"]').getAttribute("aria-invalid"), null);
     assert.notEqual(await page.title(), "taken", kind);
     assert.equal(await page.locator("main script, main img[src=x]").count(), 0, kind);
     assert.equal(await scrollsSideways(page), false, kind);

@@ -22,7 +22,8 @@ internal static class SitePages
     /// </summary>
     private static readonly PagePolicy OfPage = new(
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; connect-src 'self'; "
-        + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'; require-trusted-types-for 'script'; trusted-types 'none'");
+        + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'; require-trusted-types-for 'script'; "
+        + "trusted-types 'none'");
 
     /// <summary>Serves every file; they are no part of the contract.</summary>
     public static void MapSite(this IEndpointRouteBuilder routes)

@@ -1,5 +1,6 @@
 // Shows each fault of a build beside the field that it belongs to, and the rest above the form.
 import { describe } from "../build/describe.js";
+import { get } from "../build/pointers.js";
 import { byId, el, show } from "../page/dom.js";
 
 /** The field nearest to a pointer: its own, else the one that it lies below, else the first below it.
@@ -27,8 +28,11 @@ export function showFaults(problem, build) {
   clearFaults();
   /** @type {HTMLElement[]} */
   const others = [];
+  const told = new Set(problem.errors.map((error) => error.pointer));
   for (const error of problem.errors) {
-    const field = fieldAt(error.pointer);
+    const named = nameOf(build, error.pointer);
+    if (named && told.has(named)) continue;
+    const field = fieldAt(named ?? error.pointer);
     const said = sentence(error);
     const place = field && document.getElementById(`${field.id}-fault`);
     if (field && place) {
@@ -39,6 +43,14 @@ export function showFaults(problem, build) {
   if (problem.errors.length === 0) others.push(el("li", {}, problem.detail));
   show(byId("faults"), others.length > 0 && el("ul", {}, ...others));
   return Math.max(problem.errors.length, 1);
+}
+
+/** Where a run's end is an amplifier, what is wrong with its name belongs to the amplifier's own field.
+ * @param {Build} build @param {string} pointer @returns {string | undefined} */
+function nameOf(build, pointer) {
+  if (!/^\/runs\/\d+\/(from|to)$/.test(pointer)) return undefined;
+  const index = build.amplifiers.findIndex((amplifier) => amplifier.id === get(build, pointer));
+  return index < 0 ? undefined : `/amplifiers/${index}/id`;
 }
 
 /** @param {Problem["errors"][number]} error */
