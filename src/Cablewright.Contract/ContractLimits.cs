@@ -81,6 +81,9 @@ public static class ContractLimits
     /// <summary>The highest price, in any currency.</summary>
     public const double HighestPrice = 1_000_000;
 
+    /// <summary>Most fuse families to choose from: all of them.</summary>
+    public const int FuseFamilies = 11;
+
     /// <summary>Most prices of conductors.</summary>
     public const int Prices = 256;
 

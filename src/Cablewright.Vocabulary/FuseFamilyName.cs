@@ -18,6 +18,10 @@ public enum FuseFamilyName
     [JsonStringEnumMemberName("blade-f")]
     BladeF,
 
+    /// <summary>Glass cartridge of the trade's AGU size.</summary>
+    [JsonStringEnumMemberName("glass-agu")]
+    GlassAgu,
+
     /// <summary>Bolt-in strip, ISO 8820-5 type SF30.</summary>
     [JsonStringEnumMemberName("strip-sf30")]
     StripSf30,
@@ -26,9 +30,17 @@ public enum FuseFamilyName
     [JsonStringEnumMemberName("strip-sf51")]
     StripSf51,
 
+    /// <summary>Small two-blade bolt-in fuse of the trade's pattern.</summary>
+    [JsonStringEnumMemberName("mini-ANL")]
+    MiniAnl,
+
     /// <summary>Bolt-in strip of the trade's ANL pattern.</summary>
     [JsonStringEnumMemberName("ANL")]
     Anl,
+
+    /// <summary>Fuse with one bolt, on a battery's post or a bus bar's stud, ISO 8820-6.</summary>
+    [JsonStringEnumMemberName("single-bolt")]
+    SingleBolt,
 
     /// <summary>Current-limiting cartridge, UL 248-15.</summary>
     [JsonStringEnumMemberName("class-t")]

@@ -6,7 +6,9 @@ namespace Cablewright.Vocabulary;
 [JsonConverter(typeof(JsonStringEnumConverter<Prefer>))]
 public enum Prefer
 {
-    /// <summary>What the conductors cost: the stated prices, else the ruleset's relative price of their metal.</summary>
+    /// <summary>
+    /// What the job costs, conductors, terminals and fuses: the stated prices, else the ruleset's relative ones.
+    /// </summary>
     [JsonStringEnumMemberName("cost")]
     Cost,
 

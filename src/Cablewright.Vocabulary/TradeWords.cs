@@ -18,9 +18,9 @@ public static class TradeWords
     public static IReadOnlyList<string> All<[DynamicallyAccessedMembers(Fields)] T>() where T : struct, Enum =>
         [.. Enum.GetValues<T>().Select(value => value.Word())];
 
-    /// <summary>The value for a word, exactly as written.</summary>
+    /// <summary>The value for a word, exactly as written, or for another word that is read.</summary>
     public static bool TryParse<[DynamicallyAccessedMembers(Fields)] T>(string word, out T value) where T : struct, Enum =>
-        WordsOf<T>.ByWord.TryGetValue(word, out value);
+        WordsOf<T>.ByWord.TryGetValue(word, out value) || WordsOf<T>.ByOtherWord.TryGetValue(word, out value);
 
     /// <summary>The value for a word.</summary>
     /// <exception cref="ArgumentException">There is no such word.</exception>
@@ -36,5 +36,11 @@ public static class TradeWords
 
         public static readonly FrozenDictionary<string, T> ByWord =
             ByValue.ToFrozenDictionary(each => each.Value, each => each.Key, StringComparer.Ordinal);
+
+        public static readonly FrozenDictionary<string, T> ByOtherWord = Enum.GetValues<T>()
+            .SelectMany(
+                value => typeof(T).GetField(value.ToString())!.GetCustomAttribute<AlsoReadAttribute>()?.Words ?? [],
+                (value, word) => (Word: word, Value: value))
+            .ToFrozenDictionary(each => each.Word, each => each.Value, StringComparer.OrdinalIgnoreCase);
     }
 }

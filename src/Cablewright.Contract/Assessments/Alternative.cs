@@ -29,7 +29,7 @@ public sealed record Alternative
     public required Verdict Verdict { get; init; }
 
     /// <summary>
-    /// What the run's conductors cost, as <c>sizing.cost</c>; absent where prices are stated and this conductor has none.
+    /// What the run costs, as <c>sizing.cost</c>; absent where prices are stated and this conductor has none.
     /// </summary>
     [Figure("1", 12.5)]
     public double? Cost { get; init; }

@@ -17,6 +17,13 @@ public sealed record FollowUp
     [Example("At 50 % the drop is above the limit, at 70 % it is not.")]
     public required string Why { get; init; }
 
+    /// <summary>Where a person finds the answer.</summary>
+    [Example("It is printed beside the fuses on the amplifier.")]
+    public required string Where { get; init; }
+
+    /// <summary>What may be answered.</summary>
+    public required ExpectedAnswer Answer { get; init; }
+
     /// <summary>
     /// The values of which <c>question</c> and <c>why</c> are made, for a sentence of one's own: numbers in the unit that ends
     /// their name, ids and words; absent where there are none.

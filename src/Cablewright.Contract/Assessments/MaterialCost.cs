@@ -2,7 +2,7 @@ using Cablewright.Contract.Schema;
 
 namespace Cablewright.Contract.Assessments;
 
-/// <summary>What the list of materials costs, as far as the build's <c>sizing.prices</c> go.</summary>
+/// <summary>What the list of materials costs, as far as the build's prices go.</summary>
 public sealed record MaterialCost
 {
     /// <summary>The sum of the lines that have a price.</summary>

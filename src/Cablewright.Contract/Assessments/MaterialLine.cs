@@ -16,6 +16,14 @@ public sealed record MaterialLine
     [Example("1/0 AWG")]
     public string? Size { get; init; }
 
+    /// <summary>The size that a reducer ends in.</summary>
+    [Example("4 AWG")]
+    public string? ReducedTo { get; init; }
+
+    /// <summary>How many runs leave a distribution block.</summary>
+    [Figure("1", 2, Smallest = 2)]
+    public int? Ways { get; init; }
+
     /// <summary>Metal, where it has one.</summary>
     public Material? Material { get; init; }
 
@@ -39,8 +47,8 @@ public sealed record MaterialLine
     public required int Count { get; init; }
 
     /// <summary>
-    /// What <c>cutLengthMetres</c> costs by the build's <c>sizing.prices</c>; absent where they have no price for this size and
-    /// metal.
+    /// What the line costs by the prices that the build's <c>sizing</c> states: <c>cutLengthMetres</c> of a conductor, each fuse
+    /// with its holder, terminal and distribution block; absent where they have none for it.
     /// </summary>
     [Figure("see currency", 21.9941)]
     public double? Price { get; init; }

@@ -20,7 +20,13 @@ public sealed record SizingResult
     [Figure("1", 0, Largest = 1)]
     public double? Gap { get; init; }
 
-    /// <summary>What the chosen conductors cost, in the currency of the prices; without prices, in kilograms of copper.</summary>
+    /// <summary>
+    /// What the runs with chosen conductors cost, in the currency of the prices; without prices, in kilograms of copper, by the
+    /// ruleset's relative prices. It counts the conductors, a terminal at each end of each, and a fuse with its holder for each
+    /// at every end where one that is left open is certain to stand: at batteries and where the build speaks of one. It leaves
+    /// out what hangs on other choices: fuses where conductors get smaller, and distribution blocks; <c>materials</c> lists those
+    /// too.
+    /// </summary>
     [Figure("1", 41.3)]
     public required double Cost { get; init; }
 

@@ -6,7 +6,7 @@ namespace Cablewright.Contract.Assessments;
 /// <summary>One choice of the open conductors: no other that was found is both cheaper and loses less.</summary>
 public sealed record TradeOffPoint
 {
-    /// <summary>What the chosen conductors cost, as <c>sizing.cost</c>.</summary>
+    /// <summary>What the runs with chosen conductors cost, as <c>sizing.cost</c>.</summary>
     [Figure("1", 41.3)]
     public required double Cost { get; init; }
 

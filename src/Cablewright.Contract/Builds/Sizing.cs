@@ -27,6 +27,14 @@ public sealed record Sizing
     [Figure("1", 2, Smallest = 1, Largest = ContractLimits.ParallelConductors)]
     public int? MaxParallel { get; init; }
 
+    /// <summary>
+    /// The families that fuses are chosen from. Where left out: plug-in fuses of type C to 30 A, small bolt-in ones
+    /// (<c>mini-ANL</c>) to 100 A, <c>ANL</c> above; where one of these is not known to interrupt what its batteries ask for, or
+    /// is not rated for the voltage, <c>single-bolt</c> or <c>class-t</c>.
+    /// </summary>
+    [Items(1, ContractLimits.FuseFamilies)]
+    public IReadOnlyList<FuseFamilyName>? FuseFamilies { get; init; }
+
     /// <summary>What the ground of an amplifier is: <c>as-supply</c> where left out.</summary>
     public GroundSize? GroundSize { get; init; }
 
@@ -39,6 +47,18 @@ public sealed record Sizing
     /// </summary>
     [Items(1, ContractLimits.Prices)]
     public IReadOnlyList<ConductorPrice>? Prices { get; init; }
+
+    /// <summary>What fuses with their holders cost, by family; without one the ruleset's relative price counts.</summary>
+    [Items(1, ContractLimits.FuseFamilies)]
+    public IReadOnlyList<FusePrice>? FusePrices { get; init; }
+
+    /// <summary>What terminals cost, by size, at most 64; without one the ruleset's relative price counts.</summary>
+    [Items(1, ContractLimits.Sizes)]
+    public IReadOnlyList<TerminalPrice>? TerminalPrices { get; init; }
+
+    /// <summary>What a distribution block costs; the list of materials alone counts it.</summary>
+    [Figure("see currency", 19, Smallest = 0.0001, Largest = ContractLimits.HighestPrice)]
+    public double? DistributionBlockPrice { get; init; }
 
     /// <summary>The currency of the prices, for people; it changes no figure. At most 8 characters.</summary>
     [Text(ContractLimits.CurrencyLength, "EUR")]

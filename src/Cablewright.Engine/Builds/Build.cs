@@ -313,6 +313,9 @@ public sealed record ConductorWish
     /// <summary>The size.</summary>
     public ConductorSize? Size { get; init; }
 
+    /// <summary>Whether the size is a gauge off a label, which does not say that it is AWG.</summary>
+    public bool IsLabelled { get; init; }
+
     /// <summary>The metal.</summary>
     public Material? Material { get; init; }
 

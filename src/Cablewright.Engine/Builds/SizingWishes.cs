@@ -17,6 +17,9 @@ public sealed record SizingWishes
     /// </summary>
     public int? MaxParallel { get; init; }
 
+    /// <summary>The families that fuses are chosen from; empty: the usual ones.</summary>
+    public IReadOnlyList<FuseFamilyName> FuseFamilies { get; init; } = [];
+
     /// <summary>What the ground of an amplifier is.</summary>
     public GroundSize GroundSize { get; init; }
 
@@ -28,6 +31,15 @@ public sealed record SizingWishes
     /// has a price is allowed.
     /// </summary>
     public IReadOnlyList<ConductorPrice> Prices { get; init; } = [];
+
+    /// <summary>What fuses with their holders cost.</summary>
+    public IReadOnlyList<FusePrice> FusePrices { get; init; } = [];
+
+    /// <summary>What terminals cost.</summary>
+    public IReadOnlyList<TerminalPrice> TerminalPrices { get; init; } = [];
+
+    /// <summary>What a distribution block costs.</summary>
+    public double? BlockPrice { get; init; }
 
     /// <summary>The currency of the prices; it is handed through and changes no result.</summary>
     public string? Currency { get; init; }

@@ -89,7 +89,7 @@ internal sealed class Attempts
     private static Build Strongest(Variant present)
     {
         CompleteBuild build = present.Build;
-        var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
+        var costs = new PriceList(build.Stated.Sizing, build.Ruleset);
         ConductorChoice[] conductors = [.. build.Runs.Select((run, index) => run.Given is null
             ? CandidateList.For(run, build, costs, Stock.Any)[^1]
             : present.Sized.Evaluation.Design.Conductors[index])];

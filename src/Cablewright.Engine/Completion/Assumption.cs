@@ -41,8 +41,8 @@ internal sealed record AssumedWord(AssumptionKind Kind, Target At, Enum Word, Fi
 /// <param name="Kind">What it is, and why it was taken.</param>
 /// <param name="At">What it stands for.</param>
 /// <param name="Size">The size.</param>
-/// <param name="Basis">The figure that it rests on.</param>
-internal sealed record AssumedSize(AssumptionKind Kind, Target At, ConductorSize Size, Figure Basis)
+/// <param name="Basis">The figure that it rests on, if any.</param>
+internal sealed record AssumedSize(AssumptionKind Kind, Target At, ConductorSize Size, Figure? Basis = null)
     : Assumption(Kind, At, Basis);
 
 /// <summary>Where a run lies.</summary>

@@ -39,12 +39,18 @@ internal enum AssumptionKind
     /// <summary>The largest conductor that an amplifier's terminals usually accept.</summary>
     TerminalSize,
     Efficiency,
+
+    /// <summary>An amplifier just large enough for class D draws no less than a smaller one of class AB.</summary>
+    EfficiencyNoLess,
     PowerSupply,
     Programme,
     InsulationRating,
     JointResistance,
     FuseFamily,
     FuseDistance,
+
+    /// <summary>A gauge off a label is AWG.</summary>
+    LabelledGauge,
 
     /// <summary>The first metal of those to choose from.</summary>
     FirstMaterial,

@@ -35,8 +35,7 @@ internal static class DrawCompletion
         }
         else
         {
-            efficiency = assumptions.Take(
-                amplifier.Efficiency, AssumptionKind.Efficiency, at[Member.Efficiency], ruleset.Load.Efficiency(kind));
+            efficiency = EfficiencyOf(amplifier, kind, at, assumptions);
             fullWatts = amplifier.RatedOutputWatts!.Value / efficiency.Value;
         }
 
@@ -64,6 +63,29 @@ internal static class DrawCompletion
             AssumptionKind.OwnFuseAlone, at[Member.RatedInputCurrent], amplifier.OnBoardFuseAmps!.Value, Figure.Amps, null));
         return new AmplifierDraw(
             new LoadDraw(LoadKind.ConstantCurrent, amplifier.OnBoardFuseAmps!.Value), 1, 1, null, ratingVolts, null);
+    }
+
+    /// <summary>
+    /// Where nothing says of which class an amplifier is, one just large enough for class D would draw less than a smaller one of
+    /// class AB: it counts as drawing no less.
+    /// </summary>
+    private static double EfficiencyOf(Amplifier amplifier, AmplifierClass kind, Target at, AssumptionList assumptions)
+    {
+        LoadSection load = assumptions.Ruleset.Load;
+        Figure usual = load.Efficiency(kind);
+        if (amplifier is { Efficiency: null, Class: null } && kind is AmplifierClass.D)
+        {
+            Figure ofSmaller = load.Efficiency(AmplifierClass.AB);
+            double noLess = ofSmaller.Value * amplifier.RatedOutputWatts!.Value / load.ClassDFrom.Value;
+            if (noLess < usual.Value)
+            {
+                assumptions.Note(new AssumedFigure(
+                    AssumptionKind.EfficiencyNoLess, at[Member.Efficiency], noLess, usual.Unit, ofSmaller));
+                return noLess;
+            }
+        }
+
+        return assumptions.Take(amplifier.Efficiency, AssumptionKind.Efficiency, at[Member.Efficiency], usual);
     }
 
     private static AmplifierClass ClassOf(Amplifier amplifier, double watts, Target at, AssumptionList assumptions)

@@ -48,6 +48,9 @@ internal sealed class RunCompletion
             run.Conductor.InsulationCelsius, AssumptionKind.InsulationRating,
             new Target(Part.Conductor, index, Member.InsulationRating), ruleset.Heat.InsulationRating);
         (double Hottest, double Mean) air = AirAlong(run, route);
+        if (run.Conductor is { IsLabelled: true, Size: { } gauge })
+            assumptions.Note(new AssumedSize(
+                AssumptionKind.LabelledGauge, new Target(Part.Conductor, index, Member.Size), gauge));
         Conductor? given = run.Conductor.Size is { } size
             ? Conductor.Of(size, run.Conductor.Material ?? MaterialFor(index))
             : null;

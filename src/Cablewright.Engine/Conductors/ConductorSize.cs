@@ -49,7 +49,7 @@ public sealed class ConductorSize
 
     /// <summary>Reads a size as the trade writes it.</summary>
     /// <param name="text">Such as <c>4 AWG</c>, <c>4AWG</c>, <c>AWG 4</c>, <c>0 AWG</c>, <c>2/0 AWG</c>, <c>00 AWG</c>,
-    /// <c>25 mm2</c>, <c>25 mm²</c>, <c>2.5 sq mm</c>.</param>
+    /// <c>25 mm2</c>, <c>25 mm²</c>, <c>2.5 sq mm</c>; <c>4 gauge</c>, <c>4 ga</c>, <c>1/0</c> as labels say.</param>
     /// <returns>The size, or what is wrong with the text.</returns>
     public static SizeReading Parse(string text) => SizeText.Parse(text, ByLabel);
 

@@ -3,7 +3,10 @@ namespace Cablewright.Engine.Conductors;
 /// <summary>A size that was read, or the reason why the text is none.</summary>
 /// <param name="Size">The size, or <c>null</c>.</param>
 /// <param name="Problem">What is wrong, or <c>null</c>.</param>
-public readonly record struct SizeReading(ConductorSize? Size, SizeProblem? Problem);
+/// <param name="IsLabel">
+/// Whether it is a gauge that does not say which: AWG, or a smaller size by the same number, as labels of cable do.
+/// </param>
+public readonly record struct SizeReading(ConductorSize? Size, SizeProblem? Problem, bool IsLabel = false);
 
 /// <summary>Why a text is no size.</summary>
 /// <param name="Kind">What is wrong.</param>
@@ -19,9 +22,6 @@ public enum SizeProblemKind
 
     /// <summary>A number without a unit.</summary>
     NoUnit,
-
-    /// <summary>A gauge that does not say which.</summary>
-    BareGauge,
 
     /// <summary>Nothing that looks like a size.</summary>
     NoSize,

@@ -15,10 +15,8 @@ internal static partial class SizeText
         if (trimmed.Length is 0 or > LongestText) return Fail(SizeProblemKind.Expected, trimmed);
         if (American().Match(trimmed) is { Success: true } american) return Awg(Number(american), byLabel);
         if (MetricArea().Match(trimmed) is { Success: true } metric) return Area(metric.Groups[1].Value, byLabel);
-        if (Unitless().IsMatch(trimmed)) return Fail(SizeProblemKind.NoUnit, trimmed);
-        return Fail(
-            trimmed.Contains("ga", StringComparison.OrdinalIgnoreCase) ? SizeProblemKind.BareGauge : SizeProblemKind.NoSize,
-            trimmed);
+        if (Label().Match(trimmed) is { Success: true } label) return Awg(Number(label), byLabel) with { IsLabel = true };
+        return Fail(Unitless().IsMatch(trimmed) ? SizeProblemKind.NoUnit : SizeProblemKind.NoSize, trimmed);
     }
 
     private static SizeReading Awg(string number, FrozenDictionary<string, ConductorSize> byLabel)
@@ -62,6 +60,11 @@ internal static partial class SizeText
         @"^([0-9]{1,3}(?:\.[0-9]{1,3})?)\s*(?:mm2|mm²|mm\^2|sq\.? ?mm)$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex MetricArea();
+
+    [GeneratedRegex(
+        @"^(?:([0-9]{1,2}|0{3,4}|[1-4]/0)\s*(?:gauge|ga\.?)|([1-4]/0))$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Label();
 
     [GeneratedRegex(@"^[0-9./]+$", RegexOptions.CultureInvariant)]
     private static partial Regex Unitless();

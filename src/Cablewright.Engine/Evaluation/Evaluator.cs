@@ -31,11 +31,15 @@ internal sealed class Evaluator
     public Evaluator(CompleteBuild build)
     {
         Model = BuildModel.Of(build);
+        FuseLadders = new FuseLadders(Model);
         solver = new OperatingPointSolver(Model);
     }
 
     /// <summary>The build whose designs are worked out.</summary>
     public BuildModel Model { get; }
+
+    /// <summary>The families that its fuses may be of.</summary>
+    public FuseLadders FuseLadders { get; }
 
     /// <summary>How a current drawn by one amplifier alone divides among the runs at an operating point.</summary>
     public double[] Division(int amplifier, OperatingPoint point) => solver.Division(amplifier, point);
@@ -109,7 +113,7 @@ internal sealed class Evaluator
         {
             if (EnvelopeOf(design, share) is not { } envelope) return null;
             if (round == MostRounds) return (design, envelope);
-            Design placed = FusePlan.Place(Model, design, envelope, grown);
+            Design placed = FusePlan.Place(Model, FuseLadders, design, envelope, grown);
             if (placed.HasFusesOf(design)) return (placed, envelope);
             design = grown = placed;
         }

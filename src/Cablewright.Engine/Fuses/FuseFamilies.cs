@@ -15,6 +15,8 @@ public sealed class FuseFamilies
             [.. rows.Select(row => new FuseFamily(
                     TradeWords.Parse<FuseFamilyName>(row.Name),
                     row.Standard,
+                    row.Choice,
+                    row.RelativePrice,
                     row.RatingsAmps,
                     row.VoltageRatingVolts,
                     row.ContinuousUseFactor,
@@ -30,6 +32,9 @@ public sealed class FuseFamilies
     /// <summary>All of them.</summary>
     public IReadOnlyList<FuseFamily> All => byName;
 
+    /// <summary>All of them, in the order in which one is chosen.</summary>
+    public IEnumerable<FuseFamily> InOrderOfChoice => byName.OrderBy(family => family.Choice.Order);
+
     /// <summary>One family.</summary>
     public FuseFamily Of(FuseFamilyName name) => byName[(int)name];
 
@@ -43,6 +48,8 @@ public sealed class FuseFamilies
 internal sealed record FuseFamilyRow(
     string Name,
     string Standard,
+    FuseChoice Choice,
+    SourcedNumber RelativePrice,
     SourcedNumbers RatingsAmps,
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,

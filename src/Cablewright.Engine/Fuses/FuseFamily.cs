@@ -8,6 +8,8 @@ namespace Cablewright.Engine.Fuses;
 public sealed record FuseFamily(
     FuseFamilyName Name,
     string Standard,
+    FuseChoice Choice,
+    SourcedNumber RelativePrice,
     SourcedNumbers RatingsAmps,
     SourcedNumber VoltageRatingVolts,
     SourcedNumber ContinuousUseFactor,

@@ -21,11 +21,13 @@ internal sealed class KitTrials
     private readonly HashSet<(ViolationKind, RunEnd)> failsAnyway;
     private readonly HashSet<(ViolationKind, RunEnd)> cautionsAnyway;
     private readonly Dictionary<TrialFittings, Variant> known = [];
+    private readonly int stated;
 
     public KitTrials(Build build, Ruleset ruleset, WorkMeter meter)
     {
         this.ruleset = ruleset;
         this.meter = meter;
+        stated = build.Runs.Count;
         Variant first = WorkOut(Opened(build, null));
         HashSet<string> vehicles = [.. new BillOfMaterials(first).Pieces.Where(piece => piece.IsVehicles)
             .Select(piece => piece.Run.Id)];
@@ -45,6 +47,14 @@ internal sealed class KitTrials
     /// <summary>How many builds were worked out for the trials.</summary>
     public int Assessed => known.Count;
 
+    /// <summary>
+    /// A piece as it is to be cut. Of a run that is not stated the length is what is usual, and nothing has to be allowed beside.
+    /// </summary>
+    public WirePiece Cut(WirePiece piece) =>
+        Baseline.Build.Runs.Skip(stated).Any(run => run.Id == piece.Run.Id)
+            ? piece with { CutMetres = piece.Run.Run.LengthMetres }
+            : piece;
+
     /// <summary>The build with these cables and, where given, these fuses; what is not given stays open.</summary>
     public Variant With(IReadOnlyDictionary<string, KitWire> wires, IReadOnlyDictionary<RunEnd, KitPart>? fuses = null)
     {
@@ -55,6 +65,10 @@ internal sealed class KitTrials
 
     /// <summary>What fails in a trial and not without the kit, the most dangerous first.</summary>
     public IReadOnlyList<Violation> NewFails(Variant trial) => New(trial, Severity.Fail, failsAnyway);
+
+    /// <summary>Terminals that usually accept less than the cable of a trial.</summary>
+    public static IReadOnlyList<Violation> TooThick(Variant trial) =>
+        [.. trial.Ranked.Where(violation => violation is { Kind: ViolationKind.TerminalTooSmall, Severity: Severity.Info })];
 
     /// <summary>What wants a look in a trial and not without the kit.</summary>
     public IReadOnlyList<Violation> NewCautions(Variant trial) => New(trial, Severity.Caution, cautionsAnyway);

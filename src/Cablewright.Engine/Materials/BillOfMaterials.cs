@@ -1,5 +1,6 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
+using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
 using Cablewright.Vocabulary;
 
@@ -10,7 +11,14 @@ namespace Cablewright.Engine.Materials;
 /// <param name="CutMetres">Length of one conductor with the allowance for bends and ends.</param>
 /// <param name="RingTerminals">How many of its ends sit on a stud: a battery's or the body's.</param>
 /// <param name="IsVehicles">Whether the vehicle has it already: the starter battery's strap, the alternator's cable.</param>
-internal sealed record WirePiece(DesignedRun Run, double CutMetres, int RingTerminals, bool IsVehicles);
+internal sealed record WirePiece(DesignedRun Run, double CutMetres, int RingTerminals, bool IsVehicles)
+{
+    /// <summary>How many of its ends sit in an amplifier's terminal.</summary>
+    public int AmplifierEnds { get; init; }
+
+    /// <summary>The largest size that the amplifier's terminal accepts, where that is less than its own.</summary>
+    public ConductorSize? ReducedTo { get; init; }
+}
 
 /// <summary>A junction of the supply side that parts one run into several.</summary>
 /// <param name="Place">Its place.</param>
@@ -41,9 +49,16 @@ internal sealed class BillOfMaterials
 
         double allowance = 1 + build.Ruleset.Materials.CutAllowance.Value;
         Pieces = [.. runs.Select(
-            run => new WirePiece(run, run.Run.LengthMetres * allowance, Studs(run) * run.Choice.Count, IsVehicles(run)))];
+            run => new WirePiece(run, run.Run.LengthMetres * allowance, Studs(run) * run.Choice.Count, IsVehicles(run))
+            {
+                AmplifierEnds = AmplifierEnds(run) * run.Choice.Count,
+                ReducedTo = ReducedTo(run),
+            })];
         Grommets = [.. runs.Where(PassesBulkhead)];
         LoomMetres = runs.Sum(Loom);
+        Ties = (int)Math.Ceiling(
+            runs.Where(run => run.Run.Side is Side.Supply && !IsVehicles(run)).Sum(run => run.Run.LengthMetres)
+            / build.Ruleset.Materials.TieSpacing.Value);
         Blocks = [.. runs.Where(run => run.Run.Side is Side.Supply).SelectMany(run => new[] { run.Run.From, run.Run.To })
             .Where(IsJunction).GroupBy(place => place)
             .Where(meeting => meeting.Count() > 2)
@@ -62,12 +77,27 @@ internal sealed class BillOfMaterials
     /// <summary>The distribution blocks.</summary>
     public IReadOnlyList<BlockNeed> Blocks { get; }
 
+    /// <summary>Ties or clamps along the supply.</summary>
+    public int Ties { get; }
+
+    /// <summary>Length of the turn-on lead and of each signal interconnect, in metres.</summary>
+    public double SignalMetres => build.Ruleset.Kit.SignalLength.Value;
+
     /// <summary>How many amplifiers want a turn-on lead and a signal.</summary>
     public int Amplifiers => build.Draws.Count;
 
     private int Studs(DesignedRun run) => (IsStud(run.Run.From) ? 1 : 0) + (IsStud(run.Run.To) ? 1 : 0);
 
     private bool IsStud(string place) => build.Names[place].Kind is PlaceKind.Battery or PlaceKind.Body;
+
+    private int AmplifierEnds(DesignedRun run) => (IsAmplifier(run.Run.From) ? 1 : 0) + (IsAmplifier(run.Run.To) ? 1 : 0);
+
+    private bool IsAmplifier(string place) => build.Names[place].Kind is PlaceKind.Amplifier;
+
+    private static ConductorSize? ReducedTo(DesignedRun run) => run.Run.Terminals
+        .Where(limit => limit.At.Part is Part.Amplifier && !run.Choice.Conductor.Size.FitsWhere(limit.Largest))
+        .Select(limit => limit.Largest)
+        .MinBy(size => size.NominalAreaMm2);
 
     private bool IsJunction(string place) => build.Names[place].Kind is PlaceKind.Junction;
 

@@ -21,15 +21,17 @@ namespace Cablewright.Engine.Protection;
 internal sealed class FusePlan
 {
     private readonly CompleteBuild build;
+    private readonly FuseLadders ladders;
     private readonly SupplyTopology topology;
     private readonly Ampacities ampacities;
     private readonly Design design;
     private readonly OperatingEnvelope envelope;
     private readonly Design? least;
 
-    private FusePlan(BuildModel model, Design design, OperatingEnvelope envelope, Design? least)
+    private FusePlan(BuildModel model, FuseLadders ladders, Design design, OperatingEnvelope envelope, Design? least)
     {
         build = model.Build;
+        this.ladders = ladders;
         topology = model.Topology;
         ampacities = model.Ampacities;
         this.envelope = envelope;
@@ -39,12 +41,14 @@ internal sealed class FusePlan
 
     /// <summary>The given fuses and the needed ones.</summary>
     /// <param name="model">The build.</param>
+    /// <param name="ladders">The families that its fuses may be of.</param>
     /// <param name="design">Its conductors.</param>
     /// <param name="envelope">The current of each run.</param>
     /// <param name="least">Chosen fuses that must stand again, with at least their ratings; <c>null</c>: none.</param>
-    public static Design Place(BuildModel model, Design design, OperatingEnvelope envelope, Design? least)
+    public static Design Place(
+        BuildModel model, FuseLadders ladders, Design design, OperatingEnvelope envelope, Design? least)
     {
-        var plan = new FusePlan(model, design, envelope, least);
+        var plan = new FusePlan(model, ladders, design, envelope, least);
         foreach (RunEnd end in model.Topology.Outwards.SelectMany(RunEnd.Of)) plan.PlaceStatedOrAtBattery(end);
 
         while (plan.PlaceAtReductions())
@@ -102,28 +106,14 @@ internal sealed class FusePlan
         bool unknown = topology.IsAtBattery(end) && topology.NodeAt(end) != topology.ChargingNode
             && topology.IsFedFromBothEnds(run);
         double full = unknown ? ampacity : Math.Max(envelope.PeakAmps[run], envelope.ThermalAmps[run]) / share;
-        FuseFamily family = FamilyFor(run, slot, full, ampacity);
-        double cool = full / family.HotShareAt(build.Runs[run].AirCelsius);
-        double wanted = unknown ? ampacity : family.SmallestCarrying(cool) ?? family.RatingsAmps.Values[^1];
+        FuseLadder ladder = ladders.At(end);
+        FuseFamily family = ladder.For(full, ampacity);
+        double wanted = unknown ? ampacity : ladder.SmallestCarrying(family, full) ?? family.RatingsAmps.Values[^1];
         double within = family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, ampacity));
         double carrying = family.SmallestCarrying(envelope.ThermalAmps[run] / share) ?? family.RatingsAmps.Values[^1];
         double rating = Math.Max(carrying, Math.Min(wanted, within));
         if (least?.FuseAt(end) is { } stood && stood.RatingAmps > rating) return stood;
         return Fitted(run, slot with { Family = family.Name }, rating, Decided.Chosen);
-    }
-
-    /// <summary>
-    /// A blade where it carries the full current in a small rating, or where the conductor has less ampacity than the other has
-    /// ratings; else an ANL.
-    /// </summary>
-    private FuseFamily FamilyFor(int run, FuseSlot slot, double full, double ampacity)
-    {
-        FuseFamilies families = build.Ruleset.FuseFamilies;
-        if (slot.Family is { } stated) return families.Of(stated);
-        FuseFamily blade = families.Of(FuseFamilyName.BladeC), strip = families.Of(FuseFamilyName.Anl);
-        bool small = blade.SmallestCarrying(full / blade.HotShareAt(build.Runs[run].AirCelsius)) is { } rating
-            && rating <= build.Ruleset.Fuse.BladeUpTo.Value;
-        return small || ampacity < strip.RatingsAmps.Values[0] ? blade : strip;
     }
 
     private FittedFuse Fitted(int run, FuseSlot slot, double rating, Decided decided)

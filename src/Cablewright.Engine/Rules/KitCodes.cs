@@ -23,6 +23,9 @@ public static class KitCodes
     [Meaning("The kit's supply and ground cables have the same colour.")]
     internal const string SameColour = "kit.same-colour";
 
+    [Meaning("With the kit's cable the build fails by what is assumed, and passes under conditions that can be stated.")]
+    internal const string ServesIf = "kit.serves-if";
+
     [Meaning("The kit has no heat-shrink or no ties.")]
     internal const string SundriesMissing = "kit.sundries-missing";
 
@@ -31,6 +34,9 @@ public static class KitCodes
 
     [Meaning("With the kit's cables the build is within its limits, and wants a look.")]
     internal const string WireMarginal = "kit.wire-marginal";
+
+    [Meaning("The kit's cable is larger than a terminal usually accepts: a reducer belongs to it.")]
+    internal const string WireThick = "kit.wire-thick";
 
     [Meaning("With the kit's cable the build fails.")]
     internal const string WireThin = "kit.wire-thin";

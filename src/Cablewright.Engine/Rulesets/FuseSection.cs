@@ -1,3 +1,5 @@
+using Cablewright.Vocabulary;
+
 namespace Cablewright.Engine.Rulesets;
 
 /// <summary>Which fuse stands where, and what it carries, protects and interrupts.</summary>
@@ -69,7 +71,17 @@ internal sealed class FuseSection(FigureReader figures)
 
     public Figure OnePerConductor { get; } = figures.Take("fuse.one-per-conductor", "1");
 
-    public Figure BladeUpTo { get; } = figures.Take("fuse.blade-up-to", "A");
+    /// <summary>The largest rating in which a fuse that is left open is of a family.</summary>
+    public double ChosenUpTo(FuseFamilyName family) => family switch
+    {
+        FuseFamilyName.BladeC => BladeUpTo.Value,
+        FuseFamilyName.MiniAnl => SmallStripUpTo.Value,
+        _ => double.PositiveInfinity,
+    };
+
+    private Figure BladeUpTo { get; } = figures.Take("fuse.blade-up-to", "A");
+
+    private Figure SmallStripUpTo { get; } = figures.Take("fuse.small-strip-up-to", "A");
 
     public Figure NoneInReturn { get; } = figures.Take("fuse.none-in-return", "1");
 }

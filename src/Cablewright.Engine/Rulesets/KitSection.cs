@@ -9,5 +9,7 @@ internal sealed class KitSection(FigureReader figures)
 
     public Figure ColoursDiffer { get; } = figures.Take("kit.colours-differ", "1");
 
+    public Figure GoodInsulation { get; } = figures.Take("kit.good-insulation", "C");
+
     public Figure SignalLength { get; } = figures.Take("kit.signal-length", "m");
 }

@@ -17,6 +17,12 @@ internal sealed class SizingSection(FigureReader figures)
         _ => RelativePriceAluminium,
     };
 
+    /// <summary>What every terminal costs, over a kilogram of copper in conductors.</summary>
+    public Figure TerminalPrice { get; } = figures.Take("sizing.relative-price-terminal", "1");
+
+    /// <summary>And how many metres of copper conductor of its size besides.</summary>
+    public Figure TerminalMetres { get; } = figures.Take("sizing.terminal-metres", "m");
+
     private Figure RelativePriceCopper { get; } = figures.Take("sizing.relative-price-copper", "1");
 
     private Figure RelativePriceTinnedCopper { get; } = figures.Take("sizing.relative-price-tinned-copper", "1");

@@ -1,21 +1,19 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Network;
+using Cablewright.Engine.Protection;
 using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.ShortCircuits;
 
 /// <summary>The largest and the smallest current of a short circuit at every place of the supply side.</summary>
 /// <remarks>
-/// <para>Largest: every battery full, with the least resistance it may have, and the alternator's rated current besides,
-/// through cold conductors without joints and fuses, straight to the negative terminals.</para>
+/// <para>Largest: <see cref="LargestFaults"/>.</para>
 /// <para>Smallest: one battery alone at its lowest working voltage with the most resistance it may have, no alternator, through
 /// conductors as hot as their insulation allows, with joints and fuses, and back over the body, at its most too, and the
 /// battery's strap, or, inside an amplifier, over its own return where that lets less through.</para>
 /// </remarks>
 internal sealed class FaultCurrents
 {
-    private const double ColdCelsius = 20;
-
     /// <summary>
     /// A battery that gives nothing: far more than any resistance of the circuit, so that no node is left without a path.
     /// </summary>
@@ -24,7 +22,7 @@ internal sealed class FaultCurrents
     private readonly CompleteBuild build;
     private readonly CircuitModel circuit;
     private readonly Design design;
-    private readonly FaultCircuit largest;
+    private readonly LargestFaults largest;
     private readonly FaultCircuit[] smallest;
     private readonly double returnOhms;
     private readonly Dictionary<int, int> ownReturn;
@@ -37,12 +35,12 @@ internal sealed class FaultCurrents
         returnOhms = circuit.BodyNode >= 0 ? 0 : build.MostBodyOhms + build.Ruleset.Supply.StrapResistance.Value;
         ownReturn = circuit.Network.Loads.Take(build.Draws.Count).DistinctBy(load => load.Positive)
             .ToDictionary(load => load.Positive, load => load.Negative);
-        largest = Largest();
+        largest = LargestFaults.Of(model, design);
         smallest = [.. Enumerable.Range(0, build.Batteries.Count).Select(Alone)];
     }
 
     /// <summary>The largest fault current at a node of the supply side, in amperes.</summary>
-    public double LargestAt(int node) => largest.Between(node, circuit.Batteries[build.ChargingBattery].Negative, 0).Amps;
+    public double LargestAt(int node) => largest.At(node);
 
     /// <summary>The fault at a node fed by one battery alone.</summary>
     public FaultCircuit.Fault SmallestAt(int node, int battery)
@@ -52,15 +50,6 @@ internal sealed class FaultCurrents
         if (!ownReturn.TryGetValue(node, out int own) || own == back) return overBody;
         FaultCircuit.Fault inside = smallest[battery].Between(node, own, 0);
         return inside.Amps < overBody.Amps ? inside : overBody;
-    }
-
-    private FaultCircuit Largest()
-    {
-        double[] ohms = BranchOhms(run => Conductors(run, ColdCelsius));
-        SourceState[] states = [.. build.Batteries.Select(battery => new SourceState(battery.FullVolts, battery.LeastOhms))];
-        var injections = new double[states.Length];
-        injections[build.ChargingBattery] = build.Supply.RatedAmps ?? build.Supply.HotAmps ?? 0;
-        return new FaultCircuit(circuit.SupplyInFault, ohms, states, injections);
     }
 
     private FaultCircuit Alone(int battery)

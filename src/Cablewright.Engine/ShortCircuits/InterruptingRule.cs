@@ -1,6 +1,7 @@
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Protection;
 using Cablewright.Engine.Rules;
 using Cablewright.Vocabulary;
 
@@ -17,7 +18,8 @@ internal abstract class InterruptingRule(ViolationKind kind, Severity severity, 
         double needed = RequiredInterrupting.Of(facts.Model, end, facts.LargestAmpsAt(end));
         if (!Significant.Exceeds(needed, fuse.InterruptsAmps)) return null;
         Violation violation = At(end, needed, fuse.InterruptsAmps);
-        return RequiredInterrupting.IsUsualPlugIn(facts.Model, end, fuse) || RequiredInterrupting.IsThereAPart(fuse, needed)
+        return RequiredInterrupting.IsUsualPlugIn(facts.Model, end, fuse.Family, fuse.InterruptsAmps)
+            || RequiredInterrupting.IsThereAPart(fuse, needed)
             ? violation with { Severity = Severity.Info }
             : violation;
     }

@@ -52,7 +52,7 @@ internal static class CandidateList
     /// <param name="build">The build, with its own lists.</param>
     /// <param name="costs">Its prices.</param>
     /// <param name="stock">What it may be made of.</param>
-    public static IReadOnlyList<ConductorChoice> For(CompleteRun run, CompleteBuild build, ConductorCosts costs, Stock stock)
+    public static IReadOnlyList<ConductorChoice> For(CompleteRun run, CompleteBuild build, PriceList costs, Stock stock)
     {
         Build stated = build.Stated;
         ConductorWish wish = run.Wish;
@@ -74,20 +74,20 @@ internal static class CandidateList
         }
     }
 
-    private static IEnumerable<ConductorSize> SizesOf(Build build, ConductorCosts costs, Stock stock) =>
+    private static IEnumerable<ConductorSize> SizesOf(Build build, PriceList costs, Stock stock) =>
         build.Sizing.Sizes.Count > 0 ? build.Sizing.Sizes
         : costs.ArePriced ? costs.PricedSizes
         : stock is Stock.Any ? Usual(build.Units)
         : Stocked(build.Units);
 
-    private static IEnumerable<Material> MaterialsOf(ConductorWish wish, Build build, ConductorCosts costs) =>
+    private static IEnumerable<Material> MaterialsOf(ConductorWish wish, Build build, PriceList costs) =>
         wish.Material is { } stated ? [stated]
         : build.Sizing.Materials.Count > 0 ? build.Sizing.Materials.Distinct()
         : costs.ArePriced ? costs.PricedMaterials
         : [Material.Copper];
 
     private static Conductor[] Conductors(
-        IEnumerable<ConductorSize> sizes, IEnumerable<Material> materials, ConductorCosts costs)
+        IEnumerable<ConductorSize> sizes, IEnumerable<Material> materials, PriceList costs)
     {
         Conductor[] all = [.. sizes.SelectMany(size => materials.Select(material => Conductor.Of(size, material)))];
         Conductor[] priced = [.. all.Where(costs.IsPriced)];

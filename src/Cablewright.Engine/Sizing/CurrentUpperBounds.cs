@@ -1,6 +1,8 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
+using Cablewright.Engine.Protection;
 using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
@@ -34,6 +36,7 @@ internal sealed class CurrentUpperBounds
     private const double FuseMargin = 1.25;
 
     private readonly CompleteBuild build;
+    private readonly FuseLadders ladders;
     private readonly Bridges paths;
     private readonly LoadLowerBounds loads;
     private readonly Goal goal;
@@ -43,10 +46,12 @@ internal sealed class CurrentUpperBounds
     private double running = double.PositiveInfinity;
     private double lowest = double.PositiveInfinity;
 
-    public CurrentUpperBounds(BuildModel model, Bridges paths, LoadLowerBounds loads, Goal goal, ChoiceRules rules)
+    public CurrentUpperBounds(SizingTask task, LoadLowerBounds loads, Goal goal, ChoiceRules rules)
     {
+        BuildModel model = task.Model;
         build = model.Build;
-        this.paths = paths;
+        ladders = task.Evaluator.FuseLadders;
+        paths = task.Paths;
         this.loads = loads;
         this.goal = goal;
         hot = build.Runs.Max(Warming);
@@ -68,7 +73,7 @@ internal sealed class CurrentUpperBounds
     private void Tighten()
     {
         double[] more =
-            [.. build.Runs.Select((_, run) => MoreVolts(run, build.Runs[run].Near) + MoreVolts(run, build.Runs[run].Far))];
+            [.. build.Runs.Select((_, run) => MoreVolts(RunEnd.Near(run)) + MoreVolts(RunEnd.Far(run)))];
         double[] fuses = [.. paths.Of.Select(way => way.Where(branch => branch < more.Length).Sum(run => more[run]))];
         running = Factor(build.ChargingVolts, fuses);
         lowest = Factor(build.LowestSupplyVolts, fuses);
@@ -85,20 +90,24 @@ internal sealed class CurrentUpperBounds
     /// <summary>
     /// The most that a fuse which is left open loses before it has grown to its last rating, above what it loses then.
     /// </summary>
-    private double MoreVolts(int run, FuseSlot slot)
+    private double MoreVolts(RunEnd end)
     {
+        int run = end.Run;
+        FuseSlot slot = build.SlotAt(end);
         if (build.Runs[run].Side is Side.Return || slot.RatingAmps is not null || slot.Refused) return 0;
-        if (ReferenceEquals(slot, build.Runs[run].Far) && !slot.MustBeFitted) return 0;
-        FuseFamily[] families = [.. FuseBounds.FamiliesOf(slot, build.Ruleset.FuseFamilies)];
+        if (end.IsFar && !slot.MustBeFitted) return 0;
+        FuseLadder ladder = ladders.At(end);
+        FuseFamily[] families =
+            [.. ladder.Between((least[run], 0), (most[run], double.PositiveInfinity))];
         double whole = families.Max(family => family.DropAtRatingVolts.Value * family.ContinuousUseFactor.Value);
         if (double.IsInfinity(most[run]) || (build.Runs[run].GivenCount ?? goal.MostParallel) > 1) return FuseMargin * whole;
-        double before = families.Max(family => Ohms(run, family, least[run]) ?? 0);
-        double after = families.Min(family => Ohms(run, family, most[run]) ?? double.PositiveInfinity);
-        return double.IsInfinity(after) ? FuseMargin * whole : most[run] * Math.Max(0, before - after);
+        double before = families.Max(family => Ohms(ladder, family, least[run]) ?? 0);
+        double after = families.Min(family => Ohms(ladder, family, most[run]) ?? family.Ohms(family.RatingsAmps.Values[^1]));
+        return most[run] * Math.Max(0, before - after);
     }
 
-    private double? Ohms(int run, FuseFamily family, double amps) =>
-        family.SmallestCarrying(amps / family.HotShareAt(build.Runs[run].AirCelsius)) is { } rating ? family.Ohms(rating) : null;
+    private static double? Ohms(FuseLadder ladder, FuseFamily family, double amps) =>
+        ladder.SmallestCarrying(family, amps) is { } rating ? family.Ohms(rating) : null;
 
     private static double Warming(CompleteRun run)
     {

@@ -22,6 +22,7 @@ namespace Cablewright.Engine.Sizing;
 internal sealed class FuseBounds
 {
     private readonly CompleteBuild build;
+    private readonly FuseLadders ladders;
     private readonly SupplyTopology topology;
     private readonly Ampacities ampacities;
     private readonly int mostParallel;
@@ -32,10 +33,12 @@ internal sealed class FuseBounds
 
     /// <summary>Prepares the floors for one build.</summary>
     /// <param name="model">The build.</param>
+    /// <param name="ladders">The families that its fuses may be of.</param>
     /// <param name="mostParallel">How many conductors may be laid in parallel.</param>
     /// <param name="rules">The rules that are to be kept; where one is not, nothing that follows from it is certain.</param>
-    public FuseBounds(BuildModel model, int mostParallel, ChoiceRules rules)
+    public FuseBounds(BuildModel model, FuseLadders ladders, int mostParallel, ChoiceRules rules)
     {
+        this.ladders = ladders;
         this.rules = rules;
         build = model.Build;
         topology = model.Topology;
@@ -113,10 +116,10 @@ internal sealed class FuseBounds
         if (slot.Refused) return 0;
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
-        return FamiliesFor(run, slot, (fullAmps.Least / share, fullAmps.Most / share), each).Max(family =>
+        return FamiliesFor(end, (fullAmps.Least / share, fullAmps.Most / share), each).Max(family =>
         {
             double within = LargestWithin(family, each);
-            double wanted = CarryingHot(run, family, fullAmps.Least / share) ?? family.RatingsAmps.Values[^1];
+            double wanted = ladders.At(end).SmallestCarrying(family, fullAmps.Least / share) ?? family.RatingsAmps.Values[^1];
             return Ohms(run, family, Math.Max(family.RatingsAmps.Values[0], Math.Min(wanted, within)));
         }) / share;
     }
@@ -139,7 +142,7 @@ internal sealed class FuseBounds
         if (!Significant.Exceeds(before, each)) return true;
         if (slot.Refused) return double.IsInfinity(before);
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
-        return !Significant.Exceeds(LeastRating(slot, continuousAmps / share), each);
+        return !Significant.Exceeds(LeastRating(end, continuousAmps / share), each);
     }
 
     private double LeastOhms(RunEnd end, ConductorChoice choice, (double Continuous, double Most) amps)
@@ -154,21 +157,15 @@ internal sealed class FuseBounds
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
         bool mustBeWithin = !rules.AcceptsFuseOf(run) && (topology.IsAtBattery(end) || Significant.Exceeds(entering[run], each));
         (double Continuous, double Most) shared = (amps.Continuous / share, amps.Most / share);
-        return FamiliesFor(run, slot, shared, each)
-            .Min(family => Ohms(run, family, MostRating(run, family, shared.Most, mustBeWithin ? each : null))) / share;
+        return FamiliesFor(end, shared, each)
+            .Min(family => Ohms(run, family, MostRating(end, family, shared.Most, mustBeWithin ? each : null))) / share;
     }
 
-    /// <summary>
-    /// The families that the plan may come to: the stated one, or whichever of a blade and a strip the currents allow.
-    /// </summary>
-    private IEnumerable<FuseFamily> FamiliesFor(int run, FuseSlot slot, (double Continuous, double Most) amps, double each)
-    {
-        if (slot.Family is not null) return FamiliesOf(slot, Families);
-        FuseFamily blade = Families.Of(FuseFamilyName.BladeC), strip = Families.Of(FuseFamilyName.Anl);
-        double small = build.Ruleset.Fuse.BladeUpTo.Value;
-        if (each < strip.RatingsAmps.Values[0] || CarryingHot(run, blade, amps.Most) <= small) return [blade];
-        return CarryingHot(run, blade, amps.Continuous) is { } rating && rating <= small ? [blade, strip] : [strip];
-    }
+    /// <summary>The families that the plan may come to.</summary>
+    private IEnumerable<FuseFamily> FamiliesFor(RunEnd end, (double Least, double Most) fullAmps, double each) =>
+        topology.IsFedFromBothEnds(end.Run)
+            ? ladders.At(end).Between((Math.Min(fullAmps.Least, each), each), (double.PositiveInfinity, each))
+            : ladders.At(end).Between((fullAmps.Least, each), (fullAmps.Most, each));
 
     private bool IsCertain(RunEnd end, ConductorChoice choice) =>
         build.SlotAt(end) is { Refused: false } slot
@@ -178,15 +175,16 @@ internal sealed class FuseBounds
                 && Significant.Exceeds(entering[end.Run], ampacities.Of(end.Run, choice.Conductor).LimitAmps)));
 
     /// <summary>The largest rating of a family that the plan may come to; see <see cref="FusePlan"/>.</summary>
-    /// <param name="run">The run.</param>
+    /// <param name="end">The end.</param>
     /// <param name="family">The family.</param>
     /// <param name="most">The most that it may have been chosen for.</param>
     /// <param name="ampacity">The ampacity of the conductor, where the fuse may not be larger; <c>null</c> where it may.</param>
-    private double MostRating(int run, FuseFamily family, double most, double? ampacity)
+    private double MostRating(RunEnd end, FuseFamily family, double most, double? ampacity)
     {
         double largest = family.RatingsAmps.Values[^1];
-        double wanted = double.IsInfinity(most)
-            || topology.IsFedFromBothEnds(run) ? largest : CarryingHot(run, family, most) ?? largest;
+        double wanted = double.IsInfinity(most) || topology.IsFedFromBothEnds(end.Run)
+            ? largest
+            : ladders.At(end).SmallestCarrying(family, most) ?? largest;
         return Math.Max(ampacity is { } amps ? Math.Min(wanted, LargestWithin(family, amps))
             : wanted, family.RatingsAmps.Values[0]);
     }
@@ -199,22 +197,21 @@ internal sealed class FuseBounds
         if (slot.RatingAmps is { } rating) return rating;
         if (slot.Refused) return double.PositiveInfinity;
         if (rules.AcceptsFuseOf(run)) return 0;
-        return (build.Runs[run].GivenCount ?? mostParallel) > 1 ? carried[run].Continuous : LeastChosen(run, slot);
+        return (build.Runs[run].GivenCount ?? mostParallel) > 1 ? carried[run].Continuous : LeastChosen(end);
     }
 
     /// <summary>The least rating that the plan may choose for a run of one conductor.</summary>
-    private double LeastChosen(int run, FuseSlot slot)
+    private double LeastChosen(RunEnd end)
     {
-        FuseFamily strip = Families.Of(FuseFamilyName.Anl);
-        IEnumerable<FuseFamily> families = slot.Family is null && weakest[run] >= strip.RatingsAmps.Values[0]
-            ? FamiliesFor(run, slot, (carried[run].Full, double.PositiveInfinity), weakest[run])
-            : FamiliesOf(slot, Families);
-        return families.Min(family =>
+        int run = end.Run;
+        FuseLadder ladder = ladders.At(end);
+        (double, double) beyond = (double.PositiveInfinity, double.PositiveInfinity);
+        return ladder.Between((carried[run].Full, weakest[run]), beyond).Min(family =>
         {
             double largest = family.RatingsAmps.Values[^1];
             double continuous = family.SmallestCarrying(carried[run].Continuous) ?? largest;
             return Math.Max(continuous,
-                Math.Min(CarryingHot(run, family, carried[run].Full) ?? largest, LargestWithin(family, weakest[run])));
+                Math.Min(ladder.SmallestCarrying(family, carried[run].Full) ?? largest, LargestWithin(family, weakest[run])));
         });
     }
 
@@ -222,21 +219,12 @@ internal sealed class FuseBounds
     private static double LargestWithin(FuseFamily family, double amps) =>
         family.RatingsAmps.Values.LastOrDefault(value => !Significant.Exceeds(value, amps));
 
-    /// <summary>The smallest rating that carries a current continuously in the air of a run.</summary>
-    private double? CarryingHot(int run, FuseFamily family, double amps) =>
-        family.SmallestCarrying(amps / family.HotShareAt(build.Runs[run].AirCelsius));
-
     /// <summary>Resistance of a fuse with its terminations.</summary>
     private double Ohms(int run, FuseFamily family, double rating) => family.Ohms(rating) + build.Runs[run].FuseTerminationOhms;
 
-    private double LeastRating(FuseSlot slot, double amps) =>
-        FamiliesOf(slot, Families).Min(family => family.SmallestCarrying(amps))
-            ?? FamiliesOf(slot, Families).Max(family => family.RatingsAmps.Values[^1]);
-
-    /// <summary>The families that a fuse which is left open may be of.</summary>
-    public static IEnumerable<FuseFamily> FamiliesOf(FuseSlot slot, FuseFamilies families) => slot.Family is { } stated
-        ? [families.Of(stated)]
-        : [families.Of(FuseFamilyName.BladeC), families.Of(FuseFamilyName.Anl)];
+    private double LeastRating(RunEnd end, double amps) =>
+        ladders.At(end).Families.Min(family => family.SmallestCarrying(amps))
+            ?? ladders.At(end).Families.Max(family => family.RatingsAmps.Values[^1]);
 
     private static bool IsPerConductor(FuseSlot slot, ConductorChoice choice, bool chosen) =>
         choice.Count > 1 && (slot.PerConductor ?? chosen);

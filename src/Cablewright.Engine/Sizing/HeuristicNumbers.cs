@@ -38,7 +38,7 @@ internal sealed class HeuristicNumbers
         this.rules = rules;
         this.design = design;
         this.envelope = envelope;
-        fuses = new FuseBounds(task.Model, goal.MostParallel, rules);
+        fuses = new FuseBounds(task.Model, task.Evaluator.FuseLadders, goal.MostParallel, rules);
         full = [.. envelope.PeakAmps.Select((amps, run) => Math.Max(amps, envelope.ThermalAmps[run]))];
         fuses.Take(
             [.. full.Select((amps, run) =>

@@ -60,8 +60,8 @@ internal sealed class Relaxation
         this.goal = goal;
         CircuitModel circuit = task.Model.Circuit;
         loads = new LoadLowerBounds(task.Model, goal);
-        var ceilings = new CurrentUpperBounds(task.Model, task.Paths, loads, goal, rules);
-        var fuses = new FuseBounds(task.Model, goal.MostParallel, rules);
+        var ceilings = new CurrentUpperBounds(task, loads, goal, rules);
+        var fuses = new FuseBounds(task.Model, task.Evaluator.FuseLadders, goal.MostParallel, rules);
         LowerBounds = new RunLowerBounds(task, goal, fuses, rules);
         Returns = returns;
         Amps = [.. Enumerable.Range(0, goal.Volts.Length).Select(load => new LoadAmps(

@@ -27,7 +27,7 @@ internal sealed record SizedBuild(DesignEvaluation Evaluation, FaultReport Fault
     /// </summary>
     public double? Gap { get; init; }
 
-    /// <summary>What the chosen conductors cost, in the currency of the prices or in kilograms of copper.</summary>
+    /// <summary>What the open runs cost, in the currency of the prices or in kilograms of copper.</summary>
     public double Cost { get; init; }
 
     /// <summary>Every rule that does not hold.</summary>

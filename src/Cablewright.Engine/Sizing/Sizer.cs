@@ -140,5 +140,5 @@ internal sealed class Sizer
     }
 
     private double CostOf(DesignEvaluation evaluation) =>
-        task.Open.Sum(run => task.Costs.Of(build.Runs[run], evaluation.Design.Conductors[run]));
+        task.Open.Sum(run => task.Costs.Of(run, evaluation.Design.Conductors[run]));
 }

@@ -25,12 +25,12 @@ internal sealed class SizingTask
     {
         Evaluator = evaluator;
         CompleteBuild build = Build;
-        Costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
         prefer = build.Stated.Sizing.Prefer;
         SupplyOf = GroundRule.SuppliesOf(Model);
         Open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
         Paths = new Bridges(Model.Circuit, build.Draws.Count);
         Ways = ShortestWays.Of(Model.Circuit, build.Draws.Count);
+        Costs = new JobCosts(evaluator, Ways);
         int[] ordered = [.. Open.OrderBy(run => build.Stated.Amplifiers.Any(IsAt(run)) ? 0 : 1)];
         Tree = new RunTree(Paths.Of, ordered);
         HeuristicTree = Enumerable.Range(0, Ways.Length).All(load => Ways[load].Order().SequenceEqual(Paths.Of[load].Order()))
@@ -44,7 +44,7 @@ internal sealed class SizingTask
 
     public CompleteBuild Build => Model.Build;
 
-    public ConductorCosts Costs { get; }
+    public JobCosts Costs { get; }
 
     public Bridges Paths { get; }
 
@@ -91,7 +91,7 @@ internal sealed class SizingTask
             described = described with { Wish = Build.Runs[supply].Wish };
         }
 
-        return ForStrap(run, CandidateList.For(described, Build, Costs, stock));
+        return ForStrap(run, CandidateList.For(described, Build, Costs.Prices, stock));
     }
 
     /// <summary>Of a strap's candidates those that are large enough for one, where there are any.</summary>
@@ -109,7 +109,7 @@ internal sealed class SizingTask
         if (Build.Runs[run].Given is not null) return 0;
         double weight = prefer is Prefer.Mass
             ? choice.KilogramsPerMetre * Build.Runs[run].LengthMetres
-            : Costs.Of(Build.Runs[run], choice);
+            : Costs.Of(run, choice);
         return weight * (1 + PieceWeight * (choice.Count - 1));
     }
 

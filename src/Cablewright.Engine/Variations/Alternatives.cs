@@ -16,7 +16,7 @@ internal sealed class Alternatives
 {
     private readonly Variant present;
     private readonly Build frozen;
-    private readonly ConductorCosts costs;
+    private readonly JobCosts costs;
     private readonly WorkMeter meter;
 
     private Alternatives(Variant present, WorkMeter meter)
@@ -24,7 +24,8 @@ internal sealed class Alternatives
         this.meter = meter;
         this.present = present;
         frozen = FrozenBuild.WithFusesOpen(present.Build, present.Sized.Evaluation.Design);
-        costs = new ConductorCosts(present.Build.Stated.Sizing, present.Build.Ruleset);
+        costs = new JobCosts(
+            present.Evaluator, ShortestWays.Of(present.Evaluator.Model.Circuit, present.Build.Draws.Count));
     }
 
     /// <summary>The alternatives of each run; <c>null</c> for a run that the budget did not reach.</summary>
@@ -72,7 +73,7 @@ internal sealed class Alternatives
             },
         };
         var variant = Variant.Of(frozen with { Runs = runs }, present.Build.Ruleset, part);
-        double? cost = !costs.ArePriced || costs.IsPriced(choice.Conductor) ? costs.Of(variant.Build.Runs[run], choice) : null;
+        double? cost = !costs.Prices.ArePriced || costs.Prices.IsPriced(choice.Conductor) ? costs.Of(run, choice) : null;
         return new Alternative(choice, variant, cost);
     }
 }
@@ -80,6 +81,6 @@ internal sealed class Alternatives
 /// <summary>A run with another conductor in it, everything else left as it is.</summary>
 /// <param name="Choice">The conductor.</param>
 /// <param name="Variant">The whole build with it.</param>
-/// <param name="Cost">What the run's conductors cost, or their relative price; <c>null</c> where prices are stated and this
+/// <param name="Cost">What the run costs, or its relative price; <c>null</c> where prices are stated and this
 /// conductor has none.</param>
 internal sealed record Alternative(ConductorChoice Choice, Variant Variant, double? Cost);

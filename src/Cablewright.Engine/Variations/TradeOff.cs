@@ -55,7 +55,7 @@ internal static class TradeOff
 }
 
 /// <summary>One choice of the open conductors on the frontier of cost against drop.</summary>
-/// <param name="Cost">What the chosen conductors cost, or their relative price.</param>
+/// <param name="Cost">What the open runs cost, or their relative price.</param>
 /// <param name="WorstDropPercent">The largest drop at an amplifier, in percent of its source's voltage.</param>
 /// <param name="Variant">The build with it.</param>
 internal sealed record TradeOffPoint(double Cost, double WorstDropPercent, Variant Variant);

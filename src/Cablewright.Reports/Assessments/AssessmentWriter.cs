@@ -34,7 +34,7 @@ internal sealed class AssessmentWriter(Variant variant)
         if (BudgetReached.Rule.Check(sized) is { } unfinished) violations.Add(unfinished);
         IReadOnlyList<Finding> findings = new FindingWriter(variant).Write(violations);
         Verdict verdict = Verdicts.Of(findings.Select(finding => finding.Severity));
-        var costs = new ConductorCosts(build.Stated.Sizing, build.Ruleset);
+        var costs = new PriceList(build.Stated.Sizing, build.Ruleset);
         IReadOnlyList<MaterialLine> materials = MaterialList.Of(new BillOfMaterials(variant), costs);
         return new Assessment
         {
@@ -175,6 +175,6 @@ internal sealed class AssessmentWriter(Variant variant)
         Optimal = sized.IsOptimal,
         Gap = sized.Gap,
         Cost = sized.Cost,
-        Currency = build.Stated.Sizing.Prices.Count > 0 ? build.Stated.Sizing.Currency : null,
+        Currency = new PriceList(build.Stated.Sizing, build.Ruleset).IsStated ? build.Stated.Sizing.Currency : null,
     };
 }

@@ -1,4 +1,5 @@
 using Cablewright.Contract.Assessments;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
@@ -17,6 +18,10 @@ internal sealed class AssumptionWriter(UnitSystem units)
 
     /// <summary>Every value that was not stated, in the order of the build.</summary>
     public IReadOnlyList<Assumption> Write(IReadOnlyList<Noted> noted) => [.. noted.Select(Write)];
+
+    /// <summary>What is taken for a member, as it is shown; <c>null</c> where nothing is.</summary>
+    public string? ValueAt(Target at, IReadOnlyList<Noted> noted) =>
+        at.Member is not Member.Whole && noted.FirstOrDefault(each => each.At == at) is { } taken ? Write(taken).Value : null;
 
     private Assumption Write(Noted noted)
     {
@@ -66,7 +71,7 @@ internal sealed class AssumptionWriter(UnitSystem units)
             ["targetShare"] = drop.Target.Value,
             ["limitShare"] = drop.Limit.Value,
         }),
-        _ => One("battery", Engine.Builds.PlaceNames.AssumedBattery),
+        _ => One("battery", PlaceNames.AssumedBattery),
     };
 
     private static (string Name, Params Values) ValuesOf(AssumedFigure figure)

@@ -5,6 +5,7 @@ using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Reference;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 using BenchReport = Cablewright.Engine.Audits.BenchReport;
 
@@ -14,6 +15,7 @@ namespace Cablewright.Reports.Audits;
 internal sealed class AuditWording(
     BenchReport report, MetalReading metal, AuditJudgement judged, Bench bench, Ruleset ruleset)
 {
+    private readonly Speech speech = new(report.Units);
 
     /// <summary>The findings, the worst first.</summary>
     public IReadOnlyList<Finding> Findings() =>
@@ -34,25 +36,36 @@ internal sealed class AuditWording(
     private Finding? Undersized() => judged.Size is not ClaimCheck.Broken ? null : OfSize(
         AuditCodes.Undersized,
         Severity.Fail,
-        $"It is sold as {report.ClaimedSize} and holds {Area(metal.AreaMm2)} of {metal.Taken.Material.InText()}, "
-        + $"{CableWords.Gauge(metal.AreaMm2.Estimate)}: {Phrase.Percent(judged.Shortfall!.Value.Estimate)} less than its "
-        + "label.",
+        Areas().And(new Params
+        {
+            ["material"] = metal.Taken.Material.InText(),
+            ["gauge"] = CableWords.Gauge(metal.AreaMm2.Estimate),
+            ["shortShare"] = judged.Shortfall!.Value.Estimate,
+        }),
         $"count it as {SoldAs}, and choose its fuse by that");
 
     private Finding? MayBeUndersized() => judged.Size is not ClaimCheck.Open ? null : OfSize(
         AuditCodes.MayBeUndersized,
         Severity.Caution,
-        $"It is sold as {report.ClaimedSize}; the measurements allow {Area(metal.AreaMm2)}, and at least "
-        + $"{Phrase.Number(judged.LimitMm2)} mm2 must be there: they do not tell.",
+        Areas().And(new Params { ["limitMm2"] = judged.LimitMm2 }),
         "measure more sharply, a longer piece and at a known temperature; until then count it as "
         + (TrueSize.LargestGaugeFor(metal.AreaMm2.Least, ruleset)?.Label ?? "too small"));
 
-    private Finding OfSize(string code, Severity severity, string message, string remedy) => new()
+    private Params Areas() => new()
+    {
+        ["claimedSize"] = report.ClaimedSize!.Label,
+        ["areaMm2"] = metal.AreaMm2.Estimate,
+        ["leastMm2"] = metal.AreaMm2.Least,
+        ["mostMm2"] = metal.AreaMm2.Most,
+    };
+
+    private Finding OfSize(string code, Severity severity, Params values, string remedy) => new()
     {
         Code = code,
         Severity = severity,
         Pointer = "/claim/size",
-        Message = message,
+        Message = speech.Text("finding." + code, values),
+        Params = values.OrNone,
         Measured = metal.AreaMm2.Estimate,
         Limit = judged.LimitMm2,
         Unit = "mm2",
@@ -70,22 +83,21 @@ internal sealed class AuditWording(
         AuditCodes.OtherMetal,
         Severity.Fail,
         "/claim/material",
-        $"It is sold as {report.ClaimedMaterial!.Value.InText()} and cannot be that; the measurements allow "
-        + $"{CableWords.Possible(metal)}.",
+        Possible().And(new Params { ["claimedMaterial"] = report.ClaimedMaterial!.Value.InText() }),
         $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
 
     private Finding? NotCopper() => report.ClaimedMaterial is not null || metal.CanBeCopper is not false ? null : OfMetal(
         AuditCodes.NotCopper,
         Severity.Caution,
         "",
-        $"It cannot be copper; the measurements allow {CableWords.Possible(metal)}.",
+        Possible(),
         $"count it as {SoldAs}; it conducts like copper of {Phrase.Number(metal.CopperEquivalentMm2)} mm2");
 
     private Finding? Contradiction() => metal.IsConsistent ? null : OfMetal(
         AuditCodes.Contradiction,
         Severity.Caution,
         "",
-        "No metal agrees with all measurements, so one of them is wrong or less sharp than stated.",
+        [],
         "measure again; weigh the bare metal without its insulation, and state how far off each reading may be");
 
     private Finding? MetalNotTold()
@@ -95,23 +107,29 @@ internal sealed class AuditWording(
             AuditCodes.MetalNotTold,
             Severity.Info,
             "/claim/material",
-            metal.IsTested
-                ? $"The measurements allow {CableWords.Possible(metal)}."
-                : "One way of measuring fits every metal, so the claimed one is not proved.",
-            "measure two of strands, resistance and mass, or all three; a cut strand shows a silver core where it is clad");
+            metal.IsTested ? Possible() : [],
+            "measure two of strands, resistance and mass, or all three; a cut strand shows a silver core where it is clad",
+            metal.IsTested ? "" : ".untested");
     }
 
-    private Finding OfMetal(string code, Severity severity, string pointer, string message, string remedy) => new()
+    private Params Possible() => new() { ["possible"] = Param.Of(metal.Possible.Select(material => material.InText())) };
+
+    private Finding OfMetal(
+        string code, Severity severity, string pointer, Params values, string remedy, string variant = "")
     {
-        Code = code,
-        Severity = severity,
-        Pointer = pointer,
-        Message = message,
-        Rule = ruleset.Audit.Metal.Id,
-        Source = $"{ruleset.Audit.Metal.Citation}; {metal.Taken.Source}",
-        Remedy = remedy,
-        Workings = Workings(),
-    };
+        return new Finding
+        {
+            Code = code,
+            Severity = severity,
+            Pointer = pointer,
+            Message = speech.Text("finding." + code + variant, values),
+            Params = values.OrNone,
+            Rule = ruleset.Audit.Metal.Id,
+            Source = $"{ruleset.Audit.Metal.Citation}; {metal.Taken.Source}",
+            Remedy = remedy,
+            Workings = Workings(),
+        };
+    }
 
     /// <summary>Each way's formula with its numbers, for the metal that is taken and, where two ways meet, for copper.</summary>
     private string Workings()

@@ -1,6 +1,7 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Kits;
 using Cablewright.Engine;
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Kits;
 using Cablewright.Engine.Materials;
@@ -10,6 +11,7 @@ using Cablewright.Engine.Sizing;
 using Cablewright.Reports.Assessments;
 using Cablewright.Reports.Faults;
 using Cablewright.Reports.Materials;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 using Build = Cablewright.Engine.Builds.Build;
 using Kit = Cablewright.Engine.Kits.Kit;
@@ -28,8 +30,11 @@ public sealed class KitChecker
     private readonly WorkMeter meter;
     private readonly bool isBrief;
     private readonly Phrase phrase;
+    private readonly Speech speech;
     private readonly KitTrials trials;
     private readonly BillOfMaterials needs;
+    private readonly Favourable? favourable;
+    private KitTrials? favourableTrials;
 
     /// <summary>Works out what a build needs.</summary>
     /// <param name="build">A build without faults.</param>
@@ -47,9 +52,11 @@ public sealed class KitChecker
         this.ruleset = ruleset;
         this.meter = meter;
         phrase = new Phrase(build.Units);
+        speech = new Speech(build.Units);
         trials = new KitTrials(build, ruleset, meter);
+        favourable = Favourable.Of(build, ruleset);
         needs = trials.Needs;
-        Needs = MaterialList.Of(needs, new ConductorCosts(build.Sizing, ruleset));
+        Needs = MaterialList.Of(needs, new PriceList(build.Sizing, ruleset));
     }
 
     /// <summary>What the job needs, chosen without regard to any kit.</summary>
@@ -59,7 +66,7 @@ public sealed class KitChecker
     public int Runs => trials.Baseline.Build.Runs.Count;
 
     /// <summary>How many distinct combinations of cables and fuses were worked out so far.</summary>
-    public int TrialsMade => trials.Assessed;
+    public int TrialsMade => trials.Assessed + (favourableTrials?.Assessed ?? 0);
 
     /// <summary>Checks one kit.</summary>
     /// <param name="kit">The kit; its power and ground wires have size and length, its fuses a rating.</param>
@@ -67,7 +74,7 @@ public sealed class KitChecker
     public KitAnswer Check(Kit kit, long? revision = null)
     {
         var issues = new KitIssues(ruleset);
-        var wording = new KitWording(issues, phrase, needs);
+        var wording = new KitWording(issues, speech, phrase, needs);
         IReadOnlyList<KitWire> power = KitWire.In(kit, KitPartKind.PowerWire, ruleset);
         IReadOnlyList<KitWire> ground = KitWire.In(kit, KitPartKind.GroundWire, ruleset);
         WirePlan supply = PlanOf(Side.Supply, power), back = PlanOf(Side.Return, ground);
@@ -75,7 +82,7 @@ public sealed class KitChecker
         wording.Wires(power, ground, PiecesOf(Side.Supply).Count > 0, PiecesOf(Side.Return).Count > 0);
         wording.Shortages(supply, KitVerdict.DoesNotServe);
         wording.Shortages(back, KitVerdict.ServesWithChange);
-        new KitSundries(issues, phrase, needs, ruleset).Check(kit);
+        new KitSundries(issues, speech, phrase, needs, ruleset).Check(kit);
         bool isTried = power.Count > 0 && !(isBrief && issues.Verdict is KitVerdict.DoesNotServe);
         Variant? trial = isTried ? Try(kit, supply, back, wording) : null;
         return new KitAnswer
@@ -94,7 +101,7 @@ public sealed class KitChecker
     }
 
     private IReadOnlyList<WirePiece> PiecesOf(Side side) =>
-        [.. needs.Pieces.Where(piece => piece.Run.Run.Side == side && !piece.IsVehicles)];
+        [.. needs.Pieces.Where(piece => piece.Run.Run.Side == side && !piece.IsVehicles).Select(trials.Cut)];
 
     private WirePlan PlanOf(Side side, IReadOnlyList<KitWire> wires) => new(PiecesOf(side), wires);
 
@@ -104,7 +111,8 @@ public sealed class KitChecker
         Variant trial = trials.With(supply.ByRun);
         if (trials.NewFails(trial) is [var thin, ..])
         {
-            wording.Thin(supply, thin, trial, trials.Baseline, KitVerdict.DoesNotServe);
+            if (ServesIfStated(supply.ByRun)) wording.ServesIf(supply, thin, trial, Unstated(supply), ruleset);
+            else wording.Thin(supply, thin, trial, trials.Baseline, KitVerdict.DoesNotServe);
             return trial;
         }
 
@@ -112,13 +120,30 @@ public sealed class KitChecker
         trial = trials.With(both);
         if (trials.NewFails(trial) is [var thinBack, ..])
         {
-            wording.Thin(back, thinBack, trial, trials.Baseline, KitVerdict.ServesWithChange);
+            if (ServesIfStated(both)) wording.ServesIf(back, thinBack, trial, Unstated(back), ruleset);
+            else wording.Thin(back, thinBack, trial, trials.Baseline, KitVerdict.ServesWithChange);
             return trial;
         }
 
         wording.Marginal(trial, trials.NewCautions(trial));
+        wording.Thick(trial, KitTrials.TooThick(trial));
         return TryFuses(kit, both, trial, wording);
     }
+
+    /// <summary>Whether cables with which the build fails serve under conditions that nobody has stated.</summary>
+    private bool ServesIfStated(IReadOnlyDictionary<string, KitWire> wires)
+    {
+        if (favourable is null) return false;
+        favourableTrials ??= new KitTrials(favourable.Build, ruleset, meter);
+        Variant trial = favourableTrials.With(wires);
+        return favourableTrials.NewFails(trial).Count == 0 && favourableTrials.NewCautions(trial).Count == 0;
+    }
+
+    /// <summary>What would have to be stated of the build, or of the kit.</summary>
+    private IReadOnlyList<Member> Unstated(WirePlan plan) =>
+        plan.ByRun.Values.All(wire => wire.Part.InsulationCelsius is not null)
+        ? [.. favourable!.Unstated.Where(member => member is not Member.InsulationRating)]
+        : favourable!.Unstated;
 
     private Variant TryFuses(Kit kit, Dictionary<string, KitWire> wires, Variant wired, KitWording wording)
     {
@@ -130,11 +155,16 @@ public sealed class KitChecker
         return fused;
     }
 
-    private static Assumption Assumed(KitWire wire) => new()
+    private Assumption Assumed(KitWire wire)
     {
-        Pointer = $"/kit/parts/{wire.Index}/material",
-        Value = "copper",
-        Reason = "a size is stated without a material",
-        Source = "copper is what a plain size means in the trade",
-    };
+        Params values = new() { ["material"] = Material.Copper.Word() };
+        return new Assumption
+        {
+            Pointer = $"/kit/parts/{wire.Index}/material",
+            Value = speech.Value("material", values),
+            Reason = speech.Text("assumption.plain-material.reason", values),
+            Params = values,
+            Source = speech.Text("assumption.plain-material.source", []),
+        };
+    }
 }

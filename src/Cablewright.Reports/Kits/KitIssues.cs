@@ -1,6 +1,7 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Kits;
@@ -21,7 +22,7 @@ internal sealed class KitIssues(Ruleset ruleset)
         string code,
         Severity severity,
         string pointer,
-        string message,
+        Message message,
         string remedy,
         string workings,
         double? measured = null,
@@ -36,7 +37,8 @@ internal sealed class KitIssues(Ruleset ruleset)
             Code = code,
             Severity = severity,
             Pointer = pointer,
-            Message = message,
+            Message = message.Text,
+            Params = message.Params.OrNone,
             Measured = measured,
             Limit = limit,
             Unit = unit,
@@ -48,12 +50,16 @@ internal sealed class KitIssues(Ruleset ruleset)
     }
 
     /// <summary>Too few pieces of a part, or none.</summary>
-    public void AddCount(string what, int holds, int needs, string why, Severity severity = Severity.Caution) => Add(
+    /// <param name="what">What the part is called.</param>
+    /// <param name="holds">How many the kit holds.</param>
+    /// <param name="needs">How many are needed.</param>
+    /// <param name="message">Says so.</param>
+    public void AddCount(string what, int holds, int needs, Message message) => Add(
         KitVerdict.ServesWithChange,
         KitCodes.PartMissing,
-        severity,
+        Severity.Caution,
         "/kit/parts",
-        holds == 0 ? $"The kit has no {what}: {why}." : $"The kit has {holds} of {what}, and {needs} are needed: {why}.",
+        message,
         $"buy {needs - holds} more: {what}",
         $"{holds} < {needs}",
         holds,

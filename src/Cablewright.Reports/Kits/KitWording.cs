@@ -8,12 +8,13 @@ using Cablewright.Engine.Materials;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Reports.Findings;
+using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Reports.Kits;
 
 /// <summary>Puts what is wrong with a kit's cables and fuses into words.</summary>
-internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterials needs)
+internal sealed class KitWording(KitIssues issues, Speech speech, Phrase phrase, BillOfMaterials needs)
 {
     private static readonly FigureOf Bears = rules => rules.Kit.WireBears;
 
@@ -22,14 +23,14 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
         Finding finding = Worded(baseline, anyway);
         issues.Add(
             KitVerdict.DoesNotServe, KitCodes.BuildFails, Severity.Fail, "/build",
-            $"The build fails with any kit: {finding.Message}", finding.Remedy, finding.Workings, rule: Bears);
+            SayOf(finding, KitCodes.BuildFails, []), finding.Remedy, finding.Workings, rule: Bears);
     }
 
     /// <summary>Cables that are not there, hold less than they say, or cannot be told apart.</summary>
     public void Wires(IReadOnlyList<KitWire> power, IReadOnlyList<KitWire> ground, bool needsPower, bool needsGround)
     {
-        if (power.Count == 0 && needsPower) Missing("power wire", Vocabulary.Side.Supply, KitVerdict.DoesNotServe);
-        if (ground.Count == 0 && needsGround) Missing("ground wire", Vocabulary.Side.Return, KitVerdict.ServesWithChange);
+        if (power.Count == 0 && needsPower) Missing(".power-wire", Vocabulary.Side.Supply, KitVerdict.DoesNotServe);
+        if (ground.Count == 0 && needsGround) Missing(".ground-wire", Vocabulary.Side.Return, KitVerdict.ServesWithChange);
         foreach (KitWire wire in power.Concat(ground).Where(wire => wire.IsBelowLabel)) BelowLabel(wire);
         foreach (KitWire supply in power)
         {
@@ -37,7 +38,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
             if (ground.FirstOrDefault(back => Alike(back.Part.Colour?.Trim(), colour)) is not { } same) continue;
             issues.Add(
                 KitVerdict.Serves, KitCodes.SameColour, Severity.Caution, $"/kit/parts/{same.Index}/colour",
-                $"Supply and ground cable are both {colour}: they can be mistaken for each other.",
+                Say(KitCodes.SameColour, new Params { ["colour"] = colour! }),
                 "mark the ground cable with black heat-shrink at both ends and wherever it can be reached",
                 $"\"{colour}\" = \"{same.Part.Colour}\"", rule: rules => rules.Kit.ColoursDiffer);
             return;
@@ -55,11 +56,13 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
                 shortage.IsHard ? KitCodes.PartShort : KitCodes.CutTight,
                 shortage.IsHard ? Severity.Fail : Severity.Caution,
                 $"/kit/parts/{shortage.Wire.Index}/length",
-                shortage.IsHard
-                    ? $"Run \"{piece.Run.Id}\" is {phrase.Length(needed)} long, and "
-                        + $"{phrase.Length(shortage.LeftMetres)} of the kit's {shortage.Wire.Part.Size} cable is left for it."
-                    : $"Run \"{piece.Run.Id}\" wants {phrase.Length(needed)} with the allowance for bends and ends, and "
-                        + $"{phrase.Length(shortage.LeftMetres)} of the kit's cable is left: measure the way before you cut.",
+                Say(shortage.IsHard ? KitCodes.PartShort : KitCodes.CutTight, new Params
+                {
+                    ["run"] = piece.Run.Id,
+                    ["neededMetres"] = needed,
+                    ["leftMetres"] = shortage.LeftMetres,
+                    ["size"] = shortage.Wire.Part.Size!.Label,
+                }),
                 $"a piece of {phrase.Length(piece.CutMetres)} of {shortage.Wire.Conductor}",
                 $"{Phrase.Number(shortage.LeftMetres)} m < {Phrase.Number(needed)} m",
                 shortage.LeftMetres, needed, "m",
@@ -71,16 +74,47 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
     public void Thin(WirePlan plan, Violation worst, Variant trial, Variant chosen, KitVerdict verdict)
     {
         Finding finding = Worded(trial, worst);
-        string? run = RunOf(worst, trial);
-        string id = run is not null && plan.ByRun.ContainsKey(run) ? run : plan.ByRun.Keys.First();
+        string id = WiredRun(plan, worst, trial);
         KitWire wire = plan.ByRun[id];
         Conductor enough = chosen.Runs.First(result => result.Id == id).Choice.Conductor;
         issues.Add(
             verdict, KitCodes.WireThin, Severity.Fail, $"/kit/parts/{wire.Index}/size",
-            $"With the kit's {wire.Conductor} the build fails: {finding.Message}",
+            SayOf(finding, KitCodes.WireThin, new Params { ["kitConductor"] = wire.Conductor.ToString() }),
             $"cable rated for run \"{id}\", such as {enough.Size} of {enough.Material.InText()}",
             $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
     }
+
+    /// <summary>What fails with the kit's cables by an assumption alone, and what would have to be stated.</summary>
+    public void ServesIf(WirePlan plan, Violation worst, Variant trial, IReadOnlyList<Member> unstated, Ruleset ruleset)
+    {
+        Finding finding = Worded(trial, worst);
+        KitWire wire = plan.ByRun[WiredRun(plan, worst, trial)];
+        Params values = new() { ["celsius"] = ruleset.Kit.GoodInsulation.Value };
+        string conditions = string.Join(
+            speech.Text("change.and", []), unstated.Select(member => speech.Text("kit.condition." + Keys.Of(member), values)));
+        issues.Add(
+            KitVerdict.ServesWithChange, KitCodes.ServesIf, Severity.Caution, $"/kit/parts/{wire.Index}/size",
+            SayOf(finding, KitCodes.ServesIf, new Params
+            {
+                ["kitConductor"] = wire.Conductor.ToString(),
+                ["conditions"] = conditions,
+                ["celsius"] = ruleset.Kit.GoodInsulation.Value,
+            }),
+            finding.Remedy, $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
+    }
+
+    /// <summary>Cable that is larger than a terminal usually accepts.</summary>
+    public void Thick(Variant trial, IReadOnlyList<Violation> thick)
+    {
+        if (thick.Count == 0) return;
+        Finding finding = new FindingWriter(trial).Write(thick)[0];
+        issues.Add(
+            KitVerdict.Serves, KitCodes.WireThick, Severity.Info, "/kit/parts", SayOf(finding, KitCodes.WireThick, []),
+            finding.Remedy, $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
+    }
+
+    private static string WiredRun(WirePlan plan, Violation worst, Variant trial) =>
+        RunOf(worst, trial) is { } run && plan.ByRun.ContainsKey(run) ? run : plan.ByRun.Keys.First();
 
     /// <summary>Of all that wants a look, what hangs on the cables; fuses are judged by themselves.</summary>
     public void Marginal(Variant trial, IReadOnlyList<Violation> cautions)
@@ -89,7 +123,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
             .Where(caution => !caution.Code.StartsWith("fuse.", StringComparison.Ordinal)))
             issues.Add(
                 KitVerdict.Serves, KitCodes.WireMarginal, Severity.Caution, "/kit/parts",
-                $"With the kit's cables: {caution.Message}", caution.Remedy, $"{caution.Code}: {caution.Workings}",
+                SayOf(caution, KitCodes.WireMarginal, []), caution.Remedy, $"{caution.Code}: {caution.Workings}",
                 caution.Measured, caution.Limit, caution.Unit, Bears);
     }
 
@@ -98,8 +132,9 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
         foreach ((RunEnd end, DesignedRun run, FittedFuse chosen) in pick.Missing)
             issues.Add(
                 KitVerdict.ServesWithChange, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
-                $"The kit has no fuse for run \"{run.Id}\", and one is needed at "
-                + $"\"{(end.IsFar ? run.Run.To : run.Run.From)}\".",
+                Say(
+                    KitCodes.PartMissing,
+                    new Params { ["run"] = run.Id, ["place"] = end.IsFar ? run.Run.To : run.Run.From }, ".fuse"),
                 $"{chosen.Family.Name.Word()} fuse of {Phrase.Amps(chosen.RatingAmps)} with a holder for "
                 + run.Choice.Conductor.Size.Label,
                 "0 < 1", 0, 1, "1");
@@ -116,7 +151,8 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
             issues.Add(
                 KitVerdict.ServesWithChange, KitCodes.FuseWrong, Severity.Fail,
                 $"/kit/parts/{pick.PartOf[slot]}/rating",
-                $"With the kit's {Phrase.Amps(pick.BySlot[slot].RatingAmps!.Value)} fuse the build fails: {finding.Message}",
+                SayOf(
+                    finding, KitCodes.FuseWrong, new Params { ["kitFuseAmps"] = pick.BySlot[slot].RatingAmps!.Value }),
                 $"{right.Family.Name.Word()} fuse of {Phrase.Amps(right.RatingAmps)} in its place",
                 $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
         }
@@ -138,7 +174,7 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
     private static bool Alike(string? one, string? other) =>
         one is { Length: > 0 } && string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
 
-    private void Missing(string what, Vocabulary.Side side, KitVerdict verdict)
+    private void Missing(string variant, Vocabulary.Side side, KitVerdict verdict)
     {
         double metres = needs.Pieces.Where(piece => piece.Run.Run.Side == side && !piece.IsVehicles)
             .Sum(piece => piece.CutMetres * piece.Run.Choice.Count);
@@ -146,19 +182,29 @@ internal sealed class KitWording(KitIssues issues, Phrase phrase, BillOfMaterial
             needs.Pieces.First(piece => piece.Run.Run.Side == side && !piece.IsVehicles).Run.Choice.Conductor;
         issues.Add(
             verdict, KitCodes.PartMissing, Severity.Fail, "/kit/parts",
-            $"The kit has no {what}, and {phrase.Length(metres)} of it are needed.",
+            Say(KitCodes.PartMissing, new Params { ["metres"] = metres }, variant),
             $"{phrase.Length(metres)} of {enough.Size} {enough.Material.InText()}",
             $"0 m < {Phrase.Number(metres)} m", 0, metres, "m");
     }
 
     private void BelowLabel(KitWire wire) => issues.Add(
         KitVerdict.Serves, KitCodes.WireBelowLabel, Severity.Caution, $"/kit/parts/{wire.Index}/size",
-        $"The kit's {wire.Part.Size} cable holds {Phrase.Number(wire.StrandsMm2!.Value)} mm2 by its strands, and its label asks "
-        + $"for {Phrase.Number(wire.LabelMm2)}: it is tried as {wire.Conductor.Size}.",
+        Say(KitCodes.WireBelowLabel, new Params
+        {
+            ["size"] = wire.Part.Size!.Label,
+            ["strandsMm2"] = wire.StrandsMm2!.Value,
+            ["labelMm2"] = wire.LabelMm2,
+            ["triedSize"] = wire.Conductor.Size.Label,
+        }),
         $"count it as {wire.Conductor.Size}",
         $"{wire.Part.StrandCount} x pi x ({Phrase.Number(wire.Part.StrandMetres!.Value * 1000)} mm)^2 / 4 = "
         + $"{Phrase.Number(wire.StrandsMm2.Value)} mm2 < {Phrase.Number(wire.LabelMm2)} mm2",
         wire.StrandsMm2, wire.LabelMm2, "mm2", rules => rules.Audit.LeastOfClaim);
+
+    private Message Say(string code, Params values, string variant = "") => speech.Say($"finding.{code}{variant}", values);
+
+    private Message SayOf(Finding finding, string code, Params values) => speech.SayOf(
+        new Message(finding.Message, (Params?)finding.Params ?? []), "finding." + code, values);
 
     private static Finding Worded(Variant variant, Violation violation) => new FindingWriter(variant).Write(violation);
 

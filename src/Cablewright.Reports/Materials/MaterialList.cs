@@ -10,26 +10,27 @@ namespace Cablewright.Reports.Materials;
 /// <summary>What a job needs of cable, fuses and small parts, like with like.</summary>
 internal static class MaterialList
 {
-    public static IReadOnlyList<MaterialLine> Of(BillOfMaterials needs, ConductorCosts costs) =>
+    public static IReadOnlyList<MaterialLine> Of(BillOfMaterials needs, PriceList prices) =>
         [
-            .. Wire(needs, costs, Side.Supply, "power wire"),
-            .. Wire(needs, costs, Side.Return, "ground wire"),
-            .. Fuses(needs),
-            .. Terminals(needs),
-            .. SmallParts(needs),
+            .. Wire(needs, prices, Side.Supply, "power wire"),
+            .. Wire(needs, prices, Side.Return, "ground wire"),
+            .. Fuses(needs, prices),
+            .. Terminals(needs, prices),
+            .. AmplifierEnds(needs),
+            .. SmallParts(needs, prices),
         ];
 
     /// <summary>What the lines cost together; <c>null</c> where no price is stated at all.</summary>
-    public static MaterialCost? CostOf(IReadOnlyList<MaterialLine> lines, ConductorCosts costs) => costs.ArePriced
+    public static MaterialCost? CostOf(IReadOnlyList<MaterialLine> lines, PriceList prices) => prices.IsStated
         ? new MaterialCost
         {
             Price = lines.Sum(line => line.Price ?? 0),
-            Currency = costs.Currency,
+            Currency = prices.Currency,
             UnpricedLines = lines.Count(line => line.Price is null),
         }
         : null;
 
-    private static IEnumerable<MaterialLine> Wire(BillOfMaterials needs, ConductorCosts costs, Side side, string item)
+    private static IEnumerable<MaterialLine> Wire(BillOfMaterials needs, PriceList prices, Side side, string item)
     {
         var like = new Dictionary<(ConductorSize Size, Material Material), (int Count, double Metres, double CutMetres)>();
         foreach (WirePiece piece in needs.Pieces)
@@ -44,8 +45,8 @@ internal static class MaterialList
         return like.OrderByDescending(each => each.Key.Size.MetalAreaMm2).ThenBy(each => each.Key.Material)
             .Select(each =>
             {
-                double? price = costs.StatedPerMetre(each.Key.Size, each.Key.Material) * each.Value.CutMetres;
-                return new MaterialLine
+                double? price = prices.StatedPerMetre(each.Key.Size, each.Key.Material) * each.Value.CutMetres;
+                return Priced(price, prices, new MaterialLine
                 {
                     ItemName = item,
                     Size = each.Key.Size.Label,
@@ -53,13 +54,11 @@ internal static class MaterialList
                     LengthMetres = each.Value.Metres,
                     CutLengthMetres = each.Value.CutMetres,
                     Count = each.Value.Count,
-                    Price = price,
-                    Currency = price is null ? null : costs.Currency,
-                };
+                });
             });
     }
 
-    private static IEnumerable<MaterialLine> Fuses(BillOfMaterials needs)
+    private static IEnumerable<MaterialLine> Fuses(BillOfMaterials needs, PriceList prices)
     {
         var like = new Dictionary<(FuseFamilyName Family, double RatingAmps), int>();
         foreach (WirePiece piece in needs.Pieces)
@@ -69,13 +68,13 @@ internal static class MaterialList
         }
 
         return like.OrderByDescending(each => each.Key.RatingAmps).ThenBy(each => each.Key.Family)
-            .Select(each => new MaterialLine
+            .Select(each => Priced(prices.StatedPerFuse(each.Key.Family) * each.Value, prices, new MaterialLine
             {
                 ItemName = "fuse with holder",
                 RatingAmps = each.Key.RatingAmps,
                 Family = each.Key.Family,
                 Count = each.Value,
-            });
+            }));
 
         void Add(FittedFuse? fuse, int conductors)
         {
@@ -86,7 +85,7 @@ internal static class MaterialList
     }
 
     /// <summary>The conductor says which barrel; which stud, nobody has said.</summary>
-    private static IEnumerable<MaterialLine> Terminals(BillOfMaterials needs)
+    private static IEnumerable<MaterialLine> Terminals(BillOfMaterials needs, PriceList prices)
     {
         var like = new Dictionary<ConductorSize, int>();
         foreach (WirePiece piece in needs.Pieces.Where(piece => piece.RingTerminals > 0))
@@ -96,16 +95,44 @@ internal static class MaterialList
         }
 
         return like.OrderByDescending(each => each.Key.MetalAreaMm2)
-            .Select(each => new MaterialLine { ItemName = "ring terminal", Size = each.Key.Label, Count = each.Value });
+            .Select(each => Priced(
+                prices.StatedPerTerminal(each.Key) * each.Value, prices,
+                new MaterialLine { ItemName = "ring terminal", Size = each.Key.Label, Count = each.Value }));
     }
 
-    private static IEnumerable<MaterialLine> SmallParts(BillOfMaterials needs)
+    /// <summary>What ends in an amplifier's terminal has a ferrule, or a reducer where it is larger than that.</summary>
+    private static IEnumerable<MaterialLine> AmplifierEnds(BillOfMaterials needs) => needs.Pieces
+        .Where(piece => piece.AmplifierEnds > 0)
+        .GroupBy(piece => (piece.Run.Choice.Conductor.Size, piece.ReducedTo))
+        .OrderByDescending(like => like.Key.Size.MetalAreaMm2)
+        .Select(like => new MaterialLine
+        {
+            ItemName = like.Key.ReducedTo is null ? "ferrule" : "reducer",
+            Size = like.Key.Size.Label,
+            ReducedTo = like.Key.ReducedTo?.Label,
+            Count = like.Sum(piece => piece.AmplifierEnds),
+        });
+
+    private static IEnumerable<MaterialLine> SmallParts(BillOfMaterials needs, PriceList prices)
     {
-        if (needs.Blocks.Count > 0) yield return Pieces("distribution block", needs.Blocks.Count);
+        foreach (IGrouping<int, BlockNeed> like in needs.Blocks.GroupBy(block => block.Ways).OrderByDescending(like => like.Key))
+        {
+            yield return Priced(
+                prices.PerBlock * like.Count(), prices, Pieces("distribution block", like.Count()) with { Ways = like.Key });
+        }
+
         if (needs.Grommets.Count > 0) yield return Pieces("bulkhead grommet", needs.Grommets.Count);
         if (needs.LoomMetres > 0)
             yield return new MaterialLine { ItemName = "split loom", LengthMetres = needs.LoomMetres, Count = 1 };
+        int rings = needs.Pieces.Where(piece => !piece.IsVehicles).Sum(piece => piece.RingTerminals);
+        if (rings > 0) yield return Pieces("heat-shrink sleeve", rings);
+        yield return Pieces("tie or clamp", needs.Ties);
+        yield return Pieces("turn-on lead", 1) with { LengthMetres = needs.SignalMetres };
+        yield return Pieces("signal interconnect", needs.Amplifiers) with { LengthMetres = needs.SignalMetres };
     }
+
+    private static MaterialLine Priced(double? price, PriceList prices, MaterialLine line) =>
+        line with { Price = price, Currency = price is null ? null : prices.Currency };
 
     private static MaterialLine Pieces(string item, int count) => new() { ItemName = item, Count = count };
 }

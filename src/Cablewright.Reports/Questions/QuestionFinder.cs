@@ -3,6 +3,7 @@ using Cablewright.Engine.Designs;
 using Cablewright.Engine.Numerics;
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Rulesets;
+using Cablewright.Reports.Assessments;
 using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
 
@@ -13,7 +14,8 @@ namespace Cablewright.Reports.Questions;
 /// Method: for each kind of value that was assumed, assess the build again with the best and the worst answer that one would
 /// expect in its place, for all amplifiers or runs that lack it; what is chosen then is a good choice, not a proven one. What
 /// moves is the verdict first, then how many rules fail, then what is wrong with a supply that cannot be judged yet, then, where
-/// something is chosen, how much metal it takes. A question that moves nothing is not asked.
+/// something is chosen, how much metal it takes. A question that moves nothing is not asked. Of those that are, the ones come
+/// first that whoever wants the build can answer.
 /// </remarks>
 internal static class QuestionFinder
 {
@@ -30,6 +32,7 @@ internal static class QuestionFinder
         WorkMeter all = meter.Part(WorkBudgets.Questions);
         Outcome now = OutcomeOf(present);
         var speech = new Speech(present.Build.Stated.Units);
+        var assumptions = new AssumptionWriter(present.Build.Stated.Units);
         Outcome?[][] outcomes = [.. whatIfs.Select(whatIf => whatIf.Answers
             .Select(answer => OutcomeOf(whatIf, answer, present, all)).ToArray())];
         FollowUp[] questions = [.. whatIfs
@@ -43,7 +46,9 @@ internal static class QuestionFinder
             .ThenByDescending(asked => Significant.Round(asked.Sensitivity.Metal))
             .ThenBy(asked => asked.Order)
             .Take(MostAsked)
-            .Select(asked => asked.WhatIf.Ask(asked.Sensitivity.Why(speech), speech))];
+            .OrderBy(asked => asked.WhatIf.By)
+            .Select(asked => asked.WhatIf.Ask(
+                asked.Sensitivity.Why(speech), assumptions.ValueAt(asked.WhatIf.At, present.Build.Assumptions), speech))];
         return new Asked(questions, outcomes.All(of => of.All(outcome => outcome is not null)));
     }
 

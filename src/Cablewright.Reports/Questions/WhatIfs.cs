@@ -21,17 +21,36 @@ internal sealed record WhatIf(Target At, string Key, Params Values, IReadOnlyLis
 {
     /// <summary>The question, put to a person.</summary>
     /// <param name="why">What the answer could change.</param>
+    /// <param name="assumed">What is taken in its place, if anything.</param>
     /// <param name="speech">Makes the sentence.</param>
-    public FollowUp Ask(Message why, Speech speech) => new()
+    public FollowUp Ask(Message why, string? assumed, Speech speech) => new()
     {
         Pointer = Pointers.Of(At),
         Question = speech.Text("question." + Key, Values),
         Why = why.Text,
+        Where = speech.Text($"question.{Key}.where", []),
+        Answer = ExpectedAnswers.At(At, assumed),
         Params = Values.And(why.Params).OrNone,
     };
 
+    /// <summary>Who can answer: whoever wants the build is asked before anybody has to measure or to look for a sheet.</summary>
+    public Answerer By { get; init; }
+
     /// <summary>Whether the answers speak of the supply alone, which no choice of conductors looks at.</summary>
     public bool IsOfSupply { get; init; }
+}
+
+/// <summary>Who can answer a question, the one to be asked first first.</summary>
+internal enum Answerer
+{
+    /// <summary>A customer, who looks at the parts or knows what he wants.</summary>
+    Customer,
+
+    /// <summary>Whoever has a meter or a tape at the vehicle.</summary>
+    Installer,
+
+    /// <summary>A maker's data sheet.</summary>
+    DataSheet,
 }
 
 /// <summary>The questions that a build leaves open, one for each kind of value, asked where it weighs most.</summary>
@@ -61,17 +80,49 @@ internal static class WhatIfs
     /// <summary>From the battery to the wing. Common practice, no source.</summary>
     private const double StrapMetres = 0.4;
 
+    /// <summary>An amplifier's label may state the most that it ever gives, about twice what it gives continuously. Common
+    /// practice, no source.</summary>
+    private const double LabelOverContinuous = 2;
+
     /// <summary>UL 248-15 parts at 125 V direct current, as quoted from ABYC. Read.</summary>
     private const double HighInterruptingAmps = 20_000;
 
+    /// <summary>All of them.</summary>
     public static IEnumerable<WhatIf> For(CompleteBuild build) =>
-        new[]
+        new (Answerer By, WhatIf? WhatIf)[]
             {
-                Programme(build), Efficiency(build), Converter(build), Charging(build), Alternator(build), Route(build),
-                Insulation(build), Material(build), FuseDistance(build), Interrupting(build), OpeningTimes(build), Strap(build),
+                (Answerer.Customer, OwnFuses(build)),
+                (Answerer.Customer, Programme(build)),
+                (Answerer.Customer, Alternator(build)),
+                (Answerer.Customer, Route(build)),
+                (Answerer.Customer, Material(build)),
+                (Answerer.Installer, Insulation(build)),
+                (Answerer.Installer, Charging(build)),
+                (Answerer.Installer, FuseDistance(build)),
+                (Answerer.Installer, Strap(build)),
+                (Answerer.DataSheet, Efficiency(build)),
+                (Answerer.DataSheet, Converter(build)),
+                (Answerer.DataSheet, Interrupting(build)),
+                (Answerer.DataSheet, OpeningTimes(build)),
             }
-            .Where(whatIf => whatIf is not null)
-            .Select(whatIf => whatIf!);
+            .Where(each => each.WhatIf is not null)
+            .Select(each => each.WhatIf! with { By = each.By });
+
+    /// <summary>What an amplifier's own fuses let through is the least doubtful word on what it is.</summary>
+    private static WhatIf? OwnFuses(CompleteBuild build) => ForAmplifiers(
+        build,
+        amplifier => amplifier is { OnBoardFuseAmps: null, RatedInputAmps: null, RatedOutputWatts: not null },
+        Member.OnBoardFuse, "own-fuses",
+        amplifier => amplifier with
+        {
+            OnBoardFuseAmps = RatedAmps(build, amplifier) / LabelOverContinuous,
+        });
+
+    private static double RatedAmps(CompleteBuild build, Amplifier amplifier)
+    {
+        AmplifierDraw draw = build.Draws[build.Stated.Amplifiers.ToList().IndexOf(amplifier)];
+        return Engine.Network.CircuitSolver.Amps(draw.Full, draw.RatingVolts);
+    }
 
     private static WhatIf? Programme(CompleteBuild build) => ForAmplifiers(
         build,

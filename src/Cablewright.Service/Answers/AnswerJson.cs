@@ -2,6 +2,8 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Cablewright.Contract;
+using Cablewright.Service.Json;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Answers;
 
@@ -12,6 +14,7 @@ internal static class AnswerJson
     public static ContractJson Shapes { get; } = new(new JsonSerializerOptions(ContractJson.Default.Options)
     {
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new WordReading<Material>() },
     });
 
     private static readonly JsonSerializerOptions Shown = new(Shapes.Options)

@@ -63,9 +63,15 @@ internal static class BuildMapping
         Materials = [.. (sizing.Materials ?? []).Select(material => material)],
         Sizes = [.. (sizing.Sizes ?? []).Select(size => StatedSize.Of(size)!)],
         MaxParallel = sizing.MaxParallel,
+        FuseFamilies = [.. (sizing.FuseFamilies ?? []).Distinct().Order()],
         GroundSize = sizing.GroundSize ?? default,
         Prefer = (sizing.Prefer ?? default),
         Prices = [.. (sizing.Prices ?? []).Select(PriceOf)],
+        FusePrices = [.. (sizing.FusePrices ?? []).Select(price => new Engine.Builds.FusePrice(price.Family, price.Price))],
+        TerminalPrices =
+            [.. (sizing.TerminalPrices ?? [])
+                .Select(price => new Engine.Builds.TerminalPrice(StatedSize.Of(price.Size)!, price.Price))],
+        BlockPrice = sizing.DistributionBlockPrice,
         Currency = sizing.Currency,
     };
 

@@ -27,6 +27,7 @@ internal static class RunMapping
     private static Engine.Builds.ConductorWish ConductorOf(Conductor conductor) => new()
     {
         Size = StatedSize.Of(conductor.Size),
+        IsLabelled = StatedSize.IsLabel(conductor.Size),
         Material = conductor.Material,
         InsulationCelsius = Stated<Conductor>.Value(conductor.InsulationRating, nameof(conductor.InsulationRating)),
         Count = conductor.Count,

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Cablewright.Service.Quantities;
+using Cablewright.Vocabulary;
 
 namespace Cablewright.Service.Json;
 
@@ -42,7 +43,7 @@ internal static class Shapes
     private static Shape Scalar(JsonTypeInfo type, PropertyInfo? member, int depth)
     {
         if (Nullable.GetUnderlyingType(type.Type) is { } inner) return Make(type.Options.GetTypeInfo(inner), member, depth);
-        if (type.Type.IsEnum) return new WordShape(Words(type));
+        if (type.Type.IsEnum) return new WordShape(Words(type), AlsoRead(type.Type));
         if (type.Type == typeof(string)) return Text(member);
         if (type.Type == typeof(bool)) return new FlagShape();
         if (type.Type == typeof(int)) return new WholeNumberShape();
@@ -52,6 +53,9 @@ internal static class Shapes
 
     private static Shape Text(PropertyInfo? member) =>
         member is not null && QuantityRule.Of(member) is { } rule ? new QuantityShape(rule) : new TextShape();
+
+    private static IEnumerable<string> AlsoRead(Type type) => type.GetFields(BindingFlags.Public | BindingFlags.Static)
+        .SelectMany(member => member.GetCustomAttribute<AlsoReadAttribute>()?.Words ?? []);
 
     /// <summary>Asked of the serializer itself: only it knows which converter and naming the enumeration has.</summary>
     private static string[] Words(JsonTypeInfo type) =>

@@ -3,10 +3,12 @@ using System.Text.Json;
 
 namespace Cablewright.Service.Json;
 
-/// <summary>One word of a list, in its own capitals.</summary>
-internal sealed class WordShape(IReadOnlyList<string> words) : Shape("one of the words listed", JsonValueKind.String)
+/// <summary>One word of a list, in its own capitals, or another that is read for one in any.</summary>
+internal sealed class WordShape(IReadOnlyList<string> words, IEnumerable<string> alsoRead)
+    : Shape("one of the words listed", JsonValueKind.String)
 {
     private readonly FrozenSet<string> known = words.ToFrozenSet(StringComparer.Ordinal);
+    private readonly FrozenSet<string> others = alsoRead.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     public override string Accepted { get; } = string.Join(", ", words);
 
@@ -14,7 +16,7 @@ internal sealed class WordShape(IReadOnlyList<string> words) : Shape("one of the
     {
         if (!JsonText.TryRead(value, out string word))
             walk.Add(ShapeCodes.NotText, JsonText.NotUnicode, Excerpt.Of(value), Accepted);
-        else if (!known.Contains(word))
+        else if (!known.Contains(word) && !others.Contains(word))
             walk.Add(ShapeCodes.UnknownWord, Detail(word), Excerpt.Of(value), Accepted);
     }
 

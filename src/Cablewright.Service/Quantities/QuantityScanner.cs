@@ -15,8 +15,17 @@ internal ref struct QuantityScanner
 {
     public const int LongestText = ContractLimits.QuantityLength;
 
-    /// <summary>As many as a double is sure to hold, and few enough that no sum or product overflows a decimal.</summary>
-    public const int MostDigits = 15;
+    /// <summary>
+    /// As many as a program prints of a double, 17 with a zero before them, and few enough that no sum or product overflows a
+    /// decimal.
+    /// </summary>
+    public const int MostDigits = 18;
+
+    /// <summary>Signs of feet and inches, each a unit by itself: <c>16'6"</c> has no blank.</summary>
+    private const string Signs = "'\u2019\u2032\"\u201d\u2033";
+
+    /// <summary>What may stand after a power: the continuous output, which is what a build states.</summary>
+    private const string Continuous = "RMS";
 
     private readonly ReadOnlySpan<char> text;
     private readonly ReadOnlySpan<QuantityKind> wanted;
@@ -63,7 +72,11 @@ internal ref struct QuantityScanner
         if (!TryNumber(out decimal number)) return Fail(QuantityCodes.NotANumber, start..);
         SkipBlanks();
         int unitAt = at;
-        while (at < text.Length && !IsSpace(text[at])) at++;
+        while (at < text.Length && !IsSpace(text[at]))
+        {
+            if (Signs.Contains(text[at++])) break;
+        }
+
         ReadOnlySpan<char> spelling = text[unitAt..at];
         if (spelling.IsEmpty) return Fail(QuantityCodes.UnitMissing, start..unitAt);
         if (!UnitTable.TryFind(spelling, wanted, out Unit unit))
@@ -74,6 +87,12 @@ internal ref struct QuantityScanner
         }
 
         SkipBlanks();
+        if (unit.Kind is QuantityKind.Power && text[at..].StartsWith(Continuous, StringComparison.OrdinalIgnoreCase))
+        {
+            at += Continuous.Length;
+            SkipBlanks();
+        }
+
         if (negative && unit.Kind != QuantityKind.Temperature) return Fail(QuantityCodes.Negative, start..at);
         unitSize = unit.Nine;
         return new Scanned(unit.Kind, unit.Read(negative ? -number : number), null, ..);

@@ -35,4 +35,7 @@ internal static class StatedSize
 
     /// <summary>The size, or <c>null</c> where nothing is stated.</summary>
     public static ConductorSize? Of(string? text) => text is null ? null : ConductorSize.Parse(text).Size ?? Placeholder;
+
+    /// <summary>Whether it is a gauge off a label.</summary>
+    public static bool IsLabel(string? text) => text is not null && ConductorSize.Parse(text).IsLabel;
 }

@@ -37,11 +37,17 @@ internal static class UnitTable
     ];
 
     /// <summary>
-    /// Spellings for keyboards without the sign, the second code point that Unicode has for µ and Ω, and where the trade's own
-    /// is not the first that UnitsNet has.
+    /// Spellings for keyboards without the sign, the second code point that Unicode has for µ and Ω, where the trade's own is
+    /// not the first that UnitsNet has, and words as people type them.
     /// </summary>
     private static readonly Dictionary<Enum, string[]> Spellings = new()
     {
+        [LengthUnit.Foot] = ["ft", "feet", "foot", "Feet", "'", "\u2019", "\u2032"],
+        [LengthUnit.Inch] = ["in", "inch", "inches", "Inches", "\"", "\u201d", "\u2033"],
+        [LengthUnit.Meter] = ["m", "metres", "metre", "meters", "meter"],
+        [PowerUnit.Watt] = ["W", "watts", "watt", "Watts"],
+        [ElectricCurrentUnit.Ampere] = ["A", "amps", "amp", "Amps", "amperes"],
+        [ElectricPotentialUnit.Volt] = ["V", "volts", "volt", "Volts"],
         [TemperatureUnit.DegreeCelsius] = ["C", "°C", "℃"],
         [TemperatureUnit.DegreeFahrenheit] = ["F", "°F", "℉"],
         [TemperatureDeltaUnit.Kelvin] = ["K"],

@@ -124,7 +124,7 @@ public class SmallestChangeTests
 
     /// <summary>
     /// 80 A open under 95 A; 4 AWG bears 160 A x sqrt(65/75) = 149 A, and a fuse of at most 1.5 times that, 223 A. 95 A want
-    /// 95 / 0.8 = 119 A of an ANL: 130 A, which 4 AWG bears.
+    /// 95 / 0.8 = 119 A of an ANL: 125 A, which 4 AWG bears.
     /// </summary>
     [Theory]
     [InlineData(80)]
@@ -133,7 +133,7 @@ public class SmallestChangeTests
     {
         Build build = ConstantCurrent(95).WithRun("main", run => run.Sized("4 AWG") with { Fuse = Anl(rating) })
             .WithRun("return", run => run.Sized("4 AWG"));
-        Assert.Equal([EditOf("/runs/0/fuse/rating", $"{rating} A", "130 A")], Of(build, ChangeKind.Fuse, "main").Edits);
+        Assert.Equal([EditOf("/runs/0/fuse/rating", $"{rating} A", "125 A")], Of(build, ChangeKind.Fuse, "main").Edits);
     }
 
     [Fact]

@@ -48,10 +48,15 @@ public class AssumptionTests
         Assert.Equal(3 * 0.3048, answer.Runs.Single(run => run.Id == "bass-return").LengthMetres, 12);
     }
 
-    /// <summary>399 W at 60 %, or 400 W at 75 %.</summary>
+    /// <summary>
+    /// 399 W at 60 %, or 600 W at 75 %; between 400 and 500 W no less than the 666.7 W of 400 W at 60 %, so that more output
+    /// never draws less.
+    /// </summary>
     [Theory]
     [InlineData(399, 665)]
-    [InlineData(400, 533.333333333)]
+    [InlineData(400, 666.666666667)]
+    [InlineData(500, 666.666666667)]
+    [InlineData(600, 800)]
     public void A_small_amplifier_of_unstated_class_is_of_class_AB_and_a_large_one_of_class_D(double output, double input)
     {
         Build build = Bare() with { Amplifiers = [new Amplifier { Id = "bass", RatedOutputWatts = output }] };

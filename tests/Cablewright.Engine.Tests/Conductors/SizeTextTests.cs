@@ -42,11 +42,24 @@ public class SizeTextTests
     public void Reads_what_the_trade_writes(string text, string label) =>
         Assert.Same(ConductorSize.Of(label), ConductorSize.Parse(text).Size);
 
+    /// <summary>
+    /// As kits and their buyers write it (common practice, no source); only aught sizes need no word beside them.
+    /// </summary>
+    [Theory]
+    [InlineData("4 gauge", "4 AWG")]
+    [InlineData("4 ga", "4 AWG")]
+    [InlineData("8GA.", "8 AWG")]
+    [InlineData("0 gauge", "1/0 AWG")]
+    [InlineData("00 Gauge", "2/0 AWG")]
+    [InlineData("1/0", "1/0 AWG")]
+    [InlineData("1/0ga", "1/0 AWG")]
+    public void A_gauge_off_a_label_is_read_as_AWG_and_said_to_be_a_label(string text, string label) =>
+        Assert.Equal(new SizeReading(ConductorSize.Of(label), null, IsLabel: true), ConductorSize.Parse(text));
+
     [Theory]
     [InlineData("", "expected")]
     [InlineData("   ", "expected")]
     [InlineData("4", "no unit")]
-    [InlineData("1/0", "no unit")]
     [InlineData("25", "no unit")]
     [InlineData("23 AWG", "22 AWG to 4/0 AWG")]
     [InlineData("5/0 AWG", "conductor size")]
@@ -60,8 +73,9 @@ public class SizeTextTests
     [InlineData("2,5 mm2", "conductor size")]
     [InlineData("25 mm", "conductor size")]
     [InlineData("25 m2", "conductor size")]
-    [InlineData("4 gauge", "SAE")]
-    [InlineData("4 ga", "SAE")]
+    [InlineData("30 gauge", "22 AWG to 4/0 AWG")]
+    [InlineData("5/0", "no unit")]
+    [InlineData("gauge", "conductor size")]
     [InlineData("4 AWG and some more words here", "expected")]
     [InlineData("four AWG", "conductor size")]
     public void Refuses_the_rest_with_a_reason(string text, string reason)

@@ -15,13 +15,13 @@ namespace Cablewright.Engine.Tests.DesignRules;
 public class SeverityOfEnteringTests
 {
     /// <summary>
-    /// 6 AWG bears 120 A: the next ANL is 130 A, 1.5 times are 180 A. 8 AWG bears 80 A, which an ANL is made in: nothing above is
+    /// 6 AWG bears 120 A: the next ANL is 125 A, 1.5 times are 180 A. 8 AWG bears 80 A, which an ANL is made in: nothing above is
     /// the next rating; 1.5 times are 120 A. 18 AWG bears 20 A: the next ANL, 35 A, is beyond 1.5 times, 30 A.
     /// </summary>
     [Theory]
     [InlineData("6 AWG", 121, Severity.Info)]
-    [InlineData("6 AWG", 130, Severity.Info)]
-    [InlineData("6 AWG", 130.1, Severity.Caution)]
+    [InlineData("6 AWG", 125, Severity.Info)]
+    [InlineData("6 AWG", 125.1, Severity.Caution)]
     [InlineData("6 AWG", 180, Severity.Caution)]
     [InlineData("6 AWG", 180.1, Severity.Fail)]
     [InlineData("8 AWG", 80.1, Severity.Caution)]
@@ -56,10 +56,10 @@ public class SeverityOfEnteringTests
     public void Without_a_fuse_they_are_those_of_the_usual_family(string size, double entering, Severity severity) =>
         Assert.Equal(severity, Of(Wire("main", "starter", "bass", size), entering));
 
-    /// <summary>Two conductors of 120 A with a fuse each: 260 A and 360 A are 130 A and 180 A for each.</summary>
+    /// <summary>Two conductors of 120 A with a fuse each: 250 A and 360 A are 125 A and 180 A for each.</summary>
     [Theory]
-    [InlineData(260, Severity.Info)]
-    [InlineData(260.2, Severity.Caution)]
+    [InlineData(250, Severity.Info)]
+    [InlineData(250.2, Severity.Caution)]
     [InlineData(360, Severity.Caution)]
     [InlineData(360.2, Severity.Fail)]
     public void With_a_fuse_for_each_conductor_each_counts_alone(double entering, Severity severity)

@@ -1,7 +1,6 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Kits;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Vocabulary;
@@ -29,6 +28,11 @@ public class KitFindingTests
         "kit.fuse-wrong" => (Full().With(KitPartKind.Fuse, fuse => fuse with { RatingAmps = 40 }), Job()),
         // 4 AWG asks for 20.7276 mm2: 1832 strands of 0.12 mm are 20.72, 1833 are 20.731.
         "kit.wire-below-label" => (Stranded(1832), Job()),
+        // 390 W of class AB at 60 % are 50 A, in class D at 75 % 40 A; 12 AWG of 90 C in an engine bay of 60 C carries
+        // 45 A (33 CFR 183.425 table 5) x sqrt(30 / 60), and a half more where it is cool and rated higher.
+        "kit.serves-if" => (Sized("12 AWG"), Bare(390, 1.5)),
+        // An amplifier below 500 W usually accepts 4 AWG (common practice, no source).
+        "kit.wire-thick" => (Sized("1/0 AWG"), Bare(300)),
         "kit.same-colour" => (Full().With(KitPartKind.GroundWire, wire => wire with { Colour = "Red" }), Job()),
         "kit.sundries-missing" => (Full().Without(KitPartKind.Ties), Job()),
         "kit.build-fails-anyway" => (Full(), Job() with { Limits = Job().Limits with { MaxDropVolts = 0.01 } }),
@@ -41,6 +45,7 @@ public class KitFindingTests
         "kit.part-short" => (Full().With(KitPartKind.PowerWire, wire => wire with { LengthMetres = 5.01 }), Job()),
         "kit.cut-tight" => (Full().With(KitPartKind.PowerWire, wire => wire with { LengthMetres = 5.51 }), Job()),
         "kit.wire-below-label" => (Stranded(1833), Job()),
+        "kit.serves-if" => (Sized("12 AWG"), Bare(1500, 1.5)),
         _ => (Full(), Job()),
     };
 
@@ -116,10 +121,6 @@ public class KitFindingTests
         KitAnswer check = Full().With(KitPartKind.PowerWire, wire => wire with { Material = null }).Check(Job());
         Assert.Equal("/kit/parts/0/material", Assert.Single(check.Assumptions).Pointer);
     }
-
-    private static Kit Sized(string size) => Full()
-        .With(KitPartKind.PowerWire, wire => wire with { Size = ConductorSize.Of(size) })
-        .With(KitPartKind.GroundWire, wire => wire with { Size = ConductorSize.Of(size) });
 
     private static Kit Stranded(int strands) =>
         Full().With(KitPartKind.PowerWire, wire => wire with { StrandCount = strands, StrandMetres = 0.00012 });

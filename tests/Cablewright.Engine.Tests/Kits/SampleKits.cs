@@ -29,6 +29,13 @@ internal static class SampleKits
     public static Build JobThroughBulkhead() =>
         Job() with { Runs = [Job().Runs[0] with { Route = Route.EngineBay }, .. Job().Runs.Skip(1)] };
 
+    /// <summary>What a product page knows: the power and the way.</summary>
+    public static Build Bare(double watts, double metres = 5) => new()
+    {
+        Amplifiers = [new Amplifier { Id = "bass", RatedOutputWatts = watts }],
+        Runs = [new Run { Id = "main", From = PlaceNames.AssumedBattery, To = "bass", LengthMetres = metres }],
+    };
+
     /// <summary>Everything that the job needs, in 4 AWG copper.</summary>
     public static Kit Full() => new("K4", "Kit of 4 AWG", 80, "EUR",
     [
@@ -43,6 +50,11 @@ internal static class SampleKits
         new KitPart { Kind = KitPartKind.HeatShrink },
         new KitPart { Kind = KitPartKind.Ties },
     ]);
+
+    /// <summary>The same of another size.</summary>
+    public static Kit Sized(string size) => Full()
+        .With(KitPartKind.PowerWire, wire => wire with { Size = ConductorSize.Of(size) })
+        .With(KitPartKind.GroundWire, wire => wire with { Size = ConductorSize.Of(size) });
 
     public static KitPart Wire(KitPartKind kind, string size, double metres) => new()
     {

@@ -84,22 +84,42 @@ public class MaterialListTests
     }
 
     /// <summary>
-    /// The main run passes the bulkhead: 1.5 m of loom (common practice, no source). Nothing of it without an engine bay.
+    /// 6 AWG: one feed, two conductors of the other and a ground end at amplifiers; 1/0 is more than 4 AWG, which the terminals
+    /// of an amplifier of 300 W usually accept (common practice, no source).
     /// </summary>
     [Fact]
-    public void Small_parts_come_last_and_only_where_there_are_any()
+    public void What_ends_at_an_amplifier_has_a_ferrule_or_a_reducer() => Assert.Equal(
+        [("reducer", "1/0 AWG", "4 AWG", 1), ("ferrule", "6 AWG", null, 4)],
+        List(TwoAmplifiers with
+        {
+            Amplifiers = [TwoAmplifiers.Amplifiers[0], TwoAmplifiers.Amplifiers[1] with { RatedOutputWatts = 300 }],
+        }).Where(line => line.ItemName is "ferrule" or "reducer")
+            .Select(line => (line.ItemName, line.Size!, line.ReducedTo, line.Count)));
+
+    /// <summary>
+    /// The main run passes the bulkhead: 1.5 m of loom (common practice, no source). Three rings besides those of the vehicle's
+    /// strap. 7 m of supply with a tie every 18 in: 15.3. A lead of 15 ft to the rear, and a signal for each amplifier.
+    /// </summary>
+    [Fact]
+    public void Small_parts_come_last()
     {
         Assert.Equal(
-            [("distribution block", 1, null), ("bulkhead grommet", 1, null), ("split loom", 1, 1.5)],
-            List(TwoAmplifiers).TakeLast(3).Select(line => (line.ItemName, line.Count, line.LengthMetres)));
-        Assert.Equal(
-            ["distribution block"],
-            List(TwoAmplifiers.WithRun("strap", run => run with { Route = Route.Cabin })).Select(line => line.ItemName)
-                .SkipWhile(item => item != "ring terminal").Where(item => item != "ring terminal"));
+            [
+                ("distribution block", 1, null), ("bulkhead grommet", 1, null), ("split loom", 1, 1.5),
+                ("heat-shrink sleeve", 3, null), ("tie or clamp", 16, null), ("turn-on lead", 1, 4.572),
+                ("signal interconnect", 2, 4.572),
+            ],
+            List(TwoAmplifiers).TakeLast(7).Select(line => (line.ItemName, line.Count, line.LengthMetres)));
+        Assert.Equal(2, List(TwoAmplifiers).Single(line => line.ItemName == "distribution block").Ways);
     }
 
+    [Fact]
+    public void Without_an_engine_bay_there_is_neither_grommet_nor_loom() => Assert.DoesNotContain(
+        List(TwoAmplifiers.WithRun("strap", run => run with { Route = Route.Cabin })),
+        line => line.ItemName is "bulkhead grommet" or "split loom");
+
     private static IReadOnlyList<MaterialLine> List(Build build) =>
-        MaterialList.Of(DrawnRuns.NeedsOf(build), new ConductorCosts(build.Sizing, RulesetLibrary.Newest));
+        MaterialList.Of(DrawnRuns.NeedsOf(build), new PriceList(build.Sizing, RulesetLibrary.Newest));
 
     private static Run Twice(Run run) => run with { Conductor = run.Conductor with { Count = 2 } };
 }

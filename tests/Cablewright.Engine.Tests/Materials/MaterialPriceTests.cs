@@ -48,6 +48,55 @@ public class MaterialPriceTests
         Assert.Null(answer.MaterialCost.Currency);
     }
 
+    /// <summary>
+    /// A fuse with its holder at 12.50, the terminals of 4 AWG on the studs at 1.20 each: what is then unpriced is what has no
+    /// price of its kind, grommets and loom.
+    /// </summary>
+    [Fact]
+    public void Fuses_and_terminals_are_priced_too()
+    {
+        Build build = Proved();
+        Assessment answer = Assessor.Assess(
+            build with
+            {
+                Sizing = build.Sizing with
+                {
+                    FusePrices = [new FusePrice(FuseFamilyName.BladeE, 12.5)],
+                    TerminalPrices = [new TerminalPrice(ConductorSize.Of("4 AWG"), 1.2)],
+                    Currency = "EUR",
+                },
+            },
+            RulesetLibrary.Newest);
+        MaterialLine fuse = answer.Materials.Single(line => line.ItemName == "fuse with holder");
+        MaterialLine terminals = answer.Materials.Single(line => line.ItemName == "ring terminal");
+        Assert.Equal((12.5, "EUR"), (fuse.Price!.Value, fuse.Currency));
+        Assert.Equal(1.2 * terminals.Count, terminals.Price!.Value, Cent / 100);
+        Assert.Equal(12.5 + 1.2 * terminals.Count, answer.MaterialCost!.Price, Cent / 100);
+        Assert.Equal(answer.Materials.Count - 2, answer.MaterialCost.UnpricedLines);
+    }
+
+    /// <summary>One block that parts a feed into two, at 19.00.</summary>
+    [Fact]
+    public void A_distribution_block_is_priced()
+    {
+        Build build = Proved();
+        Run main = build.Runs.Single(run => run.Id == "main");
+        build = build with
+        {
+            Amplifiers = [.. build.Amplifiers, build.Amplifiers[0] with { Id = "front" }],
+            Runs =
+            [
+                .. build.Runs.Where(run => run.Id != "main"), main with { To = "block" },
+                Run("bass-feed", "block", build.Amplifiers[0].Id, 1, "4 AWG"), Run("front-feed", "block", "front", 1, "4 AWG"),
+                Run("front-return", "front", "body", 1, "4 AWG"),
+            ],
+            Sizing = build.Sizing with { BlockPrice = 19 },
+        };
+        MaterialLine block = Assessor.Assess(build, RulesetLibrary.Newest).Materials
+            .Single(line => line.ItemName == "distribution block");
+        Assert.Equal((1, 19.0), (block.Count, block.Price!.Value));
+    }
+
     [Fact]
     public void Without_prices_nothing_costs_anything_known()
     {

@@ -8,6 +8,7 @@ using Cablewright.Engine.Changes;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
+using Cablewright.Engine.Rules;
 using Cablewright.Reports;
 using Cablewright.Reports.Messages;
 using Cablewright.Vocabulary;
@@ -49,8 +50,9 @@ public partial class CatalogueTests
         Enum.GetValues<SizeProblemKind>().Select(kind => "size." + Keys.Of(kind)).Except(Sentences.Keys));
 
     [Fact]
-    public void Every_rule_has_a_sentence() => Assert.All(
-        RuleBook.All.Select(rule => "finding." + rule.Finding.Code),
+    public void Every_code_of_a_finding_has_a_sentence() => Assert.All(
+        RuleBook.All.Select(rule => rule.Finding).Concat(KitCodes.All).Concat(AuditCodes.All)
+            .Select(finding => "finding." + finding.Code),
         code => Assert.Contains(
             Sentences.Keys, key => key == code || key.StartsWith(code + ".", StringComparison.Ordinal)));
 

@@ -41,8 +41,7 @@ public class QuestionTests
     {
         Assessment answer = Assessed.WithAdvice(OneAmplifier().WithRun("main", run => run with { LengthMetres = 22 }));
         Assert.Equal(Verdict.Caution, answer.Verdict);
-        FollowUp asked = Assert.Single(answer.AskNext);
-        Assert.Equal("/vehicle/alternator/ratedCurrent", asked.Pointer);
+        FollowUp asked = answer.AskNext.Single(question => question.Pointer == "/vehicle/alternator/ratedCurrent");
         Assert.DoesNotContain("verdict", asked.Why, StringComparison.Ordinal);
         Assert.Contains("short of the average draw", asked.Why, StringComparison.Ordinal);
     }
@@ -97,6 +96,62 @@ public class QuestionTests
         Assert.DoesNotContain(answer.AskNext, question => question.Pointer == "/amplifiers/0/efficiency");
     }
 
+    /// <summary>
+    /// Whoever wants the build can read the amplifier's fuses and the alternator's label; what only a sheet says comes after.
+    /// </summary>
+    [Fact]
+    public void What_a_customer_can_answer_is_asked_first()
+    {
+        string[] asked = [.. Assessed.WithAdvice(Bare()).AskNext.Select(question => question.Pointer)];
+        Assert.Equal(["/vehicle/alternator/ratedCurrent", "/amplifiers/0/fuse"], asked.Take(2));
+        Assert.EndsWith("/efficiency", asked[^1], StringComparison.Ordinal);
+    }
+
+    /// <summary>Range and example are the contract's; what is taken meanwhile is the assumption of that place.</summary>
+    [Fact]
+    public void What_may_be_answered_is_told_as_data()
+    {
+        Assessment answer = Assessed.WithAdvice(Bare());
+        ExpectedAnswer efficiency = answer.AskNext.Single(question => question.Pointer == "/amplifiers/0/efficiency").Answer;
+        Assert.Equal(
+            new ExpectedAnswer
+            {
+                Kind = AnswerKind.Quantity,
+                Smallest = "5 %",
+                Largest = "100 %",
+                Example = "80 %",
+                Assumed = answer.Assumptions.Single(each => each.Pointer == "/amplifiers/0/efficiency").Value,
+            },
+            efficiency);
+        Build clad = OneAmplifier().WithRun("main", run => run with
+        {
+            LengthMetres = 15,
+            Conductor = run.Conductor with { Material = null },
+        });
+        ExpectedAnswer material =
+            Assessed.WithAdvice(clad).AskNext.Single(question => question.Pointer == "/runs/0/conductor/material").Answer;
+        Assert.Equal(AnswerKind.Word, material.Kind);
+        Assert.Equal(["copper", "tinned-copper", "copper-clad-aluminium", "aluminium"], material.Choices!);
+        Assert.Equal("copper", material.Assumed);
+    }
+
+    /// <summary>What a product page knows: the power and the way.</summary>
+    private static Build Bare() => new()
+    {
+        Amplifiers = [new Amplifier { Id = "bass", RatedOutputWatts = 1000 }],
+        Runs =
+        [
+            new Run
+            {
+                Id = "feed",
+                From = PlaceNames.AssumedBattery,
+                To = "bass",
+                LengthMetres = 5,
+                Conductor = new ConductorWish(),
+            },
+        ],
+    };
+
     [Fact]
     public void Every_question_stands_for_something_not_stated_and_says_why() => OpenBuilds.Trees.Sample(build =>
     {
@@ -106,9 +161,10 @@ public class QuestionTests
         Assert.All(answer.AskNext, question =>
         {
             Assert.True(
-                question.Pointer == "/vehicle/alternator/ratedCurrent"
+                question.Pointer is "/vehicle/alternator/ratedCurrent"
+                || question.Pointer.EndsWith("/fuse", StringComparison.Ordinal)
                 || answer.Assumptions.Any(assumption => assumption.Pointer == question.Pointer));
-            Assert.All([question.Question, question.Why], text => Assert.False(string.IsNullOrWhiteSpace(text)));
+            Assert.All([question.Question, question.Why, question.Where], text => Assert.False(string.IsNullOrWhiteSpace(text)));
         });
         Assert.Equal(answer.AskNext.Count, answer.AskNext.Select(question => question.Pointer).Distinct().Count());
     }, iter: 20);

@@ -9,10 +9,11 @@ namespace Cablewright.Engine.Tests.Rules;
 public class SeverityTests
 {
     /// <summary>
-    /// 6 AWG bears 111.71 A in 40 °C: 130 A is the next standard rating of an ANL, and half as much again is 167.6 A.
+    /// 6 AWG bears 111.71 A in 40 °C: 125 A is the next standard rating of an ANL, and half as much again is 167.6 A.
     /// </summary>
     [Theory]
-    [InlineData(130, Severity.Info)]
+    [InlineData(125, Severity.Info)]
+    [InlineData(130, Severity.Caution)]
     [InlineData(150, Severity.Caution)]
     [InlineData(175, Severity.Fail)]
     public void A_fuse_above_the_ampacity(double fuse, Severity severity) =>

@@ -61,6 +61,9 @@ internal sealed class RandomBuilds(int seed)
             {
                 Sizes = six,
                 Materials = metals,
+                FusePrices =
+                    [.. Enum.GetValues<FuseFamilyName>().Select(family => new FusePrice(family, Math.Round(Uniform(0.2, 4), 2)))],
+                TerminalPrices = [.. six.Select(size => new TerminalPrice(size, Math.Round(Uniform(0.05, 1), 2)))],
                 Currency = "EUR",
                 Prices = [.. from size in six from metal in metals select new ConductorPrice(size, metal, PriceOf(size, metal))],
             },

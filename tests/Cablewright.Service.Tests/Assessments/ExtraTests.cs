@@ -29,7 +29,9 @@ public class ExtraTests(ServiceFixture service) : IClassFixture<ServiceFixture>
         Assert.True((bool)answer["sizing"]!["optimal"]!);
     }
 
-    /// <summary>4.10 a metre is 1.24968 a foot (0.3048 m), whatever length the price is stated for.</summary>
+    /// <summary>
+    /// 4.10 a metre is 1.24968 a foot (0.3048 m), whatever length the price is stated for; a terminal at each end is 1.50.
+    /// </summary>
     [Theory]
     [InlineData(4.10, "1 m")]
     [InlineData(1.24968, "1 ft")]
@@ -42,10 +44,11 @@ public class ExtraTests(ServiceFixture service) : IClassFixture<ServiceFixture>
             {
                 ["currency"] = "EUR",
                 ["prices"] = new JsonArray(new JsonObject { ["size"] = "4 AWG", ["price"] = price, ["per"] = per }),
+                ["terminalPrices"] = new JsonArray(new JsonObject { ["size"] = "4 AWG", ["price"] = 1.5 }),
             };
         }))).Json;
         Assert.Equal("4 AWG", (string)answer["runs"]![0]!["conductor"]!["size"]!);
-        Assert.Equal(4.10 * 12 * 0.3048, (double)answer["sizing"]!["cost"]!, 0.0001);
+        Assert.Equal(4.10 * 12 * 0.3048 + 2 * 1.5, (double)answer["sizing"]!["cost"]!, 0.0001);
         Assert.Equal("EUR", (string)answer["sizing"]!["currency"]!);
     }
 

@@ -148,9 +148,14 @@ internal sealed class RandomBuild
     {
         JsonObject sizing = members.Of<Sizing>();
         if (dice.Chance(0.3)) sizing["materials"] = SomeWords<Material>(ContractLimits.Materials);
+        if (dice.Chance(0.3)) sizing["fuseFamilies"] = SomeWords<FuseFamilyName>(ContractLimits.FuseFamilies);
         if (dice.Chance(0.3)) sizing["sizes"] = RandomMembers.List(Several(ContractLimits.Sizes), _ => values.Size());
         if (dice.Chance(0.3))
             sizing["prices"] = RandomMembers.List(Several(ContractLimits.Prices), _ => members.Of<ConductorPrice>());
+        if (dice.Chance(0.2))
+            sizing["fusePrices"] = RandomMembers.List(Several(ContractLimits.FuseFamilies), _ => members.Of<FusePrice>());
+        if (dice.Chance(0.2))
+            sizing["terminalPrices"] = RandomMembers.List(Several(ContractLimits.Sizes), _ => members.Of<TerminalPrice>());
         return sizing;
     }
 

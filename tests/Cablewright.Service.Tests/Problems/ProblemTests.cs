@@ -153,7 +153,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
               ],
               "runs": [
                 { "id": "feed", "from": "starter", "to": "bass", "length": "1,5 m",
-                  "conductor": { "size": "4 gauge", "count": 9 } },
+                  "conductor": { "size": "4", "count": 9 } },
                 { "id": "feed", "from": "starter", "to": "blok", "length": "12 furlongs",
                   "fuse": { "fitted": false, "rating": "80 A" } },
                 { "id": "a b", "from": "starter", "to": "mids", "length": "0 m" },

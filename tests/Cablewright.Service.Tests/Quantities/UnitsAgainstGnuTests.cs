@@ -14,11 +14,16 @@ public sealed class UnitsAgainstGnuTests
     /// </summary>
     private static readonly Dictionary<QuantityKind, (string Into, Func<string, string> From)> Gnu = new()
     {
-        [QuantityKind.Length] = ("m", unit => "7.3 " + unit),
+        [QuantityKind.Length] = ("m", unit => "7.3 " + unit switch
+        {
+            "'" or "\u2019" or "\u2032" => "feet", // its ' is a minute of arc
+            "\"" or "\u201d" or "\u2033" => "inches",
+            _ => unit.ToLowerInvariant(),
+        }),
         [QuantityKind.Mass] = ("kg", unit => "7.3 " + unit),
-        [QuantityKind.Voltage] = ("V", unit => "7.3 " + unit),
-        [QuantityKind.Current] = ("A", unit => "7.3 " + unit),
-        [QuantityKind.Power] = ("W", unit => "7.3 " + unit),
+        [QuantityKind.Voltage] = ("V", unit => "7.3 " + Word(unit)),
+        [QuantityKind.Current] = ("A", unit => "7.3 " + Word(unit)),
+        [QuantityKind.Power] = ("W", unit => "7.3 " + Word(unit)),
         [QuantityKind.Resistance] = ("ohm", unit => "7.3 " + unit.Replace('\u03bc', 'u').Replace('\u00b5', 'u')
             .Replace("\u03a9", "ohm", StringComparison.Ordinal).Replace("\u2126", "ohm", StringComparison.Ordinal)
             .ToLowerInvariant()),
@@ -42,6 +47,9 @@ public sealed class UnitsAgainstGnuTests
         [QuantityKind.Capacitance] =
             ("farad", unit => $"7.3 {unit[..^1].Replace('\u03bc', 'u').Replace('\u00b5', 'u')}farad"),
     };
+
+    /// <summary>Its words have no capitals; abbreviations keep theirs.</summary>
+    private static string Word(string unit) => unit.Length > 2 ? unit.ToLowerInvariant() : unit;
 
     public static TheoryData<string, QuantityKind> Spellings
     {

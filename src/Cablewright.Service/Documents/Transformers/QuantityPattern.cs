@@ -15,11 +15,23 @@ internal static class QuantityPattern
 
     private static string Of(QuantityKind kind)
     {
-        string units = string.Join('|', UnitTable.All
-            .Where(entry => entry.Unit.Kind == kind)
-            .Select(entry => Regex.Escape(entry.Spelling))
-            .Order(StringComparer.Ordinal));
-        string part = $"\\s*{(kind == QuantityKind.Temperature ? SignedNumber : Number)}\\s*({units})";
-        return kind == QuantityKind.Length ? $"^({part}(?=\\s|$))+\\s*$" : $"^{part}\\s*$";
+        string[] units = [.. UnitTable.All.Where(entry => entry.Unit.Kind == kind).Select(entry => entry.Spelling)
+            .Order(StringComparer.Ordinal)];
+        string last = $"{(kind == QuantityKind.Temperature ? SignedNumber : Number)}\\s*({AnyOf(units)})";
+        return kind switch
+        {
+            QuantityKind.Length => $"^\\s*({Earlier(units)})*{last}\\s*$",
+            QuantityKind.Power => $"^\\s*{last}(\\s*[Rr][Mm][Ss])?\\s*$",
+            _ => $"^\\s*{last}\\s*$",
+        };
     }
+
+    /// <summary>A part that another follows, behind a blank but for a sign of feet or inches.</summary>
+    private static string Earlier(string[] units)
+    {
+        string[] signs = [.. units.Where(unit => !char.IsLetter(unit[0]))];
+        return $"{Number}\\s*({AnyOf(units.Except(signs))})\\s+|{Number}\\s*({AnyOf(signs)})\\s*";
+    }
+
+    private static string AnyOf(IEnumerable<string> spellings) => string.Join('|', spellings.Select(Regex.Escape));
 }

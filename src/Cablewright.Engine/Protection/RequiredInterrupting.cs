@@ -1,12 +1,11 @@
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Completion;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 
-namespace Cablewright.Engine.ShortCircuits;
+namespace Cablewright.Engine.Protection;
 
 /// <summary>The interrupting rating that a fuse needs.</summary>
 /// <remarks>
@@ -20,23 +19,24 @@ internal static class RequiredInterrupting
     /// <param name="model">The build.</param>
     /// <param name="end">The end.</param>
     /// <param name="boltedAmps">The largest fault current where it stands.</param>
-    public static double Of(BuildModel model, RunEnd end, double boltedAmps)
+    public static double Of(BuildModel model, RunEnd end, double boltedAmps) => Math.Min(ByTable(model, end), boltedAmps);
+
+    /// <summary>What the table asks; infinite where it does not speak of the batteries.</summary>
+    public static double ByTable(BuildModel model, RunEnd end)
     {
-        CompleteBuild build = model.Build;
-        FuseSection figures = build.Ruleset.Fuse;
-        if (CrankingAmps(model, end) is not { } cranking
-            || Significant.Exceeds(cranking, figures.InterruptingLargestBank.Value)) return boltedAmps;
+        if (CrankingAmps(model, end) is not { } cranking) return double.PositiveInfinity;
+        FuseSection figures = model.Build.Ruleset.Fuse;
+        if (Significant.Exceeds(cranking, figures.InterruptingLargestBank.Value)) return double.PositiveInfinity;
         Figure main = cranking <= figures.InterruptingSmallBank.Value ? figures.InterruptingTo650
             : cranking <= figures.InterruptingMiddleBank.Value ? figures.InterruptingTo1100
             : figures.InterruptingAbove1100;
-        double needed = model.Topology.IsAtBattery(end) ? main.Value : main.Value * figures.InterruptingBranchShare.Value;
-        return Math.Min(needed, boltedAmps);
+        return model.Topology.IsAtBattery(end) ? main.Value : main.Value * figures.InterruptingBranchShare.Value;
     }
 
     /// <summary>Whether a plug-in fuse breaks less than the table asks and is fitted by vehicle makers all the same.</summary>
-    public static bool IsUsualPlugIn(BuildModel model, RunEnd end, FittedFuse fuse) =>
-        fuse.Family.IsPlugIn && CrankingAmps(model, end) <= model.Build.Ruleset.Fuse.InterruptingSmallBank.Value
-        && !Significant.Exceeds(model.Build.Ruleset.Fuse.InterruptingPlugIn.Value, fuse.InterruptsAmps);
+    public static bool IsUsualPlugIn(BuildModel model, RunEnd end, FuseFamily family, double interruptsAmps) =>
+        family.IsPlugIn && CrankingAmps(model, end) <= model.Build.Ruleset.Fuse.InterruptingSmallBank.Value
+        && !Significant.Exceeds(model.Build.Ruleset.Fuse.InterruptingPlugIn.Value, interruptsAmps);
 
     /// <summary>Whether a fuse has still to be bought, and its family has parts that break so much.</summary>
     public static bool IsThereAPart(FittedFuse fuse, double needed) => fuse.Decided is Decided.Chosen

@@ -1,14 +1,14 @@
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
 using Cablewright.Engine.Fuses;
-using Cablewright.Engine.ShortCircuits;
+using Cablewright.Engine.Protection;
 using Cablewright.Engine.Wiring;
 using Cablewright.Vocabulary;
 using static Cablewright.Engine.Tests.PartedBuilds;
 using static Cablewright.Engine.Tests.Protection.Drawn;
 using static Cablewright.Engine.Tests.SampleBuilds;
 
-namespace Cablewright.Engine.Tests.ShortCircuits;
+namespace Cablewright.Engine.Tests.Protection;
 
 /// <summary>
 /// Source: ABYC E-11.16 Table V.A, interrupting rating by the cold-cranking current of all batteries together: up to 650 A 1500 A
@@ -118,7 +118,7 @@ public class RequiredInterruptingTests
     {
         BuildModel model = ModelOf(Cranking(build, cranking));
         FittedFuse fuse = DesignOf(model).FuseAt(RunEnd.Near(0))!;
-        return RequiredInterrupting.IsUsualPlugIn(model, RunEnd.Near(0), fuse);
+        return RequiredInterrupting.IsUsualPlugIn(model, RunEnd.Near(0), fuse.Family, fuse.InterruptsAmps);
     }
 
     /// <summary>A fuse at the battery and one behind it.</summary>
