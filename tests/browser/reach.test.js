@@ -22,8 +22,8 @@ for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
       const { page, failures } = await opened({ colorScheme, width });
       for (const [index, name] of ["one", "two", "thin"].entries()) {
         await page.locator("#examples button").nth(index).click();
-        const summary = [/48\.3 A/, /114 A/, /Do not build/][index] ?? "";
-        await page.locator("#summary").filter({ hasText: summary }).waitFor();
+        const job = [/Dunlin/, /Kittiwake/, /Plover/][index] ?? "";
+        await page.locator("#job-name").filter({ hasText: job }).waitFor();
         assert.equal(await scrollsSideways(page), false, name);
         await keep(page, `page-${name}-${colorScheme}-${width}`);
       }

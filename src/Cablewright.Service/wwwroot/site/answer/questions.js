@@ -17,20 +17,25 @@ export function questions({ askNext }, page) {
 
 /** @param {FollowUp} asked @param {import("../form/field.js").Page} page */
 function item(asked, page) {
-  const isList = /\/(openingTimes|polarisation|outputPoints)$/.test(asked.pointer);
+  // A part is more than a field holds, but for the strap, of which a size will do.
+  const isField = asked.answer.kind !== "part" || isStrap(asked);
   return el(
     "li",
     {},
     el("p", { class: "question" }, asked.question),
+    el("p", { class: "hint" }, asked.where),
+    isField ? answerField(asked, page) : el("p", { class: "hint" }, "A curve goes in as JSON: see below."),
     el("p", { class: "hint" }, asked.why),
-    isList ? el("p", { class: "hint" }, "A curve goes in as JSON: see below.") : answerField(asked, page),
   );
 }
 
+/** @param {FollowUp} asked */
+const isStrap = (asked) => asked.pointer === "/runs/-";
+
 /** @param {FollowUp} asked @param {import("../form/field.js").Page} page */
 function answerField(asked, page) {
-  const isStrap = asked.pointer === "/runs/-";
-  const pointer = isStrap ? "/runs/-/conductor/size" : asked.pointer;
+  const pointer = isStrap(asked) ? "/runs/-/conductor/size" : asked.pointer;
+  const { example, assumed } = asked.answer;
   /** @type {unknown} */
   let said;
   const aside = {
@@ -39,14 +44,15 @@ function answerField(asked, page) {
   };
   const asks = field(aside, pointer, {
     prefix: "ask-",
-    label: isStrap ? "Cable size" : member(pointer).label,
-    none: "not known",
+    label: isStrap(asked) ? "Cable size" : member(pointer).label,
+    none: example ? `such as ${example}` : "not known",
+    hint: assumed ? `Until then: ${assumed}` : "",
   });
   const answer = () => {
     if (said === undefined || said === get(page.build(), pointer)) return;
     const read = typeof said === "string" ? typed(said, member(pointer).unit, page.build().units ?? "us") : said;
     const build = page.build();
-    page.reshape(isStrap ? withStrap(build, asked, String(read)) : put(build, pointer, read), "ask");
+    page.reshape(isStrap(asked) ? withStrap(build, asked, String(read)) : put(build, pointer, read), "ask");
   };
   asks.addEventListener("keydown", (event) => {
     if (event.key === "Enter") answer();

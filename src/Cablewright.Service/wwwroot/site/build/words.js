@@ -57,7 +57,10 @@ export const families = {
   "blade-f": "Mini blade",
   "strip-sf30": "Bolt-in strip SF30",
   "strip-sf51": "Bolt-in strip SF51",
+  "mini-ANL": "mini-ANL",
   ANL: "ANL",
+  "glass-agu": "Glass AGU",
+  "single-bolt": "Single-bolt fuse",
   "class-t": "Class T",
   "circuit-breaker": "Circuit breaker",
 };

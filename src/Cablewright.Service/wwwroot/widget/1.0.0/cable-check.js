@@ -42,6 +42,7 @@ const english = {
   thisCable: "This {size} cable",
   thisKit: "This kit",
   cartTitle: "For the whole job",
+  smallParts: "Small parts: {parts}",
   add: "Add to cart",
   copper: "copper",
   "tinned-copper": "tinned copper",
@@ -339,7 +340,14 @@ class CableCheck extends HTMLElement {
       answer,
     };
     add.addEventListener("click", () => this.#emit("cable-check-cart", detail));
-    const list = el("ul", { class: "parts" }, ...needs.map((part) => el("li", {}, this.#part(part))));
+    const isSmall = (/** @type {any} */ part) => !/^(power wire|ground wire|fuse|distribution block)/.test(part.item);
+    const small = needs
+      .filter(isSmall)
+      .map((part) => this.#part(part))
+      .join(", ");
+    const lines = needs.filter((part) => !isSmall(part)).map((part) => el("li", {}, this.#part(part)));
+    if (small) lines.push(el("li", { class: "hint" }, this.#say("smallParts", { parts: small })));
+    const list = el("ul", { class: "parts" }, ...lines);
     const shown = needs.length > 0 ? [el("h3", {}, this.#say("cartTitle")), list] : [];
     this.#input("answer").replaceChildren(line, this.#lights(assessment), ...shown, add);
     this.#emit("cable-check-answer", detail);
