@@ -1,8 +1,9 @@
 // What to ask next: each question with a field, whose answer goes into the build.
 import { member } from "../build/members.js";
-import { get, put } from "../build/pointers.js";
+import { get, memberOf, put } from "../build/pointers.js";
 import { freeName } from "../build/places.js";
 import { typed } from "../build/typed.js";
+import { wordsOf } from "../build/words.js";
 import { field } from "../form/field.js";
 import { button, el } from "../page/dom.js";
 
@@ -46,7 +47,7 @@ function answerField(asked, page) {
     prefix: "ask-",
     label: isStrap(asked) ? "Cable size" : member(pointer).label,
     none: example ? `such as ${example}` : "not known",
-    hint: assumed ? `Until then: ${assumed}` : "",
+    hint: assumed ? `Until then: ${wordsOf[memberOf(pointer)]?.[assumed] ?? assumed}` : "",
   });
   const answer = () => {
     if (said === undefined || said === get(page.build(), pointer)) return;
