@@ -12,8 +12,8 @@ internal static class GetQuickAssessment
 {
     public static Operation Operation => new(
         "assessQuick", Tag.Assessments, "Assess one amplifier at one distance",
-        "The same computation for one amplifier, fed from one battery over one run. The answer also carries the full build "
-        + "that it stood for, ready to edit and post.")
+        "The same computation for one amplifier, fed from one battery over one run. Of the amplifier at least the rated output "
+        + "or its own fuses are given. The answer also carries the full build that it stood for, ready to edit and post.")
     {
         Computes = true,
         IsCacheable = true,

@@ -38,7 +38,7 @@ internal static class QuickBuild
             new Amplifier
             {
                 Id = AmplifierId,
-                RatedOutput = values[QuickQuery.RatedOutput],
+                RatedOutput = values.GetValueOrDefault(QuickQuery.RatedOutput),
                 Efficiency = values.GetValueOrDefault(QuickQuery.Efficiency),
                 Fuse = values.GetValueOrDefault(QuickQuery.AmplifierFuse),
                 AmplifierClass = Word<AmplifierClass>(values, QuickQuery.AmplifierClass),

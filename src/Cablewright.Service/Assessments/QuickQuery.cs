@@ -26,7 +26,7 @@ internal static class QuickQuery
     /// <summary>The parameters, and which member of the build each stands for.</summary>
     public static IReadOnlyList<QueryParameter> Parameters { get; } =
     [
-        QueryParameter.Of<Amplifier>(RatedOutput, nameof(Amplifier.RatedOutput), "/amplifiers/0/ratedOutput", isRequired: true),
+        QueryParameter.Of<Amplifier>(RatedOutput, nameof(Amplifier.RatedOutput), "/amplifiers/0/ratedOutput"),
         QueryParameter.Of<Run>(Length, nameof(Run.Length), "/runs/0/length", isRequired: true),
         QueryParameter.Of<Conductor>(Size, nameof(Conductor.Size), "/runs/0/conductor/size"),
         QueryParameter.Of<Conductor>(MaterialName, nameof(Conductor.Material), "/runs/0/conductor/material"),
@@ -49,12 +49,17 @@ internal static class QuickQuery
         (Dictionary<string, string> values, List<Fault> faults) = QueryText.Read(query, Names);
         faults.AddRange(
             Parameters.Where(parameter => parameter.IsRequired && !values.ContainsKey(parameter.Name)).Select(Missing));
+        if (!values.ContainsKey(RatedOutput) && !values.ContainsKey(AmplifierFuse)) faults.Add(NoAmplifier);
         CheckWord<Material>(MaterialName, values, faults);
         CheckWord<AmplifierClass>(AmplifierClass, values, faults);
         CheckWord<Programme>(Programme, values, faults);
         CheckWord<UnitSystem>(Units, values, faults);
         return (values, faults);
     }
+
+    /// <summary>What the amplifier draws follows from its output, else from its own fuses.</summary>
+    private static Fault NoAmplifier => new(
+        QueryText.PointerOf(RatedOutput), QueryCodes.Missing, $"\"{RatedOutput}\" or \"{AmplifierFuse}\" must be given");
 
     private static Fault Missing(QueryParameter parameter) =>
         new(QueryText.PointerOf(parameter.Name), QueryCodes.Missing, $"\"{parameter.Name}\" must be given");

@@ -60,10 +60,7 @@ internal static class ContractPages
         pages.SwaggerEndpoint(".." + DocumentPath, "Cablewright v1");
     }
 
-    /// <summary>Serves the contract itself, and leads from the bare address to its pages.</summary>
-    public static void MapContract(this WebApplication app)
-    {
+    /// <summary>Serves the contract itself.</summary>
+    public static void MapContract(this WebApplication app) =>
         app.MapGet(DocumentPath, ContractDocument.Answer).ExcludeFromDescription();
-        app.MapGet("/", () => Results.LocalRedirect("~/docs")).ExcludeFromDescription();
-    }
 }

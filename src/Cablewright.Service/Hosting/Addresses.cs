@@ -28,6 +28,7 @@ internal static class Addresses
         {
             string address = bound.Replace("[::]", "localhost", StringComparison.Ordinal);
             Console.Error.WriteLine($"Cablewright listens on {address}");
+            Console.Error.WriteLine($"Try page: {address}/");
             Console.Error.WriteLine($"Documentation: {address}/docs");
             Console.Error.WriteLine(
                 "Try it: curl -H \"Content-Type: application/json\" --data-binary @openapi/examples/small-run.request.json "

@@ -21,7 +21,8 @@ internal static class SecurityHeaders
             IHeaderDictionary headers = context.Response.Headers;
             headers.XContentTypeOptions = "nosniff";
             headers["Referrer-Policy"] = "no-referrer";
-            headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments("/docs") ? OfPages : OfAnswers;
+            headers.ContentSecurityPolicy = context.GetEndpoint()?.Metadata.GetMetadata<PagePolicy>()?.Text
+                ?? (context.Request.Path.StartsWithSegments("/docs") ? OfPages : OfAnswers);
             return Task.CompletedTask;
         });
         return next(context);

@@ -14,6 +14,7 @@ public class QuickAssessmentTests(ServiceFixture service) : IClassFixture<Servic
     [InlineData(Full)]
     [InlineData(Address + "?ratedOutput=1000+W&length=16+ft")]
     [InlineData(Address + "?ratedOutput=1000+W&length=16+ft&amplifierClass=D&programme=dynamic")]
+    [InlineData(Address + "?amplifierFuse=60+A&length=16+ft")]
     [InlineData(Address + "?ratedOutput=1500+W&length=5.2+m&amplifierFuse=90+A&fuse=125+A&alternatorCurrent=120+A")]
     [InlineData(Address + "?ratedOutput=1.2%20kW&length=5%20m&units=metric&material=aluminium")]
     public async Task Posting_the_build_of_the_answer_gives_the_same_assessment(string address)

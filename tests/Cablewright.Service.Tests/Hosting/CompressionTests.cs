@@ -17,6 +17,8 @@ public class CompressionTests(ServiceFixture service) : IClassFixture<ServiceFix
     [InlineData(Quick, "br", "br")]
     [InlineData("/nowhere", "br", "br")]
     [InlineData("/docs/index.html", "gzip", "gzip")]
+    [InlineData("/", "br", "br")]
+    [InlineData("/site/page/main.js", "gzip", "gzip")]
     public async Task An_answer_is_the_same_compressed(string address, string accepted, string encoding)
     {
         Answer plain = await service.Get(address), packed = await service.Get(address, ("Accept-Encoding", accepted));

@@ -33,14 +33,6 @@ public class MethodTests(ServiceFixture service) : IClassFixture<ServiceFixture>
     }
 
     [Fact]
-    public async Task The_bare_address_leads_to_the_pages()
-    {
-        Answer answer = await service.Get("/");
-        Assert.Equal(302, answer.Status);
-        Assert.Equal("/docs", answer.Headers["Location"]);
-    }
-
-    [Fact]
     public async Task The_pages_show_no_mark_of_the_library_that_draws_them()
     {
         Assert.Equal(204, (await service.Get("/docs/favicon-32x32.png")).Status);
