@@ -1,0 +1,54 @@
+using System.Xml.Linq;
+using Cablewright.Drawings.Wiring;
+using Cablewright.Service.Tests.Examples;
+using Cablewright.Service.Tests.Fuzz;
+using Cablewright.Service.Tests.Judgement;
+using Cablewright.Service.Tests.Support;
+using Xunit.Abstractions;
+
+namespace Cablewright.Service.Tests.Drawings;
+
+/// <summary>The wiring drawing: nothing lies upon anything else, whatever is drawn, and everything is there.</summary>
+public class WiringDrawingTests(ServiceFixture service, ITestOutputHelper output) : IClassFixture<ServiceFixture>
+{
+    private const int Generated = 500;
+
+    public static TheoryData<string> Names => [.. ExampleFiles.Names];
+
+    public static TheoryData<string> Jobs => PanelTests.Jobs;
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public async Task An_example_is_drawn_whole(string name) =>
+        Assert.Empty(await TroublesOf("example-" + name, ExampleFiles.Request(name)));
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public async Task A_job_of_the_panel_is_drawn_whole(string name) =>
+        Assert.Empty(await TroublesOf("job-" + name, await PanelTests.BuildOf(name)));
+
+    [Fact]
+    public async Task Random_builds_are_drawn_whole()
+    {
+        output.WriteLine($"{FuzzRun.SeedVariable}={FuzzRun.Seed}");
+        int drawn = 0;
+        var troubles = new List<string>();
+        await Parallel.ForEachAsync(FuzzRun.Cases(Generated * 5 / 4), async (number, _) =>
+        {
+            string body = RandomBuild.Of(new Dice(FuzzRun.Seed, number)).ToJsonString();
+            IReadOnlyList<string> found = await TroublesOf(null, body) ?? [];
+            lock (troubles) troubles.AddRange(found.Select(trouble => $"{FuzzRun.Again(number)}: {trouble}"));
+            Interlocked.Increment(ref drawn);
+        });
+        Assert.Empty(troubles);
+    }
+
+    private async Task<IReadOnlyList<string>> TroublesOf(string? name, string body)
+    {
+        if (await service.To(body) is not var (build, answer)) return name is null ? [] : ["refused"];
+        string svg = WiringDrawing.Svg(build, answer);
+        if (name is not null) await Pictures.Keep(name + ".svg", svg);
+        WiringLayout layout = LayoutMaker.Of(build, answer);
+        return [.. LayoutCheck.Troubles(layout), .. LayoutCheck.Shared(layout), .. LayoutCheck.Missing(XElement.Parse(svg), answer)];
+    }
+}
