@@ -1,4 +1,5 @@
 using Cablewright.Service;
+using Cablewright.Service.Assessments;
 using Cablewright.Service.Commands;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Hosting;
@@ -9,6 +10,7 @@ WebApplication app = ServiceHost.Build(args);
 app.MapOperations();
 ProblemPages.Map(app);
 app.MapContract();
+SheetStyles.Map(app);
 
 app.Run();
 return 0;

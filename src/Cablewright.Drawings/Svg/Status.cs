@@ -36,7 +36,8 @@ internal static class Status
                 break;
             default:
                 svg.Path(classes, Octagon(x, y, r), FailColour);
-                svg.Path("cw-sign", Of(x, y, u, "M -3.5 -3.5 L 3.5 3.5 M -3.5 3.5 L 3.5 -3.5"), stroke: "#ffffff", width: 2.4 * u);
+                string cross = Of(x, y, u, "M -3.5 -3.5 L 3.5 3.5 M -3.5 3.5 L 3.5 -3.5");
+                svg.Path("cw-sign", cross, stroke: "#ffffff", width: 2.4 * u);
                 break;
         }
     }

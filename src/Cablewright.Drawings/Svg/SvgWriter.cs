@@ -72,7 +72,8 @@ internal sealed class SvgWriter : IDisposable
     }
 
     /// <summary>A line of several parts, or a filled shape.</summary>
-    public void Path(string classes, string data, string fill = "none", string stroke = "none", double width = 0, string? dash = null)
+    public void Path(
+        string classes, string data, string fill = "none", string stroke = "none", double width = 0, string? dash = null)
     {
         Start("path", classes);
         Attribute("d", data);
@@ -98,7 +99,8 @@ internal sealed class SvgWriter : IDisposable
     }
 
     /// <summary>A circle.</summary>
-    public void Circle(string classes, double x, double y, double radius, string fill = "none", string stroke = "none", double line = 0)
+    public void Circle(
+        string classes, double x, double y, double radius, string fill = "none", string stroke = "none", double line = 0)
     {
         Start("circle", classes);
         Attribute("cx", x);

@@ -5,7 +5,7 @@ using Cablewright.Vocabulary;
 
 namespace Cablewright.Drawings.Text;
 
-/// <summary>Figures of an answer as a drawing or a sheet shows them: three significant digits, in the units of the build.</summary>
+/// <summary>Figures of an answer as they are shown: three significant digits, in the units of the build.</summary>
 internal static class Figures
 {
     private const double MetresPerInch = 0.0254;
@@ -26,6 +26,12 @@ internal static class Figures
     public static string Percent(double percent) => Number(percent) + " %";
 
     public static string Watts(double watts) => Number(watts) + " W";
+
+    /// <summary>A level, with two decimals: nobody hears less.</summary>
+    public static string Decibels(double level) => level.ToString("0.00", CultureInfo.InvariantCulture) + " dB";
+
+    /// <summary>An amount of money, with two decimals.</summary>
+    public static string Price(double amount) => amount.ToString("0.00", CultureInfo.InvariantCulture);
 
     /// <summary>A time: milliseconds below a second.</summary>
     public static string Seconds(double seconds) => seconds < 1 ? Number(seconds * 1000) + " ms" : Number(seconds) + " s";

@@ -67,7 +67,7 @@ internal sealed class LayoutMaker
         if (string.IsNullOrWhiteSpace(build.Name)) return;
         string name = Names.Clean(build.Name);
         IReadOnlyList<string> lines = Lines.Of(name, layout.Width - 2 * Margin, TitleSize, true, 3);
-        bool isWhole = string.Concat(lines).Length >= name.Replace(" ", "").Length && !lines[^1].EndsWith("...", StringComparison.Ordinal);
+        bool isWhole = string.Concat(lines).Replace(" ", "").Length == name.Replace(" ", "").Length;
         foreach (string line in lines)
             Put(layout.Labels, Names.Isolated(line), Margin, TitleSize, true, "cw-title", isWhole ? null : Names.Isolated(name));
         y += 4;
@@ -107,7 +107,8 @@ internal sealed class LayoutMaker
         }
 
         int more = marks.Notes.Count - MostNotes;
-        if (more > 0) Put(layout.Labels, $"and {Number(more)} more among the findings", Margin + Indent, SmallSize, false, "cw-note");
+        if (more > 0)
+            Put(layout.Labels, $"and {Number(more)} more among the findings", Margin + Indent, SmallSize, false, "cw-note");
         y += 6;
     }
 
@@ -141,7 +142,9 @@ internal sealed class LayoutMaker
         }
         else
         {
-            shape.Symbols.Add(kind is SymbolKind.Frame ? Frame(x, middle - 2) : new Symbol(kind, SizeOf(kind).At(x, middle), item.PointsUp));
+            shape.Symbols.Add(kind is SymbolKind.Frame
+                ? Frame(x, middle - 2)
+                : new Symbol(kind, SizeOf(kind).At(x, middle), item.PointsUp));
         }
 
         // What stands across has its row to itself; along a run the words go on below each symbol.
@@ -170,8 +173,12 @@ internal sealed class LayoutMaker
     private void Foot()
     {
         y += 6;
-        string chosen = "USE and FIT: chosen here; everything else is as it was stated.";
-        foreach (string words in (string[])[chosen, .. answer.SafetyNotes.TakeLast(2), $"Ruleset {answer.Ruleset}, {answer.Id[..12]}"])
+        string[] said =
+        [
+            "USE and FIT: chosen here; everything else is as it was stated.", .. answer.SafetyNotes.TakeLast(2),
+            $"Ruleset {answer.Ruleset}, {answer.Id[..12]}",
+        ];
+        foreach (string words in said)
         {
             foreach (string line in Lines.Of(Names.Clean(words), layout.Width - 2 * Margin, SmallSize, false, int.MaxValue))
                 Put(layout.Labels, line, Margin, SmallSize, false, "cw-foot");

@@ -44,7 +44,8 @@ internal sealed class PartRows(Build build, Assessment answer, WiringGraph graph
         bool isConverter = vehicle.Alternator is null;
         string? rated = vehicle.Alternator?.RatedCurrent ?? vehicle.Converter?.RatedCurrent ?? vehicle.Converter?.RatedPower;
         int count = vehicle.Alternator?.Count ?? 1;
-        string words = (count > 1 ? count.ToString(CultureInfo.InvariantCulture) + " alternators" : isConverter ? "Converter" : "Alternator")
+        string name = isConverter ? "Converter" : "Alternator";
+        string words = (count > 1 ? count.ToString(CultureInfo.InvariantCulture) + " alternators" : name)
             + (rated is null ? "" : ", " + Names.Clean(rated));
         return Across(words, isConverter ? SymbolKind.Converter : SymbolKind.Alternator, track, new(PartKind.Charging, ""), true);
     }
@@ -54,7 +55,8 @@ internal sealed class PartRows(Build build, Assessment answer, WiringGraph graph
         new(PartKind.Capacitor, number.ToString(CultureInfo.InvariantCulture)), true);
 
     private Row Battery(BatteryResult battery, Track track) => Across(
-        $"Battery \"{Names.Clean(battery.Id)}\"", SymbolKind.Battery, track, new(PartKind.Place, battery.Id), HasNoReturn(battery.Id),
+        $"Battery \"{Names.Clean(battery.Id)}\"", SymbolKind.Battery, track, new(PartKind.Place, battery.Id),
+        HasNoReturn(battery.Id),
         $"{battery.Chemistry.Word()}, {Figures.Number(battery.CapacityAmpHours)} Ah");
 
     private Row Amplifier(AmplifierResult amplifier, Track track)

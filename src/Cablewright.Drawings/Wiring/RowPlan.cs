@@ -123,7 +123,7 @@ internal sealed class RowPlan
         wires.Add(new Wire(side, Middle(port), Middle(port), bus.Track, Lane(lane)));
     }
 
-    /// <summary>What stands at a place: the alternator, capacitors, then the battery or the amplifier with its way back.</summary>
+    /// <summary>What stands at a place: alternator, capacitors, then battery or amplifier with its way back.</summary>
     private void Parts(string place, int lane, List<Point> line)
     {
         foreach (Row row in parts.At(place, Lane(lane)))

@@ -3,7 +3,8 @@ using Cablewright.Drawings.Svg;
 namespace Cablewright.Drawings.Wiring;
 
 /// <summary>
-/// The symbols, after IEC 60617 where it has one: battery, generator, capacitor, fuse, frame, contact, diode, converter, amplifier.
+/// The symbols, after IEC 60617 where it has one: battery, generator, capacitor, fuse, frame, contact, diode, converter,
+/// amplifier.
 /// </summary>
 internal static class SymbolDrawing
 {
@@ -55,7 +56,8 @@ internal static class SymbolDrawing
                 Stroke(svg, x, y, "M 0 -10 L 0 -6 M 0 10 L 0 6 M 0 6 L -7 -6", 1.8);
                 break;
             case SymbolKind.Diode:
-                svg.Path("cw-body", Status.Of(x, y, 1, symbol.PointsUp ? "M -7 6 L 7 6 L 0 -6 Z" : "M -7 -6 L 7 -6 L 0 6 Z"), Paper, Ink, 1.6);
+                string triangle = symbol.PointsUp ? "M -7 6 L 7 6 L 0 -6 Z" : "M -7 -6 L 7 -6 L 0 6 Z";
+                svg.Path("cw-body", Status.Of(x, y, 1, triangle), Paper, Ink, 1.6);
                 Stroke(svg, x, y, symbol.PointsUp ? "M -7 -6 L 7 -6" : "M -7 6 L 7 6", 2);
                 break;
             default:

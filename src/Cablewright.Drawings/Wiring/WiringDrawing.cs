@@ -69,11 +69,13 @@ public static class WiringDrawing
             Route.Underbody => "#e3e9f1",
             _ => null,
         };
-        if (fill is not null) svg.Rectangle($"cw-band cw-{row.Route!.Value.Word()}", 0, row.Box.Y, row.Box.Width, row.Box.Height, fill);
+        if (fill is null) return;
+        svg.Rectangle($"cw-band cw-{row.Route!.Value.Word()}", 0, row.Box.Y, row.Box.Width, row.Box.Height, fill);
     }
 
     private static void Draw(SvgWriter svg, Segment line) => svg.Line(
-        "cw-line cw-" + line.Side.Word(), line.X1, line.Y1, line.X2, line.Y2, ColourOf(line.Side), line.Side is Side.Supply ? 2.6 : 1.6);
+        "cw-line cw-" + line.Side.Word(), line.X1, line.Y1, line.X2, line.Y2, ColourOf(line.Side),
+        line.Side is Side.Supply ? 2.6 : 1.6);
 
     private static string ColourOf(Side side) => side is Side.Supply ? SupplyColour : ReturnColour;
 

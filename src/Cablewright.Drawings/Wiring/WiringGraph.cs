@@ -50,7 +50,8 @@ internal sealed class WiringGraph
         batteries = [.. answer.Supply.Batteries.Select(battery => battery.Id)];
         amplifiers = [.. answer.Amplifiers.Select(amplifier => amplifier.Id)];
         Vehicle? vehicle = build.Vehicle;
-        string? charged = vehicle?.Alternator?.At ?? vehicle?.Converter?.At ?? answer.Supply.Batteries.Select(battery => battery.Id).FirstOrDefault();
+        string? charged = vehicle?.Alternator?.At ?? vehicle?.Converter?.At
+            ?? answer.Supply.Batteries.Select(battery => battery.Id).FirstOrDefault();
         if (vehicle is { Alternator: not null } or { Converter: not null }) ChargingPlace = charged;
         foreach (RunResult run in answer.Runs) Add(new Link(run, new(run.From, run.Side), new(run.To, run.Side)));
         string?[] starts = [charged, .. answer.Supply.Batteries.Select(battery => battery.Id)];
@@ -81,7 +82,43 @@ internal sealed class WiringGraph
 
     /// <summary>The runs by which further places are reached, the one that leads to the most last: it goes straight on.</summary>
     public IReadOnlyList<Link> Branches(Terminal terminal) =>
-        [.. At(terminal).Where(link => parents.GetValueOrDefault(link.Other(terminal)) == link).OrderBy(link => Size(link, terminal))];
+        [.. At(terminal).Where(link => parents.GetValueOrDefault(link.Other(terminal)) == link)
+            .OrderBy(link => Size(link, terminal))];
+
+    /// <summary>The runs from where the supply starts to a place, in that order.</summary>
+    public IReadOnlyList<Link> WayTo(string place)
+    {
+        var way = new List<Link>();
+        Terminal here = new(place, Side.Supply);
+        while (parents.TryGetValue(here, out Link? link) && link != Nothing)
+        {
+            way.Add(link);
+            here = link.Other(here);
+        }
+
+        way.Reverse();
+        return way;
+    }
+
+    /// <summary>The runs by which the current of a place comes back to the body or a battery, the fewest of them.</summary>
+    public IReadOnlyList<Link> WayBackFrom(string place)
+    {
+        var start = new Terminal(place, Side.Return);
+        var ways = new Dictionary<Terminal, IReadOnlyList<Link>> { [start] = [] };
+        var next = new Queue<Terminal>([start]);
+        while (next.TryDequeue(out Terminal terminal))
+        {
+            foreach (Link link in At(terminal))
+            {
+                Terminal other = link.Other(terminal);
+                if (!ways.TryAdd(other, [.. ways[terminal], link])) continue;
+                if (other.Place == BodyPlace || KindOf(other.Place) is PlaceKind.Battery) return ways[other];
+                next.Enqueue(other);
+            }
+        }
+
+        return [];
+    }
 
     private void Add(Link link)
     {

@@ -13,8 +13,9 @@ internal static class GetQuickAssessment
     public static Operation Operation => new(
         "assessQuick", Tag.Assessments, "Assess one amplifier at one distance",
         "The same computation for one amplifier, fed from one battery over one run. The answer also carries the full build "
-        + "that it stood for, ready to edit and post.")
+        + "that it stood for, ready to edit and post. " + AnswerForms.Description)
     {
+        IsDrawn = true,
         Computes = true,
         IsCacheable = true,
         Query = QuickQuery.Parameters,
@@ -34,8 +35,14 @@ internal static class GetQuickAssessment
             context, computation => Answering.Answer(build, computation, AtItsParameter), cancellation);
         return assessment is null
             ? problem!
-            : new JsonAnswer(
-                AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment), assessment.Id, Caching.Shared);
+            : await AssessmentAnswer.Of(
+                context,
+                build,
+                assessment,
+                new JsonAnswer(
+                    AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment),
+                    assessment.Id,
+                    Caching.Shared));
     }
 
     private static Fault AtItsParameter(Fault fault) =>

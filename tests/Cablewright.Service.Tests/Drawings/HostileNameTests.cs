@@ -15,7 +15,8 @@ public class HostileNameTests(ServiceFixture service) : IClassFixture<ServiceFix
     public static TheoryData<string> Hostile =>
     [
         "<script>alert(1)</script>", "</text></svg><img src=x onerror=alert(1)>", "\"' onload=\"alert(1)", "]]>&amp;&#0;",
-        "\u05E9\u05DC\u05D5\u05DD \u0645\u0631\u062D\u0628\u0627", "\u202Ereversed", "a\u0000b\u0001c\uFFFE\uD800d", new string('W', 200),
+        "\u05E9\u05DC\u05D5\u05DD \u0645\u0631\u062D\u0628\u0627", "\u202Ereversed", "a\u0000b\u0001c\uFFFE\uD800d",
+        new string('W', 200),
         string.Join(' ', Enumerable.Repeat("estate", 40)),
     ];
 
@@ -46,9 +47,12 @@ public class HostileNameTests(ServiceFixture service) : IClassFixture<ServiceFix
         XElement svg = XElement.Parse(WiringDrawing.Svg(build, answer));
         Assert.Equal("img", (string?)svg.Attribute("role"));
         string[] labels = ((string)svg.Attribute("aria-labelledby")!).Split(' ');
-        Assert.Equal(labels, svg.Elements().Where(child => child.Name.LocalName is "title" or "desc").Select(child => (string)child.Attribute("id")!));
+        Assert.Equal(labels, svg.Elements().Where(child => child.Name.LocalName is "title" or "desc")
+            .Select(child => (string)child.Attribute("id")!));
         string words = svg.Element(Svg + "desc")!.Value;
-        Assert.All(["Run feed leads from starter to bass, 12 ft of 4 AWG copper", "a fuse of 80 A ANL", "Safety:"], said => Assert.Contains(said, words));
+        Assert.All(
+            ["Run feed leads from starter to bass, 12 ft of 4 AWG copper", "a fuse of 80 A ANL", "Safety:"],
+            said => Assert.Contains(said, words));
     }
 
     [Theory]
@@ -60,5 +64,5 @@ public class HostileNameTests(ServiceFixture service) : IClassFixture<ServiceFix
 
     [Fact]
     public void What_does_not_fit_the_last_line_ends_in_an_ellipsis() =>
-        Assert.Equal(["one two", "three..."], Lines.Of("one two three four five", 65, 12, false, 2));
+        Assert.Equal(["one two", "three fo..."], Lines.Of("one two three four five", 65, 12, false, 2));
 }

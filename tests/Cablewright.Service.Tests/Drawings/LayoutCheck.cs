@@ -36,7 +36,8 @@ internal static class LayoutCheck
             if (line.X1 != line.X2 && line.Y1 != line.Y2) yield return "a line is neither level nor plumb";
             Box box = new(
                 Math.Min(line.X1, line.X2), Math.Min(line.Y1, line.Y2), Math.Abs(line.X1 - line.X2), Math.Abs(line.Y1 - line.Y2));
-            foreach (Label label in labels.Where(label => Crosses(box, label.Box))) yield return $"a line crosses \"{label.Words}\"";
+            foreach (Label label in labels.Where(label => Crosses(box, label.Box)))
+                yield return $"a line crosses \"{label.Words}\"";
         }
     }
 

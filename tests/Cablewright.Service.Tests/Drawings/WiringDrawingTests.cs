@@ -49,6 +49,9 @@ public class WiringDrawingTests(ServiceFixture service, ITestOutputHelper output
         string svg = WiringDrawing.Svg(build, answer);
         if (name is not null) await Pictures.Keep(name + ".svg", svg);
         WiringLayout layout = LayoutMaker.Of(build, answer);
-        return [.. LayoutCheck.Troubles(layout), .. LayoutCheck.Shared(layout), .. LayoutCheck.Missing(XElement.Parse(svg), answer)];
+        return
+        [
+            .. LayoutCheck.Troubles(layout), .. LayoutCheck.Shared(layout), .. LayoutCheck.Missing(XElement.Parse(svg), answer),
+        ];
     }
 }
