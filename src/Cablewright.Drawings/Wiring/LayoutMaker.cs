@@ -109,6 +109,13 @@ internal sealed class LayoutMaker
         int more = marks.Notes.Count - MostNotes;
         if (more > 0)
             Put(layout.Labels, $"and {Number(more)} more among the findings", Margin + Indent, SmallSize, false, "cw-note");
+        if (answer.Feasibility?.Changes is [Change cure, ..])
+        {
+            foreach (string line in Lines.Of(
+                "Cure: " + Names.Clean(cure.Message), layout.Width - 2 * Margin - Indent, SmallSize, true, int.MaxValue))
+                Put(layout.Labels, line, Margin + Indent, SmallSize, true, "cw-cure");
+        }
+
         y += 6;
     }
 
@@ -175,8 +182,8 @@ internal sealed class LayoutMaker
         y += 6;
         string[] said =
         [
-            "USE and FIT: chosen here; everything else is as it was stated.", .. answer.SafetyNotes.TakeLast(2),
-            $"Ruleset {answer.Ruleset}, {answer.Id[..12]}",
+            .. HasChoice() ? ["USE and FIT: chosen here; everything else is as it was stated."] : (string[])[],
+            .. answer.SafetyNotes.TakeLast(2), $"Ruleset {answer.Ruleset}, {answer.Id[..12]}",
         ];
         foreach (string words in said)
         {
@@ -184,6 +191,9 @@ internal sealed class LayoutMaker
                 Put(layout.Labels, line, Margin, SmallSize, false, "cw-foot");
         }
     }
+
+    private bool HasChoice() => answer.Runs.Any(run =>
+        Decided.Chosen == run.Conductor.Decided || Decided.Chosen == run.Fuse?.Decided || Decided.Chosen == run.FarFuse?.Decided);
 
     private void Put(
         List<Label> labels, string words, double x, double size, bool isStrong, string classes, string? whole = null)

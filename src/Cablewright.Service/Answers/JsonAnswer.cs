@@ -4,8 +4,9 @@ using Microsoft.Net.Http.Headers;
 namespace Cablewright.Service.Answers;
 
 /// <summary>
-/// An answer, as JSON unless it says otherwise, with a strong entity tag; a caller of GET or HEAD that already has it is told so. The framework's own answer of
-/// bytes would hold <c>If-Match</c> and <c>If-None-Match</c> of a write, which was carried out by then, against the tag too.
+/// An answer, as JSON unless it says otherwise, with a strong entity tag; a caller of GET or HEAD that already has it is told so.
+/// The framework's own answer of bytes would hold <c>If-Match</c> and <c>If-None-Match</c> of a write, which was carried out by
+/// then, against the tag too.
 /// </summary>
 /// <param name="body">The answer as UTF-8.</param>
 /// <param name="tag">What identifies these very bytes, where that is worth knowing.</param>

@@ -16,8 +16,8 @@ internal static class GetRecord
 {
     public static Operation Operation => new(
         "readRecord", Tag.Assessments, "Read a recorded assessment",
-        "The very bytes that were answered when it was recorded, whatever rulesets and releases came since. Drawing and job sheet "
-        + "are made of them anew. " + AnswerForms.Description)
+        "The very bytes that were answered when it was recorded, whatever rulesets and releases came since. Drawing and job "
+        + "sheet are made of them anew. " + AnswerForms.Description)
     {
         IsDrawn = true,
         IsCacheable = true,
