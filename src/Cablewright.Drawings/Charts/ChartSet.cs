@@ -8,10 +8,8 @@ namespace Cablewright.Drawings.Charts;
 /// <summary>The charts of an answer.</summary>
 internal static class ChartSet
 {
-    private const int MostFuses = 2;
-
     /// <summary>
-    /// The voltage along the way, what the run that loses the most would lose with other sizes, and the fuses with the least to
+    /// The voltage along the way, what the run that loses the most would lose with other sizes, and the fuse with the least to
     /// spare, as SVG.
     /// </summary>
     public static IReadOnlyList<string> Of(Build build, Assessment answer)
@@ -24,9 +22,9 @@ internal static class ChartSet
         // A record of an older release may go by a ruleset that is no longer here.
         if (RulesetLibrary.Find(answer.Ruleset) is { } ruleset)
         {
-            charts.AddRange(answer.Runs
-                .Where(run => run.Fuse is { SmallestFaultAmps: not null } && !StatesItsCurve(build, run))
-                .OrderBy(Spare).Take(MostFuses).Select(run => FuseChart.Of(run, run.Fuse!, ruleset)));
+            RunResult? tightest = answer.Runs
+                .Where(run => run.Fuse is { SmallestFaultAmps: not null } && !StatesItsCurve(build, run)).MinBy(Spare);
+            if (tightest is not null) charts.Add(FuseChart.Of(tightest, tightest.Fuse!, ruleset));
         }
 
         return charts;

@@ -58,7 +58,7 @@ internal static class LossChart
     private static void Draw(SvgWriter svg, RunResult run, Loss loss, double y, double most, double volts)
     {
         bool isChosen = loss.Size.Label == run.Conductor.Size;
-        svg.Text("cw-size", Margin + 16, y + 17, loss.Size.Label, 12, Plot.Ink, isChosen);
+        svg.Text("cw-size", Margin, y + 17, loss.Size.Label, 12, Plot.Ink, isChosen);
         Bar(loss.Copper, y + 2, "#17202a", isChosen && run.Conductor.Material is not Material.CopperCladAluminium, "cw-copper");
         Bar(loss.Clad, y + 14, "#9aa7b3", isChosen && run.Conductor.Material is Material.CopperCladAluminium, "cw-clad");
 
