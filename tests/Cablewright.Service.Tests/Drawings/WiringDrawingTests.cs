@@ -1,4 +1,6 @@
+using System.Text.Json.Nodes;
 using System.Xml.Linq;
+using Cablewright.Contract;
 using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
 using Cablewright.Drawings.Wiring;
@@ -14,6 +16,7 @@ namespace Cablewright.Service.Tests.Drawings;
 public class WiringDrawingTests(ServiceFixture service, ITestOutputHelper output) : IClassFixture<ServiceFixture>
 {
     private const int Generated = 500;
+    private const double Telephone = 360;
 
     public static TheoryData<string> Names => [.. ExampleFiles.Names];
 
@@ -47,6 +50,54 @@ public class WiringDrawingTests(ServiceFixture service, ITestOutputHelper output
         output.WriteLine($"{drawn} of {sent} builds drawn");
         Assert.Empty(troubles);
         Assert.True(drawn >= Math.Min(Generated, sent * 2 / 3), $"only {drawn} of {sent} builds are legal");
+    }
+
+    /// <summary>All that are accepted without a key: two batteries, two main runs side by side, one common ground.</summary>
+    [Fact]
+    public async Task One_to_sixteen_amplifiers_are_drawn_whole_and_no_wider_than_a_telephone()
+    {
+        for (int count = 1; count <= ContractLimits.AmplifiersWithoutKey; count++)
+        {
+            string body = Shared(count);
+            Assert.Empty(await TroublesOf($"shared-{count}", body));
+            (Build build, Assessment answer) = (await service.To(body))!.Value;
+            Assert.Equal(Telephone, LayoutMaker.Of(build, answer).Width);
+        }
+    }
+
+    private static string Shared(int count)
+    {
+        int[] numbers = [.. Enumerable.Range(1, count)];
+        return new JsonObject
+        {
+            ["vehicle"] = new JsonObject { ["batteries"] = new JsonArray(Named("starter"), Named("rear")) },
+            ["amplifiers"] = new JsonArray([.. numbers.Select(number => With(Named("amp" + number), "ratedOutput", "100 W"))]),
+            ["runs"] = new JsonArray(
+            [
+                Run("link", "starter", "rear"), Run("main", "rear", "block"), Run("main2", "rear", "block"),
+                .. numbers.Select(number => Run("feed" + number, "block", "amp" + number)),
+                .. numbers.Select(number => Run("ground" + number, "amp" + number, "bar")),
+                Run("common", "bar", "body"), Run("strap", "rear", "body"),
+            ]),
+        }.ToJsonString();
+
+        static JsonObject Named(string id) => new() { ["id"] = id };
+
+        static JsonObject With(JsonObject part, string member, string value)
+        {
+            part[member] = value;
+            return part;
+        }
+
+        // Given, so that nothing has to be chosen.
+        static JsonObject Run(string id, string from, string to) => new()
+        {
+            ["id"] = id,
+            ["from"] = from,
+            ["to"] = to,
+            ["length"] = "1 m",
+            ["conductor"] = new JsonObject { ["size"] = "50 mm2", ["material"] = "copper" },
+        };
     }
 
     private async Task<IReadOnlyList<string>> TroublesOf(string name, string body)
