@@ -4,6 +4,7 @@ WORKDIR /source
 COPY global.json Directory.Build.props Directory.Packages.props .editorconfig ./
 COPY src/Directory.Build.props src/BannedSymbols.txt src/
 COPY src/Cablewright.Contract/*.csproj src/Cablewright.Contract/packages.lock.json src/Cablewright.Contract/
+COPY src/Cablewright.Drawings/*.csproj src/Cablewright.Drawings/packages.lock.json src/Cablewright.Drawings/
 COPY src/Cablewright.Engine/*.csproj src/Cablewright.Engine/packages.lock.json src/Cablewright.Engine/
 COPY src/Cablewright.Reports/*.csproj src/Cablewright.Reports/packages.lock.json src/Cablewright.Reports/
 COPY src/Cablewright.Storage/*.csproj src/Cablewright.Storage/packages.lock.json src/Cablewright.Storage/

@@ -1,4 +1,5 @@
 using Cablewright.Service;
+using Cablewright.Service.Assessments;
 using Cablewright.Service.Commands;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Hosting;
@@ -11,6 +12,7 @@ app.MapOperations();
 ProblemPages.Map(app);
 app.MapContract();
 app.MapSite();
+SheetStyles.Map(app);
 
 app.Run();
 return 0;

@@ -13,8 +13,10 @@ internal static class GetQuickAssessment
     public static Operation Operation => new(
         "assessQuick", Tag.Assessments, "Assess one amplifier at one distance",
         "The same computation for one amplifier, fed from one battery over one run. Of the amplifier at least the rated output "
-        + "or its own fuses are given. The answer also carries the full build that it stood for, ready to edit and post.")
+        + "or its own fuses are given. The answer also carries the full build that it stood for, ready to edit and post. "
+        + AnswerForms.Description)
     {
+        IsDrawn = true,
         Computes = true,
         IsCacheable = true,
         Query = QuickQuery.Parameters,
@@ -34,8 +36,14 @@ internal static class GetQuickAssessment
             context, computation => Answering.Answer(build, computation, AtItsParameter), cancellation);
         return assessment is null
             ? problem!
-            : new JsonAnswer(
-                AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment), assessment.Id, Caching.Shared);
+            : await AssessmentAnswer.Of(
+                context,
+                build,
+                assessment,
+                new JsonAnswer(
+                    AnswerJson.Write(assessment with { Build = build }, AnswerJson.Shapes.Assessment),
+                    assessment.Id,
+                    Caching.Shared));
     }
 
     private static Fault AtItsParameter(Fault fault) =>

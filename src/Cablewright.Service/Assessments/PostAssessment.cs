@@ -21,8 +21,9 @@ internal static class PostAssessment
         + "The same build, ruleset and release always give the same bytes. All faults of a request are listed at once. "
         + "With record=true and a shop's key that may write records the answer, and the build with it, is kept unchanged until "
         + "the shop deletes it: 201 where it is new, 200 where the shop has it already. A shop may have so many records, of so "
-        + "many bytes together; beyond that 409 says how many.")
+        + "many bytes together; beyond that 409 says how many. " + AnswerForms.Description)
     {
+        IsDrawn = true,
         Computes = true,
         Statuses = [StatusCodes.Status200OK, StatusCodes.Status201Created],
         Scope = KeyScopes.RecordsWrite,
@@ -55,6 +56,10 @@ internal static class PostAssessment
         if (assessment is null) return problem!;
         return isRecorded
             ? await RecordKeeping.Keep(context, assessment, build, cancellation)
-            : new JsonAnswer(AnswerJson.Write(assessment, AnswerJson.Shapes.Assessment), assessment.Id, Caching.AskAgain);
+            : await AssessmentAnswer.Of(
+                context,
+                build,
+                assessment,
+                new JsonAnswer(AnswerJson.Write(assessment, AnswerJson.Shapes.Assessment), assessment.Id, Caching.AskAgain));
     }
 }

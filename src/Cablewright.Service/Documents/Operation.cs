@@ -44,6 +44,9 @@ internal sealed record Operation(string Id, Tag Tag, string Summary, string Desc
     /// <summary>Whether body and answer are lists, which can also come one item a line.</summary>
     public bool IsBatch { get; init; }
 
+    /// <summary>Whether it answers as a drawing and as a job sheet too.</summary>
+    public bool IsDrawn { get; init; }
+
     /// <summary>Whether a caller that already has the answer is told so.</summary>
     public bool IsCacheable { get; init; }
 
@@ -73,6 +76,7 @@ internal static class OperationMetadata
     public static RouteHandlerBuilder DescribedAs<TAnswer>(this RouteHandlerBuilder route, Operation operation)
     {
         string[] lines = operation.IsBatch ? [JsonMediaType.Lines] : [];
+        string[] forms = operation.IsDrawn ? [AnswerForms.Drawing, AnswerForms.Sheet] : lines;
         route.WithMetadata(operation)
             .WithName(operation.Id)
             .WithTags(operation.Tag.Name)
@@ -81,7 +85,7 @@ internal static class OperationMetadata
         foreach (int status in operation.Statuses)
         {
             if (status == StatusCodes.Status204NoContent) route.Produces(status);
-            else route.Produces<TAnswer>(status, JsonAnswer.ContentType, lines);
+            else route.Produces<TAnswer>(status, JsonAnswer.ContentType, forms);
         }
 
         if (operation.Body is { } body)

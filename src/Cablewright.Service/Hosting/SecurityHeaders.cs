@@ -3,10 +3,9 @@ namespace Cablewright.Service.Hosting;
 /// <summary>Headers that every answer carries.</summary>
 internal static class SecurityHeaders
 {
-    /// <summary>An answer loads nothing; a drawing or a job sheet brings its own styles.</summary>
+    /// <summary>An answer loads nothing but the styles of a job sheet; a drawing has its looks in its attributes.</summary>
     private const string OfAnswers =
-        "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'; frame-ancestors "
-        + "'none'";
+        "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     /// <summary>The pages that show the contract run their own script and ask this service.</summary>
     private const string OfPages =

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Unicode;
 using Cablewright.Contract.Assessments;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Assessments;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Keys;
 using Cablewright.Service.Problems;
@@ -15,8 +16,10 @@ internal static class GetRecord
 {
     public static Operation Operation => new(
         "readRecord", Tag.Assessments, "Read a recorded assessment",
-        "The very bytes that were answered when it was recorded, whatever rulesets and releases came since.")
+        "The very bytes that were answered when it was recorded, whatever rulesets and releases came since. Drawing and job "
+        + "sheet are made of them anew. " + AnswerForms.Description)
     {
+        IsDrawn = true,
         IsCacheable = true,
         Scope = KeyScopes.RecordsRead,
         Path = [RecordAddress.Id],
@@ -31,10 +34,28 @@ internal static class GetRecord
         await store.FindAsync(Caller.Of(context).Key!.Shop, id, cancellation) switch
         {
             null => RecordAddress.Nothing(id),
-            byte[] body when IsSound(body) => new JsonAnswer(body, id, Caching.Private),
-            _ => new ProblemAnswer(
-                ProblemKinds.RecordUnreadable, $"The record {id} cannot be read. {ProblemKinds.RecordUnreadable.Meaning}", []),
+            byte[] body when IsSound(body) => await Form(context, body, new JsonAnswer(body, id, Caching.Private)),
+            _ => Unreadable(id),
         };
+
+    /// <summary>A record is read only where it has to be drawn.</summary>
+    private static async Task<IResult> Form(HttpContext context, byte[] body, JsonAnswer json)
+    {
+        if (AnswerForms.WantedBy(context.Request) == JsonAnswer.ContentType) return json;
+        try
+        {
+            return JsonSerializer.Deserialize(body, AnswerJson.Shapes.Assessment) is { Build: { } build } assessment
+                ? await AssessmentAnswer.Of(context, build, assessment, json)
+                : Unreadable((string)context.Request.RouteValues["id"]!);
+        }
+        catch (JsonException)
+        {
+            return Unreadable((string)context.Request.RouteValues["id"]!);
+        }
+    }
+
+    private static ProblemAnswer Unreadable(string id) => new(
+        ProblemKinds.RecordUnreadable, $"The record {id} cannot be read. {ProblemKinds.RecordUnreadable.Meaning}", []);
 
     /// <summary>What a later release wrote into it is answered as it stands; what is no JSON is not an answer.</summary>
     private static bool IsSound(byte[] body)

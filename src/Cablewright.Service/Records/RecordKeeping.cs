@@ -4,6 +4,7 @@ using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
 using Cablewright.Contract.Schema;
 using Cablewright.Service.Answers;
+using Cablewright.Service.Assessments;
 using Cablewright.Service.Documents;
 using Cablewright.Service.Json;
 using Cablewright.Service.Keys;
@@ -53,11 +54,13 @@ internal static class RecordKeeping
         byte[] body = AnswerJson.Write(whole with { Id = id }, AnswerJson.Shapes.Assessment);
         RecordStore store = context.RequestServices.GetRequiredService<RecordStore>();
         RecordWrite outcome = await store.AddAsync(shop, id, body, cancellation);
-        return ProblemOf(outcome, context) ?? (IResult)new JsonAnswer(body, id, Caching.Private)
+        if (ProblemOf(outcome, context) is { } problem) return problem;
+        var json = new JsonAnswer(body, id, Caching.Private)
         {
             Status = outcome == RecordWrite.Created ? StatusCodes.Status201Created : StatusCodes.Status200OK,
             Location = $"/v1/assessments/{id}",
         };
+        return await AssessmentAnswer.Of(context, build, whole with { Id = id }, json);
     }
 
     private static ProblemAnswer? ProblemOf(RecordWrite outcome, HttpContext context)

@@ -2,13 +2,21 @@ using System.Reflection;
 
 namespace Cablewright.Service.Tests.Architecture;
 
-/// <summary>Arrows point one way: service to storage and reports, reports to contract and engine.</summary>
+/// <summary>Arrows point one way: service to storage, drawings and reports, those two to contract and engine.</summary>
 public class ArrowTests
 {
     [Fact]
     public void The_service_uses_all_the_others() => Assert.Equal(
-        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Reports", "Cablewright.Storage", "Cablewright.Vocabulary"],
+        [
+            "Cablewright.Contract", "Cablewright.Drawings", "Cablewright.Engine", "Cablewright.Reports", "Cablewright.Storage",
+            "Cablewright.Vocabulary",
+        ],
         Ours(typeof(Program).Assembly));
+
+    [Fact]
+    public void The_drawings_use_the_contract_and_the_engine() => Assert.Equal(
+        ["Cablewright.Contract", "Cablewright.Engine", "Cablewright.Vocabulary"],
+        Ours(typeof(Cablewright.Drawings.Wiring.WiringDrawing).Assembly));
 
     [Fact]
     public void The_reports_use_the_contract_and_the_engine() => Assert.Equal(

@@ -33,6 +33,7 @@ public class WordTests
         [
             typeof(Contract.ContractJson).Assembly, typeof(Engine.Release).Assembly,
             typeof(Reports.Assessments.Assessor).Assembly, typeof(Storage.Database).Assembly, typeof(Program).Assembly,
+            typeof(Cablewright.Drawings.Wiring.WiringDrawing).Assembly,
         ];
         Assert.Empty(
             others.SelectMany(other => other.GetTypes()).Where(type => type.IsEnum).Select(type => type.Name).Intersect(words));

@@ -46,9 +46,9 @@ public class CompressionTests(ServiceFixture service) : IClassFixture<ServiceFix
 
     /// <summary>RFC 9110, 8.8.1 and 13.1.2: one tag for compressed and plain bytes is weak, and compares with either.</summary>
     [Theory]
-    [InlineData(Quick)]
-    [InlineData("/openapi/v1.json")]
-    public async Task Whoever_has_the_answer_in_one_coding_is_told_so_in_another(string address)
+    [InlineData(Quick, "Accept, Accept-Encoding")]
+    [InlineData("/openapi/v1.json", "Accept-Encoding")]
+    public async Task Whoever_has_the_answer_in_one_coding_is_told_so_in_another(string address, string vary)
     {
         string plain = (await service.Get(address)).Headers["ETag"];
         string packed = (await service.Get(address, ("Accept-Encoding", "gzip"))).Headers["ETag"];
@@ -59,7 +59,7 @@ public class CompressionTests(ServiceFixture service) : IClassFixture<ServiceFix
             {
                 Answer again = await service.Get(address, ("Accept-Encoding", encoding), ("If-None-Match", tag));
                 Assert.Equal((304, 0), (again.Status, again.Body.Length));
-                Assert.Equal("Accept-Encoding", again.Headers["Vary"]);
+                Assert.Equal(vary, string.Join(", ", again.Headers["Vary"].Split(", ").Order()));
             }
         }
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using Cablewright.Service.Answers;
 using Cablewright.Service.Hosting;
 using Cablewright.Service.Json;
 using Cablewright.Service.Kits;
@@ -76,6 +77,7 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                 break;
             case "200" or "201":
                 response.Description = described.Summary + ".";
+                if (described.IsDrawn) DescribeForms(response);
                 if (described.IsCacheable || described is { Body: not null, IsBatch: false })
                     response.Headers["ETag"] = TextHeader("Identifies the answer (RFC 9110).");
                 if (status == "201") response.Headers["Location"] = TextHeader("Where it can be fetched.");
@@ -103,6 +105,13 @@ internal sealed class OperationDetails : IOpenApiOperationTransformer
                     .Select(kind => $"`{kind.Code}`: {kind.Title}. {kind.Meaning}"));
                 break;
         }
+    }
+
+    /// <summary>A drawing and a page are texts, not the contract's shape.</summary>
+    private static void DescribeForms(OpenApiResponse response)
+    {
+        foreach (string form in (string[])[AnswerForms.Drawing, AnswerForms.Sheet])
+            response.Content![form] = new OpenApiMediaType { Schema = new OpenApiSchema { Type = JsonSchemaType.String } };
     }
 
     private static OpenApiHeader TextHeader(string description) =>
