@@ -9,6 +9,10 @@ public sealed record AmplifierResult
     [Example("bass")]
     public required string Id { get; init; }
 
+    /// <summary>Its name, where the build gives one.</summary>
+    [Example("Bass in the boot")]
+    public string? Name { get; init; }
+
     /// <summary>Input current at full rated output, engine running, in amperes.</summary>
     [Figure("A", 92.4)]
     public required double PeakCurrentAmps { get; init; }

@@ -10,6 +10,10 @@ public sealed record BatteryResult
     [Example("starter")]
     public required string Id { get; init; }
 
+    /// <summary>Its name, where the build gives one.</summary>
+    [Example("Battery under the seat")]
+    public string? Name { get; init; }
+
     /// <summary>What it is made of.</summary>
     public required Chemistry Chemistry { get; init; }
 

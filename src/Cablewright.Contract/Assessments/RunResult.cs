@@ -10,6 +10,10 @@ public sealed record RunResult
     [Example("main")]
     public required string Id { get; init; }
 
+    /// <summary>Its name, where the build gives one.</summary>
+    [Example("Feed along the sill")]
+    public string? Name { get; init; }
+
     /// <summary>Supply or return.</summary>
     public required Side Side { get; init; }
 

@@ -26,8 +26,12 @@ internal sealed class PartRows(Build build, Assessment answer, WiringGraph graph
 
         if (graph.KindOf(place) is PlaceKind.Battery) yield return Battery(batteries[place], track);
         if (graph.KindOf(place) is PlaceKind.Amplifier) yield return Amplifier(amplifiers[place], track);
-        if (graph.KindOf(place) is PlaceKind.Junction) yield return Block($"Distribution block \"{place}\"", place, track);
+        if (graph.KindOf(place) is PlaceKind.Junction) yield return Block(
+            $"Distribution block \"{Names.Clean(NameOf(place))}\"", place, track);
     }
+
+    private string NameOf(string junction) =>
+        build.Junctions?.FirstOrDefault(each => each.Id == junction)?.Name ?? junction;
 
     /// <summary>A place where several ways back meet.</summary>
     public static Row Ground(string place, Track track) => Block($"Common ground \"{place}\"", place, track);
@@ -55,7 +59,7 @@ internal sealed class PartRows(Build build, Assessment answer, WiringGraph graph
         new(PartKind.Capacitor, number.ToString(CultureInfo.InvariantCulture)), true);
 
     private Row Battery(BatteryResult battery, Track track) => Across(
-        $"Battery \"{Names.Clean(battery.Id)}\"", SymbolKind.Battery, track, new(PartKind.Place, battery.Id),
+        $"Battery \"{Names.Clean(battery.Name ?? battery.Id)}\"", SymbolKind.Battery, track, new(PartKind.Place, battery.Id),
         HasNoReturn(battery.Id),
         $"{battery.Chemistry.Word()}, {Figures.Number(battery.CapacityAmpHours)} Ah");
 
@@ -63,7 +67,8 @@ internal sealed class PartRows(Build build, Assessment answer, WiringGraph graph
     {
         string gets = $"{Figures.Amps(amplifier.PeakCurrentAmps)} at full output, gets {Figures.Volts(amplifier.TerminalVolts)}";
         return Across(
-            $"Amplifier \"{Names.Clean(amplifier.Id)}\"", SymbolKind.Amplifier, track, new(PartKind.Place, amplifier.Id),
+            $"Amplifier \"{Names.Clean(amplifier.Name ?? amplifier.Id)}\"", SymbolKind.Amplifier, track,
+            new(PartKind.Place, amplifier.Id),
             HasNoReturn(amplifier.Id), gets);
     }
 

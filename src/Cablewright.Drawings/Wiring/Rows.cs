@@ -102,7 +102,7 @@ internal static class RowWords
         string length = Figures.Length(run.LengthMetres, units);
         items.Add(new Item((isChosen ? "USE " : "") + $"{length} of {Figures.Conductor(run.Conductor)}", isChosen));
         items.Add(new Item(
-            $"{Names.Clean(run.Id)}: {Figures.Amps(run.PeakCurrentAmps)}, {Figures.Volts(run.DropVolts)} lost, "
+            $"{Names.Clean(run.Name ?? run.Id)}: {Figures.Amps(run.PeakCurrentAmps)}, {Figures.Volts(run.DropVolts)} lost, "
             + Figures.Place(run.Route),
             false));
         if (below is not null) items.Add(OfFuse(below));

@@ -24,8 +24,8 @@ internal static class WiringWords
             .. answer.Findings.Where(finding => finding.Severity is not Severity.Info).Select(finding => finding.Message),
             .. answer.Runs.Select(run => OfRun(run, units)),
             .. answer.Amplifiers.Select(amplifier =>
-                $"Amplifier {amplifier.Id} draws {Figures.Amps(amplifier.PeakCurrentAmps)} at full output and gets "
-                + $"{Figures.Volts(amplifier.TerminalVolts)}."),
+                $"Amplifier {amplifier.Name ?? amplifier.Id} draws {Figures.Amps(amplifier.PeakCurrentAmps)} at full output "
+                + $"and gets {Figures.Volts(amplifier.TerminalVolts)}."),
         ];
         return Names.Clean(string.Join(' ', sentences));
     }
@@ -35,7 +35,7 @@ internal static class WiringWords
         string fuse = run.Fuse is { } near ? $", with a fuse of {Figures.Fuse(near)} at {run.From}" : "";
         string far = run.FarFuse is { } end ? $", with a fuse of {Figures.Fuse(end)} at {run.To}" : "";
         string isolator = run.Isolator is { } part ? $", over a {part.Kind.Word()}" : "";
-        return $"Run {run.Id} leads from {run.From} to {run.To}, {Figures.Length(run.LengthMetres, units)} of "
+        return $"Run {run.Name ?? run.Id} leads from {run.From} to {run.To}, {Figures.Length(run.LengthMetres, units)} of "
             + $"{Figures.Conductor(run.Conductor)} ({Figures.Place(run.Route)}){fuse}{far}{isolator}; it carries "
             + $"{Figures.Amps(run.PeakCurrentAmps)} and loses {Figures.Volts(run.DropVolts)}.";
     }

@@ -48,6 +48,10 @@ internal sealed class Evaluator
     public double ConductorVolts(int amplifier, DesignEvaluation evaluation) =>
         solver.ConductorVolts(amplifier, evaluation.Design, evaluation.Envelope.WorstPointOf(amplifier));
 
+    /// <summary>The same in those conductors alone that are given.</summary>
+    public double GivenVolts(int amplifier, DesignEvaluation evaluation) => solver.ConductorVolts(
+        amplifier, evaluation.Design, evaluation.Envelope.WorstPointOf(amplifier), isGivenAlone: true);
+
     /// <summary>Works out a design at full output.</summary>
     /// <returns><c>null</c> where the voltage collapses.</returns>
     public DesignEvaluation? TryEvaluate(Design design) =>

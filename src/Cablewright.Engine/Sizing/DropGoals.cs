@@ -7,7 +7,8 @@ namespace Cablewright.Engine.Sizing;
 /// <summary>What a choice is to keep the voltage drop to, one goal after another until one can be kept.</summary>
 /// <remarks>
 /// First the design target. Where no choice keeps it, a little more than what the strongest candidates lose, between the target
-/// and what is clean: so more power never gets less copper. Then the same with two of the largest in parallel, then with all
+/// and what is clean: so more power never gets less copper; or the hard limit, where given conductors alone lose more than the
+/// target. Then the same with two of the largest in parallel, then with all
 /// that is made, then the hard limit. A goal is for the conductors; what fuses, joints, body and straps take besides is known
 /// well enough from the strongest candidates.
 /// </remarks>
@@ -91,13 +92,22 @@ internal sealed class DropGoals(SizingTask task)
     private Goal NearLeast(Stock stock)
     {
         Goal target = Of(build.Drop.TargetVolts, stock), clean = Of(build.Drop.CleanVolts, stock);
+        Goal hard = Of(build.Drop.HardVolts, stock);
         if (Strongest(stock) is not { } least) return clean;
         return target with
         {
             Volts = [.. target.Volts.Select((volts, amplifier) => Math.Clamp(
-                Lost(amplifier, least) + Margin, volts, clean.Volts[amplifier]))],
+                Lost(amplifier, least) + Margin, volts,
+                IsLostInGiven(amplifier, least) ? hard.Volts[amplifier] : clean.Volts[amplifier]))],
         };
     }
+
+    /// <summary>
+    /// Whether what is given takes all that the target allows: nothing that is chosen beside it makes up for that, and what is
+    /// given is what has to be changed.
+    /// </summary>
+    private bool IsLostInGiven(int amplifier, DesignEvaluation least) => task.Evaluator.GivenVolts(amplifier, least)
+        > build.Drop.TargetVolts * task.Model.Circuit.SourceShareOf(amplifier);
 
     private double Lost(int amplifier, DesignEvaluation evaluation) =>
         task.Model.Circuit.LostVolts(amplifier, evaluation.Envelope);

@@ -109,13 +109,14 @@ internal sealed class OperatingPointSolver
     /// <param name="amplifier">The amplifier.</param>
     /// <param name="design">What the runs are made of.</param>
     /// <param name="point">The operating point.</param>
-    public double ConductorVolts(int amplifier, Design design, OperatingPoint point)
+    /// <param name="isGivenAlone">Whether only what is given counts, and nothing that is chosen.</param>
+    public double ConductorVolts(int amplifier, Design design, OperatingPoint point, bool isGivenAlone = false)
     {
         double[] division = Division(amplifier, point);
         double volts = 0;
         for (int run = 0; run < division.Length; run++)
         {
-            if (circuit.IsStrap(run)) continue;
+            if (circuit.IsStrap(run) || (isGivenAlone && build.Runs[run].Given is null)) continue;
             double ohms = point.Ohms[run] - build.Runs[run].SeriesOhms - design.FuseOhms(run);
             volts += division[run] * point.PeakAmps[run] * ohms;
         }

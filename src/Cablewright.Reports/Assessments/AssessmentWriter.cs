@@ -74,6 +74,7 @@ internal sealed class AssessmentWriter(Variant variant)
         return new AmplifierResult
         {
             Id = build.Stated.Amplifiers[amplifier].Id,
+            Name = build.Stated.Amplifiers[amplifier].Name,
             PeakCurrentAmps = amps,
             ThermalCurrentAmps = evaluation.Envelope.ThermalLoadAmps[amplifier],
             TerminalVolts = terminal,
@@ -98,6 +99,7 @@ internal sealed class AssessmentWriter(Variant variant)
         return new RunResult
         {
             Id = run.Id,
+            Name = run.Index is { } stated ? build.Stated.Runs[stated].Name : null,
             Side = run.Side,
             From = run.From,
             To = run.To,

@@ -59,6 +59,7 @@ internal static class SupplyAnswer
         return new BatteryResult
         {
             Id = described.Id,
+            Name = build.Stated.Vehicle.Batteries.ElementAtOrDefault(battery)?.Name,
             Chemistry = described.Chemistry,
             RestVolts = described.RestVolts,
             ResistanceMilliohms = described.InternalOhms * 1000,

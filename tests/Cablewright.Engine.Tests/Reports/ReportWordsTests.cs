@@ -10,7 +10,8 @@ public class ReportWordsTests
         .. CompiledTexts.OfTheSerializer,
 
         // Exceptions, and the id of a run that is tried and never shown.
-        " has no words.", "No question is asked of it.", "No name for a figure in ", "Nothing was measured.", "the strap of the battery",
+        " has no words.", "No question is asked of it.",
+        "No name for a figure in ", "Nothing was measured.", "the strap of the battery",
 
         // The workings of a finding: drop and its parts.
         "whole drop = ", "; of it ", " in \"", " of its current", " in the body and the battery's strap",

@@ -100,6 +100,34 @@ public class StockTests
         Assert.NotEqual("1 x 2/0 AWG", Cable(Assessed.Of(free).Runs[1]));
     }
 
+    /// <summary>
+    /// 4 ft of 14 AWG lose more than the target by themselves. What is chosen beside it is what it would be without it: no feed
+    /// of several 4/0 makes up for it, and the finding is about the 14 AWG.
+    /// </summary>
+    [Fact]
+    public void Nothing_that_is_chosen_makes_up_for_a_thin_conductor_that_is_given()
+    {
+        Build build = Bare(1000, 16);
+        build = build with
+        {
+            Amplifiers = [.. build.Amplifiers, new Amplifier { Id = "front", RatedOutputWatts = 400 }],
+            Runs =
+            [
+                build.Runs[0] with { To = "block" },
+                new Run { Id = "to-bass", From = "block", To = "bass", LengthMetres = 3 * Feet },
+                new Run
+                {
+                    Id = "to-front", From = "block", To = "front", LengthMetres = 4 * Feet,
+                    Conductor = new ConductorWish { Size = ConductorSize.Of("14 AWG") },
+                },
+            ],
+        };
+        Assessment answer = Assessed.Of(build);
+        Assert.Equal("1 x 1/0 AWG", Cable(answer.Runs[0]));
+        Assert.Contains(Cable(answer.Runs[1]), (string[])["1 x 4 AWG", "1 x 2 AWG"]);
+        Assert.DoesNotContain(answer.Findings, finding => finding.Code == "sizing.beyond-stock");
+    }
+
     [Fact]
     public void An_open_strap_carries_what_the_fuses_of_its_battery_let_through()
     {
