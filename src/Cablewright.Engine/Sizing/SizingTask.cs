@@ -20,13 +20,15 @@ internal sealed class SizingTask
     private readonly Prefer prefer;
     private readonly Dictionary<Stock, IReadOnlyList<Violation>?> broken = [];
     private double workLimit = double.PositiveInfinity;
+    private readonly int[] supplies;
 
     public SizingTask(Evaluator evaluator)
     {
         Evaluator = evaluator;
         CompleteBuild build = Build;
         prefer = build.Stated.Sizing.Prefer;
-        SupplyOf = GroundRule.SuppliesOf(Model);
+        supplies = GroundRule.SuppliesOf(Model);
+        SupplyOf = [.. supplies.Select(supply => supply >= 0 && build.Runs[supply].Given is not null ? -1 : supply)];
         Open = [.. Enumerable.Range(0, build.Runs.Count).Where(run => build.Runs[run].Given is null)];
         Paths = new Bridges(Model.Circuit, build.Draws.Count);
         Ways = ShortestWays.Of(Model.Circuit, build.Draws.Count);
@@ -60,7 +62,7 @@ internal sealed class SizingTask
     /// <summary>The runs whose conductor is to be chosen.</summary>
     public int[] Open { get; }
 
-    /// <summary>For each run the supply whose conductor it has as the ground of the same amplifier, or -1.</summary>
+    /// <summary>For each run the open supply whose conductor it has as the ground of the same amplifier, or -1.</summary>
     public int[] SupplyOf { get; }
 
     /// <summary>Whether as much work was done as is allowed at present.</summary>
@@ -85,14 +87,22 @@ internal sealed class SizingTask
     {
         CompleteRun described = Build.Runs[run];
         if (described.Given is { } given) return [new ConductorChoice(given, described.GivenCount ?? 1)];
-        if (stock is not Stock.Any && SupplyOf[run] is >= 0 and var supply)
+        if (stock is not Stock.Any && supplies[run] is >= 0 and var supply)
         {
-            if (Build.Runs[supply].Given is not null) return CandidatesOf(supply, stock);
+            if (Build.Runs[supply].Given is not null) return AsGiven(CandidatesOf(supply, stock)[0], described, stock);
             described = described with { Wish = Build.Runs[supply].Wish };
         }
 
         return ForStrap(run, CandidateList.For(described, Build, Costs.Prices, stock));
     }
+
+    /// <summary>A ground is the cable that its supply is given as, or larger where that does not bear the current.</summary>
+    private IReadOnlyList<ConductorChoice> AsGiven(ConductorChoice supply, CompleteRun ground, Stock stock) =>
+    [
+        supply,
+        .. CandidateList.For(ground, Build, Costs.Prices, stock)
+            .Where(choice => Significant.Exceeds(supply.OhmsPerMetreAt20, choice.OhmsPerMetreAt20)),
+    ];
 
     /// <summary>Of a strap's candidates those that are large enough for one, where there are any.</summary>
     private IReadOnlyList<ConductorChoice> ForStrap(int run, IReadOnlyList<ConductorChoice> all)
