@@ -89,19 +89,22 @@ internal sealed class SizingTask
         if (described.Given is { } given) return [new ConductorChoice(given, described.GivenCount ?? 1)];
         if (stock is not Stock.Any && supplies[run] is >= 0 and var supply)
         {
-            if (Build.Runs[supply].Given is not null) return AsGiven(CandidatesOf(supply, stock)[0], described, stock);
+            if (Build.Runs[supply].Given is not null) return AsGiven(CandidatesOf(supply, stock), described, stock);
             described = described with { Wish = Build.Runs[supply].Wish };
         }
 
         return ForStrap(run, CandidateList.For(described, Build, Costs.Prices, stock));
     }
 
-    /// <summary>A ground is the cable that its supply is given as, or larger where that does not bear the current.</summary>
-    private IReadOnlyList<ConductorChoice> AsGiven(ConductorChoice supply, CompleteRun ground, Stock stock) =>
+    /// <summary>
+    /// A ground is the cable that its supply is given as; where that does not do, as when it does not bear the current, a larger.
+    /// </summary>
+    private IReadOnlyList<ConductorChoice> AsGiven(
+        IReadOnlyList<ConductorChoice> supply, CompleteRun ground, Stock stock) => stock is Stock.Single ? supply :
     [
-        supply,
+        .. supply,
         .. CandidateList.For(ground, Build, Costs.Prices, stock)
-            .Where(choice => Significant.Exceeds(supply.OhmsPerMetreAt20, choice.OhmsPerMetreAt20)),
+            .Where(choice => Significant.Exceeds(supply[0].OhmsPerMetreAt20, choice.OhmsPerMetreAt20)),
     ];
 
     /// <summary>Of a strap's candidates those that are large enough for one, where there are any.</summary>

@@ -128,6 +128,24 @@ public class StockTests
         Assert.DoesNotContain(answer.Findings, finding => finding.Code == "sizing.beyond-stock");
     }
 
+    /// <summary>
+    /// 8 AWG loses a little more than the 3 % that a design aims at, with any ground that a shop keeps: the ground stays the cable
+    /// of the feed.
+    /// </summary>
+    [Fact]
+    public void A_ground_stays_the_cable_of_a_given_supply_that_is_clean_and_no_more()
+    {
+        Build build = Bare(324, 17);
+        build = build with
+        {
+            Amplifiers = [build.Amplifiers[0] with { Class = AmplifierClass.D }],
+            Runs = [build.Runs[0] with { Conductor = new ConductorWish { Size = ConductorSize.Of("8 AWG") } }],
+        };
+        Assessment answer = Assessed.Of(build);
+        Assert.InRange(answer.Amplifiers[0].ConductorDropPercent, 3, 5);
+        Assert.Equal("1 x 8 AWG", Cable(answer.Runs[1]));
+    }
+
     [Fact]
     public void An_open_strap_carries_what_the_fuses_of_its_battery_let_through()
     {
