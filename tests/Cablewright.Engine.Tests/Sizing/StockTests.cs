@@ -129,8 +129,8 @@ public class StockTests
     }
 
     /// <summary>
-    /// 8 AWG loses a little more than the 3 % that a design aims at, with any ground that a shop keeps: the ground stays the cable
-    /// of the feed.
+    /// 8 AWG loses a little more than the 3 % that a design aims at, with any ground that a shop keeps: the ground stays the
+    /// cable of the feed.
     /// </summary>
     [Fact]
     public void A_ground_stays_the_cable_of_a_given_supply_that_is_clean_and_no_more()
