@@ -49,9 +49,9 @@ internal sealed class BillOfMaterials
 
         double allowance = 1 + build.Ruleset.Materials.CutAllowance.Value;
         Pieces = [.. runs.Select(
-            run => new WirePiece(run, run.Run.LengthMetres * allowance, Studs(run) * run.Choice.Count, IsVehicles(run))
+            run => new WirePiece(run, run.Run.LengthMetres * allowance, Ends(run, IsStud) * run.Choice.Count, IsVehicles(run))
             {
-                AmplifierEnds = AmplifierEnds(run) * run.Choice.Count,
+                AmplifierEnds = Ends(run, IsAmplifier) * run.Choice.Count,
                 ReducedTo = ReducedTo(run),
             })];
         Grommets = [.. runs.Where(PassesBulkhead)];
@@ -86,11 +86,13 @@ internal sealed class BillOfMaterials
     /// <summary>How many amplifiers want a turn-on lead and a signal.</summary>
     public int Amplifiers => build.Draws.Count;
 
-    private int Studs(DesignedRun run) => (IsStud(run.Run.From) ? 1 : 0) + (IsStud(run.Run.To) ? 1 : 0);
+    /// <summary>Ring terminals beside those of the vehicle's own cables.</summary>
+    public int RingTerminals => Pieces.Where(piece => !piece.IsVehicles).Sum(piece => piece.RingTerminals);
+
+    private static int Ends(DesignedRun run, Func<string, bool> isThere) =>
+        (isThere(run.Run.From) ? 1 : 0) + (isThere(run.Run.To) ? 1 : 0);
 
     private bool IsStud(string place) => build.Names[place].Kind is PlaceKind.Battery or PlaceKind.Body;
-
-    private int AmplifierEnds(DesignedRun run) => (IsAmplifier(run.Run.From) ? 1 : 0) + (IsAmplifier(run.Run.To) ? 1 : 0);
 
     private bool IsAmplifier(string place) => build.Names[place].Kind is PlaceKind.Amplifier;
 

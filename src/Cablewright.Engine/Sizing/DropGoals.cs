@@ -92,13 +92,16 @@ internal sealed class DropGoals(SizingTask task)
     private Goal NearLeast(Stock stock)
     {
         Goal target = Of(build.Drop.TargetVolts, stock), clean = Of(build.Drop.CleanVolts, stock);
-        Goal hard = Of(build.Drop.HardVolts, stock);
         if (Strongest(stock) is not { } least) return clean;
+        Goal hard = Of(build.Drop.HardVolts, stock);
         return target with
         {
-            Volts = [.. target.Volts.Select((volts, amplifier) => Math.Clamp(
-                Lost(amplifier, least) + Margin, volts,
-                IsLostInGiven(amplifier, least) ? hard.Volts[amplifier] : clean.Volts[amplifier]))],
+            Volts = [.. target.Volts.Select((volts, amplifier) =>
+            {
+                double wanted = Lost(amplifier, least) + Margin;
+                bool mayExceedClean = wanted > clean.Volts[amplifier] && IsLostInGiven(amplifier, least);
+                return Math.Clamp(wanted, volts, (mayExceedClean ? hard : clean).Volts[amplifier]);
+            })],
         };
     }
 

@@ -19,8 +19,8 @@ internal sealed class SizingTask
 
     private readonly Prefer prefer;
     private readonly Dictionary<Stock, IReadOnlyList<Violation>?> broken = [];
-    private double workLimit = double.PositiveInfinity;
     private readonly int[] supplies;
+    private double workLimit = double.PositiveInfinity;
 
     public SizingTask(Evaluator evaluator)
     {

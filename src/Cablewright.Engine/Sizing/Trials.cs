@@ -36,8 +36,7 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
                 .. evaluation.Violations.Where(rules.IsBroken),
                 .. task.Open.Select(run => Overfull(run, evaluation)).OfType<Violation>(),
             ];
-        if (broken.Count > 0 || !IsKept(evaluation)) return new Tried(evaluation, broken,
-            false);
+        if (broken.Count > 0 || !IsKept(evaluation)) return new Tried(evaluation, broken, false);
         FaultReport faults = FaultRuleBook.Report(task.Model, evaluation);
         broken.AddRange(faults.Violations.Where(rules.IsBroken));
         if (broken.Count > 0) return new Tried(evaluation, broken, false);

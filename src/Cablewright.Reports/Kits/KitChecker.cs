@@ -50,7 +50,7 @@ public sealed class KitChecker
         this.isBrief = isBrief;
         this.ruleset = ruleset;
         this.meter = meter;
-        speech = new Speech(build.Units, new GivenNames(build));
+        speech = build.Speech;
         trials = new KitTrials(build, ruleset, meter);
         favourable = Favourable.Of(build, ruleset);
         needs = trials.Needs;

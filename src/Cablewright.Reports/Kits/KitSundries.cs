@@ -15,8 +15,7 @@ internal sealed class KitSundries(KitIssues issues, Speech speech, BillOfMateria
 {
     public void Check(Kit kit)
     {
-        int terminals = needs.Pieces.Where(piece => !piece.IsVehicles).Sum(piece => piece.RingTerminals);
-        Count(kit, KitPartKind.RingTerminal, terminals);
+        Count(kit, KitPartKind.RingTerminal, needs.RingTerminals);
         Count(kit, KitPartKind.Grommet, needs.Grommets.Count);
         Blocks(kit);
         Length(kit, KitPartKind.Loom, needs.LoomMetres);

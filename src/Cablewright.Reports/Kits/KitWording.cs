@@ -102,8 +102,7 @@ internal sealed class KitWording(KitIssues issues, Speech speech, BillOfMaterial
             {
                 ["kitConductor"] = wire.Conductor.ToString(),
                 ["conditions"] = conditions,
-                ["celsius"] = ruleset.Kit.GoodInsulation.Value,
-            }),
+            }.And(values)),
             finding.Remedy, $"{finding.Code}: {finding.Workings}", finding.Measured, finding.Limit, finding.Unit, Bears);
     }
 

@@ -140,8 +140,7 @@ internal sealed class MaterialList
 
         if (needs.Grommets.Count > 0) yield return Pieces(KitPartKind.Grommet, needs.Grommets.Count);
         if (needs.LoomMetres > 0) yield return Pieces(KitPartKind.Loom, 1) with { LengthMetres = needs.LoomMetres };
-        int rings = needs.Pieces.Where(piece => !piece.IsVehicles).Sum(piece => piece.RingTerminals);
-        if (rings > 0) yield return Pieces(KitPartKind.HeatShrink, rings);
+        if (needs.RingTerminals > 0) yield return Pieces(KitPartKind.HeatShrink, needs.RingTerminals);
         if (needs.Ties > 0) yield return Pieces(KitPartKind.Ties, needs.Ties);
         yield return Pieces(KitPartKind.TurnOnLead, 1) with { LengthMetres = needs.SignalMetres };
         yield return Pieces(KitPartKind.SignalInterconnect, needs.Amplifiers) with { LengthMetres = needs.SignalMetres };

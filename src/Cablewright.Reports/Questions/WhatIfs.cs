@@ -109,19 +109,14 @@ internal static class WhatIfs
             .Select(each => each.WhatIf! with { By = each.By });
 
     /// <summary>What an amplifier's own fuses let through is the least doubtful word on what it is.</summary>
-    private static WhatIf? OwnFuses(CompleteBuild build) => ForAmplifiers(
-        build,
-        amplifier => amplifier is { OnBoardFuseAmps: null, RatedInputAmps: null, RatedOutputWatts: not null },
-        Member.OnBoardFuse, "own-fuses",
-        amplifier => amplifier with
-        {
-            OnBoardFuseAmps = RatedAmps(build, amplifier) / LabelOverContinuous,
-        });
-
-    private static double RatedAmps(CompleteBuild build, Amplifier amplifier)
+    private static WhatIf? OwnFuses(CompleteBuild build)
     {
-        AmplifierDraw draw = build.Draws[build.Stated.Amplifiers.ToList().IndexOf(amplifier)];
-        return Engine.Network.CircuitSolver.Amps(draw.Full, draw.RatingVolts);
+        var drawn = build.Stated.Amplifiers.Zip(build.Draws).ToDictionary(each => each.First.Id, each => RatedAmps(each.Second));
+        return ForAmplifiers(
+            build,
+            amplifier => amplifier is { OnBoardFuseAmps: null, RatedInputAmps: null, RatedOutputWatts: not null },
+            Member.OnBoardFuse, "own-fuses",
+            amplifier => amplifier with { OnBoardFuseAmps = drawn[amplifier.Id] / LabelOverContinuous });
     }
 
     private static WhatIf? Programme(CompleteBuild build) => ForAmplifiers(
@@ -301,6 +296,7 @@ internal static class WhatIfs
             [.. answers.Select(answer => build.Stated with { Runs = [.. runs.Select(run => lacks(run) ? answer(run) : run)] })]);
     }
 
-    private static double InputWatts(AmplifierDraw draw) =>
-        draw.RatingVolts * Engine.Network.CircuitSolver.Amps(draw.Full, draw.RatingVolts);
+    private static double RatedAmps(AmplifierDraw draw) => Engine.Network.CircuitSolver.Amps(draw.Full, draw.RatingVolts);
+
+    private static double InputWatts(AmplifierDraw draw) => draw.RatingVolts * RatedAmps(draw);
 }
