@@ -24,11 +24,10 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
     /// <param name="build">A build without faults.</param>
     /// <param name="ruleset">The limits to apply.</param>
     /// <param name="meter">Counts the work; a choice ends where it is used up.</param>
-    /// <param name="proves">Whether the best choice is looked for and proven; a good one will else do.</param>
-    public static Variant Of(Build build, Ruleset ruleset, WorkMeter meter, bool proves = true)
+    public static Variant Of(Build build, Ruleset ruleset, WorkMeter meter)
     {
         var evaluator = new Evaluator(BuildCompletion.Complete(build, ruleset, meter));
-        SizedBuild sized = Sizer.Size(evaluator, proves);
+        SizedBuild sized = Sizer.Size(evaluator);
         return new Variant(evaluator, sized, SupplyRuleBook.Report(evaluator.Model, sized.Evaluation));
     }
 

@@ -68,10 +68,11 @@ internal static class CandidateList
         IEnumerable<int> Counts(Conductor conductor)
         {
             if (wish.Count is { } count) return [count];
-            bool isSingle = stock is Stock.Paired && stated.Sizing.MaxParallel is null
-                && Array.Exists(sizes, size => size.IsLargerThan(conductor.Size));
-            return Enumerable.Range(1, isSingle ? 1 : MostParallel(stock, build));
+            return Enumerable.Range(1, stated.Sizing.MaxParallel is null && IsThin(conductor) ? 1 : MostParallel(stock, build));
         }
+
+        bool IsThin(Conductor conductor) => conductor.Size.NominalAreaMm2 < Math.Min(
+            Stocked(stated.Units)[^1].NominalAreaMm2, sizes.Max(size => size.NominalAreaMm2));
     }
 
     private static IEnumerable<ConductorSize> SizesOf(Build build, PriceList costs, Stock stock) =>

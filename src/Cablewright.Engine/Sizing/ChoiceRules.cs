@@ -16,12 +16,14 @@ namespace Cablewright.Engine.Sizing;
 /// </remarks>
 internal sealed class ChoiceRules
 {
+    private readonly SizingTask task;
     private readonly HashSet<(ViolationKind Kind, RunEnd End)> accepted = [];
     private readonly bool[] returnBinds;
     private readonly bool[] isStrapOpen;
 
     public ChoiceRules(SizingTask task)
     {
+        this.task = task;
         IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(Stock.Any);
         isStrapOpen = [.. Enumerable.Range(0, task.Build.Batteries.Count).Select(battery =>
             task.Model.Circuit.StrapOf(battery) is >= 0 and var run && task.Build.Runs[run].Given is null)];
@@ -44,10 +46,13 @@ internal sealed class ChoiceRules
     public bool ReturnBinds(int amplifier) => returnBinds[amplifier];
 
     /// <summary>Accepts what is broken in each of several choices.</summary>
+    /// <param name="mayAccept">Whether a violation that these open runs could cure may be accepted.</param>
+    /// <param name="broken">What each breaks.</param>
     /// <returns>Whether there was anything to accept.</returns>
-    public bool Accept(params IReadOnlyList<Violation>[] broken)
+    public bool Accept(Func<IEnumerable<int>, bool> mayAccept, params IReadOnlyList<Violation>[] broken)
     {
-        IEnumerable<(ViolationKind, RunEnd)> everywhere = broken[0].Where(Binds).Select(Key);
+        IEnumerable<(ViolationKind, RunEnd)> everywhere = broken[0]
+            .Where(violation => Binds(violation) && mayAccept(CuringRuns(violation))).Select(Key);
         foreach (IReadOnlyList<Violation> other in broken) everywhere = everywhere.Intersect(other.Where(Binds).Select(Key));
         int before = accepted.Count;
         accepted.UnionWith([.. everywhere]);
@@ -94,5 +99,24 @@ internal sealed class ChoiceRules
         }
 
         return isOpen && !Significant.Exceeds(supply, back);
+    }
+
+    /// <summary>The open runs whose conductor may cure a violation.</summary>
+    public IEnumerable<int> CuringRuns(Violation violation) => violation.Kind switch
+    {
+        ViolationKind.OverAmpacity or ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor
+            or ViolationKind.FuseMissingAtReduction or ViolationKind.ParallelUnprotected
+            or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen or ViolationKind.FuseOpensOnNote =>
+            task.Build.Runs[violation.Index].Given is null ? [violation.Index] : [],
+        ViolationKind.StrapBelowFuses => [task.Model.Circuit.StrapOf(violation.Index)],
+        ViolationKind.ReturnBelowSupply =>
+            task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
+        _ => [],
+    };
+
+    private bool IsAt(int run, int amplifier)
+    {
+        string id = task.Build.Stated.Amplifiers[amplifier].Id;
+        return task.Build.Runs[run].From == id || task.Build.Runs[run].To == id;
     }
 }

@@ -3,7 +3,6 @@ using Cablewright.Engine.Evaluation;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rules;
 using Cablewright.Engine.Wiring;
-using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -28,6 +27,12 @@ internal sealed class ConstructiveHeuristic
     /// lower.
     /// </summary>
     private const int MostHopeful = 6;
+
+    /// <summary>From the currents of a choice that stands, another settles soon or not at all.</summary>
+    private const int MostRoundsAfter = 6, MostHopefulAfter = 1;
+
+    /// <summary>How much more than the goal a prediction may lose: it may be off by so much.</summary>
+    private const double Hope = 0.005;
 
     private const double Step = 0.9;
     private const double Margin = 0.001;
@@ -55,14 +60,17 @@ internal sealed class ConstructiveHeuristic
 
     /// <summary>Looks for choices.</summary>
     /// <param name="trials">Takes them.</param>
+    /// <param name="from">Whose currents to begin with; <c>null</c>: estimated ones.</param>
     /// <returns>The last that has a solution; <c>null</c>: none.</returns>
-    public DesignEvaluation? Find(Trials trials)
+    public DesignEvaluation? Find(Trials trials, DesignEvaluation? from = null)
     {
+        if (from is not null) Array.Fill(shares, 1 + Hope);
+        (int rounds, int hopeful) = from is null ? (MostRounds, MostHopeful) : (MostRoundsAfter, MostHopefulAfter);
         DesignEvaluation? last = null;
-        var numbers = Estimated();
+        HeuristicNumbers numbers = from is null ? Estimated() : NumbersOf(from);
         var before = new List<ConductorChoice[]>();
         int after = 0;
-        for (int round = 0; round < MostRounds && after <= MostAfter && !task.IsOutOfWork; round++)
+        for (int round = 0; round < rounds && after <= MostAfter && !task.IsOutOfWork; round++)
         {
             if (Solve(numbers) is not { } conductors)
             {
@@ -70,6 +78,7 @@ internal sealed class ConstructiveHeuristic
                 continue;
             }
 
+            if (!trials.MayBeLighter(conductors)) return last;
             bool isKnown = before.Exists(known => known.AsSpan().SequenceEqual(conductors));
             if (isKnown && after > 0) return last;
             before.Add(conductors);
@@ -78,10 +87,10 @@ internal sealed class ConstructiveHeuristic
             if (tried.Evaluation is { } evaluation)
             {
                 last = evaluation;
-                numbers = new HeuristicNumbers(task, goal, rules, evaluation.Design, evaluation.Envelope, hasFuses: true);
+                numbers = NumbersOf(evaluation);
             }
 
-            bool repeats = isKnown || tried.Evaluation is null || round >= MostHopeful;
+            bool repeats = isKnown || tried.Evaluation is null || round >= hopeful;
             if (tried.IsKept || Aside(tried, conductors) || !repeats || SettleShared(conductors)) continue;
             if (!AimLower(tried.Evaluation)) return last;
         }
@@ -100,11 +109,20 @@ internal sealed class ConstructiveHeuristic
             : Allowed(numbers, run).MinBy(choice => Significant.Round(task.WeightOf(run, choice))))];
     }
 
+    private HeuristicNumbers NumbersOf(DesignEvaluation evaluation) =>
+        new(task, goal, rules, evaluation.Design, evaluation.Envelope, hasFuses: true, Settled(evaluation.Design.Conductors));
+
+    /// <summary>What is decided, and of the rest what is there now.</summary>
+    private ConductorChoice[] Settled(ConductorChoice[] present) =>
+        Array.Exists(task.Open, run => candidates[run] is [var only] && only != present[run])
+        ? [.. present.Select((choice, run) => candidates[run] is [var only] ? only : choice)]
+        : present;
+
     private HeuristicNumbers Estimated()
     {
         Design strongest = SizingTask.WithoutFuses([.. candidates.Select(choices => choices[^1])]);
         return new HeuristicNumbers(task, goal, rules, strongest, task.Evaluator.Estimate(strongest, goal.Volts),
-            hasFuses: false);
+            hasFuses: false, strongest.Conductors);
     }
 
     private ConductorChoice[] Allowed(HeuristicNumbers numbers, int run)
@@ -147,7 +165,7 @@ internal sealed class ConstructiveHeuristic
         bool isAny = false;
         foreach (Violation violation in tried.Broken)
         {
-            foreach (int run in CuringRuns(violation))
+            foreach (int run in rules.CuringRuns(violation))
             {
                 ConductorChoice now = conductors[run];
                 double ampacity = task.Model.Ampacities.OfAll(run, now);
@@ -186,24 +204,6 @@ internal sealed class ConstructiveHeuristic
         }
 
         return isAny;
-    }
-
-    private IEnumerable<int> CuringRuns(Violation violation) => violation.Kind switch
-    {
-        ViolationKind.OverAmpacity or ViolationKind.NoFuseFits or ViolationKind.FuseAboveConductor
-            or ViolationKind.FuseMissingAtReduction or ViolationKind.ParallelUnprotected
-            or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen or ViolationKind.FuseOpensOnNote =>
-            IsGiven(violation.Index) ? [] : [violation.Index],
-        ViolationKind.StrapBelowFuses => [task.Model.Circuit.StrapOf(violation.Index)],
-        ViolationKind.ReturnBelowSupply =>
-            task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
-        _ => [],
-    };
-
-    private bool IsAt(int run, int amplifier)
-    {
-        string id = task.Build.Stated.Amplifiers[amplifier].Id;
-        return task.Build.Runs[run].From == id || task.Build.Runs[run].To == id;
     }
 
     private bool AimLower(DesignEvaluation? evaluation)

@@ -75,6 +75,12 @@ internal sealed class DropGoals(SizingTask task)
         };
     }
 
+    /// <summary>
+    /// Whether the strongest candidates, which lose least but for what other ratings of their fuses make, come near to a goal.
+    /// </summary>
+    public bool MayBeKept(Goal goal) => Strongest(goal.Stock) is { } strong
+        && Enumerable.Range(0, goal.Volts.Length).All(amplifier => Lost(amplifier, strong) <= goal.Volts[amplifier] + Margin);
+
     /// <summary>Every open run as strong as it can be; <c>null</c> where the voltage collapses even so.</summary>
     public DesignEvaluation? Strongest(Stock stock)
     {
@@ -99,8 +105,9 @@ internal sealed class DropGoals(SizingTask task)
             Volts = [.. target.Volts.Select((volts, amplifier) =>
             {
                 double wanted = Lost(amplifier, least) + Margin;
-                bool mayExceedClean = wanted > clean.Volts[amplifier] && IsLostInGiven(amplifier, least);
-                return Math.Clamp(wanted, volts, (mayExceedClean ? hard : clean).Volts[amplifier]);
+                return wanted > clean.Volts[amplifier] && IsLostInGiven(amplifier, least)
+                    ? hard.Volts[amplifier]
+                    : Math.Clamp(wanted, volts, clean.Volts[amplifier]);
             })],
         };
     }

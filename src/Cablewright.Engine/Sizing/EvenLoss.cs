@@ -33,11 +33,7 @@ internal sealed class EvenLoss(SizingTask task, bool isUsual, IReadOnlyList<Cond
     {
         ConductorChoice[] conductors = [.. strong.Design.Conductors];
         foreach (int run in task.Open) conductors[run] = Lightest(run, voltsPerMetre, strong);
-        for (int run = 0; isUsual && run < conductors.Length; run++)
-        {
-            if (task.SupplyOf[run] is >= 0 and var supply) conductors[run] = conductors[supply];
-        }
-
+        if (isUsual) GroundRule.Keep(conductors, task.SupplyOf);
         return conductors;
     }
 

@@ -13,34 +13,35 @@ internal static class FewestSizes
     /// <summary>Finds it.</summary>
     /// <param name="task">The task.</param>
     /// <param name="any">A finished search for the lightest choice of any conductors, with one that it found.</param>
-    /// <returns>The choice, a bound of its weight, and whether it is proven.</returns>
-    public static (Trial Best, double Bound, bool IsProven) Find(SizingTask task, GoalSearch any)
+    /// <returns>The choice, and what every choice of as few weighs at least; 0 where fewer might do.</returns>
+    public static (Trial Best, double Bound) Find(SizingTask task, GoalSearch any)
     {
         HashSet<Conductor> given = [.. task.Build.Runs.Select(run => run.Given).OfType<Conductor>()];
         Conductor[] further = [.. task.Open.SelectMany(run => any.Candidates[run]).Select(choice => choice.Conductor).Distinct()
             .Where(conductor => !given.Contains(conductor))
             .OrderBy(conductor => conductor.Size.MetalAreaMm2).ThenBy(conductor => conductor.Material)];
-        bool isProven = true;
         int most = any.Best!.Evaluation.Design.Conductors.Select(choice => choice.Conductor).Distinct()
-            .Count(c => !given.Contains(c));
+            .Count(conductor => !given.Contains(conductor));
+        bool mayBeFewer = false;
         for (int count = 0; count <= most; count++)
         {
             Trial? best = count == most ? any.Best : null;
             double bound = double.PositiveInfinity;
             foreach (Conductor[] set in Sets(further, count, 0))
             {
-                if (task.IsOutOfWork) return (best ?? any.Best, any.Bound, false);
+                if (task.IsOutOfWork) return (best ?? any.Best, 0);
                 if (Among(any.Candidates, task, [.. given, .. set]) is not { } among) continue;
-                GoalSearch search = new GoalSearch(any, among, best?.Below ?? double.PositiveInfinity).Run();
-                bound = Math.Min(bound, search.Bound);
-                isProven &= search.IsProven;
-                best = search.Best ?? best;
+                var search = new GoalSearch(any, among, best?.Below ?? double.PositiveInfinity);
+                double least = search.Bound();
+                bound = Math.Min(bound, least);
+                if (!double.IsPositiveInfinity(least) && !(least >= best?.Below)) best = search.Run().Best ?? best;
             }
 
-            if (best is not null) return (best, Math.Min(bound, best.Weight), isProven);
+            if (best is not null) return (best, mayBeFewer ? 0 : Math.Min(bound, best.Weight));
+            mayBeFewer |= double.IsFinite(bound);
         }
 
-        return (any.Best, any.Bound, false);
+        return (any.Best, 0);
     }
 
     private static IReadOnlyList<ConductorChoice>[]? Among(

@@ -125,18 +125,4 @@ internal sealed class Frontier
 
         return picked;
     }
-
-    /// <summary>The least loss that weighs less; infinite where there is none.</summary>
-    public double VoltsBelow(double weight)
-    {
-        int low = 0, high = weights.Length;
-        while (low < high)
-        {
-            int middle = (low + high) / 2;
-            if (weights[middle] < weight) high = middle;
-            else low = middle + 1;
-        }
-
-        return low == volts.Length ? double.PositiveInfinity : volts[low];
-    }
 }

@@ -14,8 +14,8 @@ namespace Cablewright.Engine.Sizing;
 /// </summary>
 /// <remarks>
 /// <para>A chosen fuse carries the continuous current, so its rating is at least the smallest that carries a floor of that; it
-/// is at most the smallest that carries a ceiling of the full current, or the ampacity of the conductor, or the least of all. Its
-/// resistance is the permitted drop over its rating, so a ceiling of the rating is a floor of the resistance.</para>
+/// is at most the ampacity of the conductor, or the least of all. Its resistance is the permitted drop over its rating, so a
+/// ceiling of the rating is a floor of the resistance.</para>
 /// <para>What enters a run on a tree passes every fuse before it; each of these carries the run's own current at least. A chosen
 /// one is at least what a floor of the full current wants or the weakest candidate of its run bears.</para>
 /// </remarks>
@@ -79,23 +79,9 @@ internal sealed class FuseBounds
         || RunEnd.Of(run).All(end => CanProtect(end, choice, continuousAmps));
 
     /// <summary>The least resistance that the fuses of a run have, in ohms.</summary>
-    /// <param name="run">The run.</param>
-    /// <param name="choice">Its conductors.</param>
-    /// <param name="amps">The least continuous current, and the most that a fuse may have been chosen for.</param>
-    public double LeastOhms(int run, ConductorChoice choice, (double Continuous, double Most) amps) =>
-        build.Runs[run].Side is Side.Return
+    public double LeastOhms(int run, ConductorChoice choice) => build.Runs[run].Side is Side.Return
         ? 0
-        : LeastOhms(RunEnd.Near(run), choice, amps) + LeastOhms(RunEnd.Far(run), choice, amps);
-
-    /// <summary>The most resistance that the fuses of a run have while they are chosen, in ohms.</summary>
-    /// <param name="run">The run.</param>
-    /// <param name="choice">Its conductors.</param>
-    /// <param name="fullAmps">The least full current with nothing lost, and the most that a fuse may have been chosen
-    /// for.</param>
-    public double MostOhms(int run, ConductorChoice choice, (double Least, double Most) fullAmps) =>
-        build.Runs[run].Side is Side.Return
-        ? 0
-        : MostOhms(RunEnd.Near(run), choice, fullAmps) + MostOhms(RunEnd.Far(run), choice, fullAmps);
+        : LeastOhms(RunEnd.Near(run), choice) + LeastOhms(RunEnd.Far(run), choice);
 
     /// <summary>The resistance that the fuses of a run have where all currents are what was taken, in ohms.</summary>
     public double LikelyOhms(int run, ConductorChoice choice) => build.Runs[run].Side is Side.Return
@@ -104,23 +90,16 @@ internal sealed class FuseBounds
 
     private double LikelyOhms(RunEnd end, ConductorChoice choice)
     {
-        double full = carried[end.Run].Full;
-        return build.SlotAt(end).RatingAmps is not null || IsCertain(end, choice) ? MostOhms(end, choice, (full, full)) : 0;
-    }
-
-    private double MostOhms(RunEnd end, ConductorChoice choice, (double Least, double Most) fullAmps)
-    {
         int run = end.Run;
         FuseSlot slot = build.SlotAt(end);
-        if (slot.RatingAmps is not null) return LeastOhms(end, choice, (0, 0));
-        if (slot.Refused) return 0;
+        if (slot.RatingAmps is not null) return LeastOhms(end, choice);
+        if (!IsCertain(end, choice)) return 0;
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
-        double each = ampacities.Of(run, choice.Conductor).LimitAmps;
-        return FamiliesFor(end, (fullAmps.Least / share, fullAmps.Most / share), each).Max(family =>
+        double each = ampacities.Of(run, choice.Conductor).LimitAmps, full = carried[run].Full / share;
+        return FamiliesFor(end, full, full, each).Max(family =>
         {
-            double within = LargestWithin(family, each);
-            double wanted = ladders.At(end).SmallestCarrying(family, fullAmps.Least / share) ?? family.RatingsAmps.Values[^1];
-            return Ohms(run, family, Math.Max(family.RatingsAmps.Values[0], Math.Min(wanted, within)));
+            double wanted = ladders.At(end).SmallestCarrying(family, full) ?? family.RatingsAmps.Values[^1];
+            return Ohms(run, family, Math.Max(family.RatingsAmps.Values[0], Math.Min(wanted, LargestWithin(family, each))));
         }) / share;
     }
 
@@ -145,7 +124,8 @@ internal sealed class FuseBounds
         return !Significant.Exceeds(LeastRating(end, continuousAmps / share), each);
     }
 
-    private double LeastOhms(RunEnd end, ConductorChoice choice, (double Continuous, double Most) amps)
+    /// <summary>That of the largest fuse that the plan may come to, since a larger one has less.</summary>
+    private double LeastOhms(RunEnd end, ConductorChoice choice)
     {
         int run = end.Run;
         FuseSlot slot = build.SlotAt(end);
@@ -156,16 +136,21 @@ internal sealed class FuseBounds
         int share = IsPerConductor(slot, choice, chosen: true) ? choice.Count : 1;
         double each = ampacities.Of(run, choice.Conductor).LimitAmps;
         bool mustBeWithin = !rules.AcceptsFuseOf(run) && (topology.IsAtBattery(end) || Significant.Exceeds(entering[run], each));
-        (double Continuous, double Most) shared = (amps.Continuous / share, amps.Most / share);
-        return FamiliesFor(end, shared, each)
-            .Min(family => Ohms(run, family, MostRating(end, family, shared.Most, mustBeWithin ? each : null))) / share;
+        double most = carried[run].Most / share;
+        return FamiliesFor(end, carried[run].Continuous / share, most, each).Min(family =>
+        {
+            double wanted = topology.IsFedFromBothEnds(run) ? double.PositiveInfinity
+                : ladders.At(end).SmallestCarrying(family, most) ?? double.PositiveInfinity;
+            double largest = mustBeWithin ? LargestWithin(family, each) : family.RatingsAmps.Values[^1];
+            return Ohms(run, family, Math.Max(Math.Min(wanted, largest), family.RatingsAmps.Values[0]));
+        }) / share;
     }
 
-    /// <summary>The families that the plan may come to.</summary>
-    private IEnumerable<FuseFamily> FamiliesFor(RunEnd end, (double Least, double Most) fullAmps, double each) =>
+    /// <summary>The families that the plan may come to for a current.</summary>
+    private IEnumerable<FuseFamily> FamiliesFor(RunEnd end, double least, double most, double each) =>
         topology.IsFedFromBothEnds(end.Run)
-            ? ladders.At(end).Between((Math.Min(fullAmps.Least, each), each), (double.PositiveInfinity, each))
-            : ladders.At(end).Between((fullAmps.Least, each), (fullAmps.Most, each));
+            ? ladders.At(end).Between((Math.Min(least, each), each), (double.PositiveInfinity, each))
+            : ladders.At(end).Between((least, each), (most, each));
 
     private bool IsCertain(RunEnd end, ConductorChoice choice) =>
         build.SlotAt(end) is { Refused: false } slot
@@ -173,21 +158,6 @@ internal sealed class FuseBounds
             || topology.IsAtBattery(end)
             || (topology.IsRadial && end == topology.FedEndOf(end.Run)
                 && Significant.Exceeds(entering[end.Run], ampacities.Of(end.Run, choice.Conductor).LimitAmps)));
-
-    /// <summary>The largest rating of a family that the plan may come to; see <see cref="FusePlan"/>.</summary>
-    /// <param name="end">The end.</param>
-    /// <param name="family">The family.</param>
-    /// <param name="most">The most that it may have been chosen for.</param>
-    /// <param name="ampacity">The ampacity of the conductor, where the fuse may not be larger; <c>null</c> where it may.</param>
-    private double MostRating(RunEnd end, FuseFamily family, double most, double? ampacity)
-    {
-        double largest = family.RatingsAmps.Values[^1];
-        double wanted = double.IsInfinity(most) || topology.IsFedFromBothEnds(end.Run)
-            ? largest
-            : ladders.At(end).SmallestCarrying(family, most) ?? largest;
-        return Math.Max(ampacity is { } amps ? Math.Min(wanted, LargestWithin(family, amps))
-            : wanted, family.RatingsAmps.Values[0]);
-    }
 
     /// <summary>What the fuse at an end lets through at least; infinite where none can stand there.</summary>
     private double LeastTotalRating(RunEnd end)

@@ -1,22 +1,18 @@
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Evaluation;
-using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.ShortCircuits;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>The lightest choice that keeps a goal and the rules, or the proof that there is none.</summary>
+/// <summary>A light choice that keeps a goal and the rules, and how much lighter another could be.</summary>
 /// <remarks>
-/// <para>Method: branch and bound. A good choice is found first (<see cref="ConstructiveHeuristic"/>). What cannot be part of a
-/// lighter one is left out (<see cref="Relaxation.Tighten"/>). The candidates of the shared runs that are left are then decided
-/// one after another, always in the branch with the least bound, and below that those of each amplifier's own runs
-/// (<see cref="BranchSearch"/>). A branch whose bound does not lie below the best choice known cannot hold a better one. When
-/// none is left, the best is the optimum.</para>
-/// <para>Why that is true: the bound of a branch is the optimum of an easier problem that admits every choice of the branch that
-/// keeps the goal and the rules, each at its own weight; and a choice counts only once the full assessment has passed it. No
-/// other property of the circuit is used, so it holds for loops and several batteries too: there less is certain, the bound is
-/// weaker, and more choices are worked out in full.</para>
-/// <para>Where the work budget ends first, the least bound of the branches that are left is still proven.</para>
+/// <para>Method: a choice from the tree problem first (<see cref="ConstructiveHeuristic"/>). Then each shared run with each of
+/// its candidates, the tree problem solved for the rest from the currents at hand (<see cref="SharedRunSearch"/>): what a shared
+/// run is made of decides which fuses stand behind it, and the tree problem does not know that. Last, each run one step lighter
+/// (<see cref="LocalSearch"/>). A choice counts only once the full assessment has passed it.</para>
+/// <para>No choice weighs less than the optimum of a problem that admits all of them (<see cref="Relaxation"/>); where the choice
+/// weighs no more than that, it is the best.</para>
 /// </remarks>
 internal sealed class GoalSearch
 {
@@ -27,17 +23,25 @@ internal sealed class GoalSearch
     private readonly Goal goal;
     private readonly ChoiceRules rules;
     private readonly bool rulesAreSettled;
+    private readonly bool acceptsChosen;
     private readonly Trials trials;
     private readonly ReturnRule[] returns;
+    private readonly TaperRule taper;
 
     /// <summary>Prepares a search among all candidates.</summary>
-    public GoalSearch(SizingTask task, Goal goal)
+    /// <param name="task">The task.</param>
+    /// <param name="goal">The goal.</param>
+    /// <param name="acceptsChosen">Whether a rule that no choice keeps may be broken by what is chosen, not only by what is
+    /// given.</param>
+    public GoalSearch(SizingTask task, Goal goal, bool acceptsChosen = false)
     {
+        this.acceptsChosen = acceptsChosen;
         this.task = task;
         this.goal = goal;
         Candidates = task.Candidates(goal.Stock);
         rules = new ChoiceRules(task);
-        trials = new Trials(task, goal, rules, double.PositiveInfinity);
+        taper = new TaperRule(task, Candidates);
+        trials = new Trials(task, goal, rules, taper, double.PositiveInfinity);
         returns = ReturnRule.Of(task, goal, rules, Candidates);
     }
 
@@ -49,7 +53,8 @@ internal sealed class GoalSearch
         Candidates = among;
         rules = other.rules;
         rulesAreSettled = true;
-        trials = new Trials(task, goal, rules, lighterThan);
+        taper = new TaperRule(task, Candidates);
+        trials = new Trials(task, goal, rules, taper, lighterThan);
         returns = ReturnRule.Of(task, goal, rules, Candidates);
     }
 
@@ -59,101 +64,37 @@ internal sealed class GoalSearch
     /// <summary>The best choice found; <c>null</c>: none.</summary>
     public Trial? Best => trials.Best;
 
-    /// <summary>No choice that keeps the goal and the rules weighs less than this.</summary>
-    public double Bound { get; private set; }
-
-    /// <summary>Whether it is proven that nothing better exists, or, where nothing was found, nothing at all.</summary>
-    public bool IsProven { get; private set; }
-
-    /// <summary>A good choice without a proof; a search only where none is found at once.</summary>
-    public GoalSearch Sketch()
-    {
-        task.Allow(ShareWithoutAny);
-        DrawUp(Candidates);
-        return Best is null ? Run() : this;
-    }
-
+    /// <summary>Looks for a choice.</summary>
     public GoalSearch Run()
     {
         task.Allow(ShareWithoutAny);
-        Relaxation relaxation = Eased();
-        if (relaxation.IsInfeasible && !rulesAreSettled && AcceptUnavoidable(null)) relaxation = Eased();
-        if (relaxation.IsInfeasible || !(relaxation.Bound < trials.Below)) return Proven();
-        DesignEvaluation? draft = DrawUp(Candidates);
-        if (Best is null && !rulesAreSettled && AcceptUnavoidable(draft))
-        {
-            relaxation = Eased();
-            if (relaxation.IsInfeasible) return Proven();
-            DrawUp(Candidates);
-        }
-
+        DesignEvaluation? draft = DrawUp();
+        if (Best is null && !rulesAreSettled && AcceptUnavoidable(draft)) DrawUp();
         if (Best is null && !rulesAreSettled && trials.Try([.. Candidates.Select(choices => choices[^1])]).IsKept)
             new EvenLoss(task, goal.IsUsual, Candidates).Run(trials);
-        if (Best is not null) new LocalSearch(task, goal, Candidates).Run(trials);
-        return relaxation.Tighten(trials.Below) ? Search(relaxation) : Proven();
-    }
-
-    private GoalSearch Search(Relaxation whole)
-    {
-        var waiting = new PriorityQueue<(Relaxation Branch, double Bound), (double, long)>();
-        long queued = 0;
-        Enqueue(whole, whole.Bound);
-        while (waiting.TryDequeue(out (Relaxation Relaxation, double Bound) branch, out _))
-        {
-            Bound = branch.Bound;
-            if (!(branch.Bound < trials.Below)) return Proven();
-            if (task.IsOutOfWork) return this;
-            int run = branch.Relaxation.Undecided;
-            if (run < 0)
-            {
-                if (!SearchBranch(branch.Relaxation, branch.Bound) || task.IsOutOfWork) return this;
-                continue;
-            }
-
-            for (int option = 0; option < branch.Relaxation.Options[run].Length; option++)
-            {
-                if (task.IsOutOfWork) return this;
-                Relaxation next = branch.Relaxation.With(run, option);
-                if (branch.Relaxation.IsAside(run) || next.Tighten(trials.Below))
-                    Enqueue(next, Math.Max(branch.Bound, next.Bound));
-            }
-        }
-
-        return Proven();
-
-        void Enqueue(Relaxation branch, double bound)
-        {
-            task.Count(Relaxation.BranchCost);
-            if (branch.Undecided < 0) DrawUp(branch);
-            if (bound < trials.Below) waiting.Enqueue((branch, bound), (Significant.Round(bound), queued++));
-        }
-    }
-
-    private Relaxation Eased() => new(task, goal, rules, Candidates, returns);
-
-    private DesignEvaluation? DrawUp(IReadOnlyList<ConductorChoice>[] among) =>
-        new ConstructiveHeuristic(task, goal, rules, among, returns).Find(trials);
-
-    private GoalSearch Proven()
-    {
-        Bound = Best?.Weight ?? double.PositiveInfinity;
-        IsProven = true;
+        if (Best is null) return this;
+        new SharedRunSearch(task, goal, rules, taper, returns).Run(trials);
+        new LocalSearch(task, goal, taper).Run(trials);
         return this;
     }
 
-    /// <summary>Looks for a good choice in a branch, so that others need not be searched.</summary>
-    private void DrawUp(Relaxation branch)
+    /// <summary>What every choice that keeps the goal and the rules weighs at least; infinite where there is none.</summary>
+    public double Bound()
     {
-        if (branch.Bound < trials.Below)
-            DrawUp([.. branch.Options.Select(options => options.Select(option => option.Choice).ToArray())]);
+        if (taper.Feeds.ToArray() is not [var feed, ..]) return Eased(Candidates).Bound;
+        double least = double.PositiveInfinity;
+        foreach (ConductorChoice choice in Candidates[feed])
+        {
+            if (task.Build.Meter.IsUsedUp) return 0;
+            least = Math.Min(least, Eased(taper.Trimmed(feed, choice)).Bound);
+        }
+
+        return least;
     }
 
-    private bool SearchBranch(Relaxation relaxation, double bound)
-    {
-        if (!relaxation.Tighten(trials.Below)) return true;
-        var search = new BranchSearch(task, relaxation, trials.TryLighter);
-        return !search.Tighten(Math.Max(bound, relaxation.Bound), trials.Below) || search.Search();
-    }
+    private Relaxation Eased(IReadOnlyList<ConductorChoice>[] among) => new(task, goal, rules, among, returns);
+
+    private DesignEvaluation? DrawUp() => new ConstructiveHeuristic(task, goal, rules, Candidates, returns).Find(trials);
 
     /// <summary>
     /// Accepts what even the strongest candidates break, here and with as many conductors in parallel as may be, and besides a
@@ -163,8 +104,10 @@ internal sealed class GoalSearch
     {
         if (task.BrokenByStrongest(goal.Stock) is not { } here) return false;
         if (task.BrokenByStrongest(Stock.Any) is not { } parallel) return false;
-        return atHand is null
-            ? rules.Accept(here, parallel)
-            : rules.Accept(here, parallel, [.. atHand.Violations, .. FaultRuleBook.Report(task.Model, atHand).Violations]);
+        if (atHand is null) return rules.Accept(MayAccept, here, parallel);
+        Violation[] now = [.. atHand.Violations, .. FaultRuleBook.Report(task.Model, atHand).Violations];
+        return rules.Accept(MayAccept, here, parallel, now);
+
+        bool MayAccept(IEnumerable<int> curing) => acceptsChosen || curing.All(run => Candidates[run].Count == 1);
     }
 }

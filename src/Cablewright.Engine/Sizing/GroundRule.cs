@@ -42,4 +42,13 @@ internal static class GroundRule
 
         return true;
     }
+
+    /// <summary>Makes every ground the same cable as its supply.</summary>
+    public static void Keep(ConductorChoice[] conductors, int[] supplyOf)
+    {
+        for (int run = 0; run < supplyOf.Length; run++)
+        {
+            if (supplyOf[run] >= 0) conductors[run] = conductors[supplyOf[run]];
+        }
+    }
 }

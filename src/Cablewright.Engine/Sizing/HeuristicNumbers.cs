@@ -19,6 +19,7 @@ internal sealed class HeuristicNumbers
     private readonly Design design;
     private readonly OperatingEnvelope envelope;
     private readonly FuseBounds fuses;
+    private readonly FuseBounds before;
     private readonly double[] full;
     private readonly bool hasFuses;
 
@@ -29,8 +30,9 @@ internal sealed class HeuristicNumbers
     /// <param name="design">What the circuit at hand is made of.</param>
     /// <param name="envelope">Its currents.</param>
     /// <param name="hasFuses">Whether the fuses are known and have their part in those.</param>
+    /// <param name="settled">The conductors by which it is told where else fuses stand.</param>
     public HeuristicNumbers(SizingTask task, Goal goal, ChoiceRules rules, Design design, OperatingEnvelope envelope,
-        bool hasFuses)
+        bool hasFuses, ConductorChoice[] settled)
     {
         this.hasFuses = hasFuses;
         this.task = task;
@@ -38,13 +40,20 @@ internal sealed class HeuristicNumbers
         this.rules = rules;
         this.design = design;
         this.envelope = envelope;
-        fuses = new FuseBounds(task.Model, task.Evaluator.FuseLadders, goal.MostParallel, rules);
         full = [.. envelope.PeakAmps.Select((amps, run) => Math.Max(amps, envelope.ThermalAmps[run]))];
-        fuses.Take(
+        before = FusesBeside(design.Conductors);
+        fuses = ReferenceEquals(settled, design.Conductors) ? before : FusesBeside(settled);
+    }
+
+    private FuseBounds FusesBeside(ConductorChoice[] conductors)
+    {
+        var bounds = new FuseBounds(task.Model, task.Evaluator.FuseLadders, goal.MostParallel, rules);
+        bounds.Take(
             [.. full.Select((amps, run) =>
-                new RunAmps(0, envelope.ThermalAmps[run], amps, amps, amps, 0, envelope.PeakAmps[run]))],
-            [.. design.Conductors.Select((choice, run) => task.Model.Ampacities.Of(run, choice.Conductor).LimitAmps)],
-            design.Conductors);
+                new RunAmps(0, envelope.ThermalAmps[run], amps, envelope.PeakAmps[run], amps))],
+            [.. conductors.Select((choice, run) => task.Model.Ampacities.Of(run, choice.Conductor).LimitAmps)],
+            conductors);
+        return bounds;
     }
 
     /// <summary>Whether a candidate carries what its run carries, and can be protected.</summary>
@@ -62,9 +71,10 @@ internal sealed class HeuristicNumbers
     {
         ConductorChoice now = design.Conductors[run];
         double known = envelope.Ohms[run];
-        double ohms = choice == now && hasFuses
+        double fuse = FuseOhms(run, choice);
+        double ohms = choice == now && hasFuses && fuse == before.LikelyOhms(run, now)
             ? known
-            : known + Ohms(run, choice) - Ohms(run, now) + FuseOhms(run, choice) - design.FuseOhms(run);
+            : known + Ohms(run, choice) - Ohms(run, now) + fuse - design.FuseOhms(run);
         return envelope.PeakAmps[run] * Math.Max(ohms, 0);
     }
 

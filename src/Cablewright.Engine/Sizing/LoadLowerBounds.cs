@@ -39,34 +39,21 @@ internal sealed class LoadLowerBounds(BuildModel model, Goal goal)
     }
 
     /// <summary>
-    /// The least current while fuses are chosen, when more may be lost than in the end, but never twice the goal.
+    /// The most full current that a fuse is chosen for, or the lasting one at the lowest supply voltage where that is more. While
+    /// fuses are chosen they may still be smaller than in the end, and more is lost; never twice the goal.
     /// </summary>
-    public double Least(int load)
+    public double Most(int load)
     {
         LoadDraw draw = build.Draws[load].Full;
-        double volts = draw.Kind is LoadKind.ConstantPower ? 0 : 2 * goal.Volts[load];
-        return CircuitSolver.Amps(draw, circuit.SourceVoltsOf(load) - volts);
+        double lost = draw.Kind is LoadKind.ConstantPower ? 2 * goal.Volts[load] : 0;
+        return Math.Max(
+            CircuitSolver.Amps(draw, circuit.SourceVoltsOf(load) - lost),
+            ThermalShare(load) * CircuitSolver.Amps(draw, build.LowestSupplyVolts - lost));
     }
 
     /// <summary>Root-mean-square over full current.</summary>
     public double ThermalShare(int load) => build.Draws[load].ThermalShare;
 
-    /// <summary>What an amplifier draws at most where no more than this is lost of a supply voltage.</summary>
-    public double Most(int load, double supplyVolts, double dropVolts)
-    {
-        LoadDraw draw = build.Draws[load].Full;
-        double volts = draw.Kind is LoadKind.ConstantPower ? supplyVolts - dropVolts : supplyVolts;
-        return volts > 0 ? CircuitSolver.Amps(draw, volts) : double.PositiveInfinity;
-    }
-
     /// <summary>Whether an amplifier draws no less at a lower voltage.</summary>
     public bool DrawsNoLessWhenLow(int load) => build.Draws[load].Full.Kind is not LoadKind.ConstantResistance;
-
-    /// <summary>The most that each amplifier draws with the engine running where it keeps the goal.</summary>
-    public double MostRunning(int load)
-    {
-        LoadDraw draw = build.Draws[load].Full;
-        double source = circuit.SourceVoltsOf(load);
-        return CircuitSolver.Amps(draw, draw.Kind is LoadKind.ConstantPower ? source - goal.Volts[load] : source);
-    }
 }

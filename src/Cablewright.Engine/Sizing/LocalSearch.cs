@@ -4,15 +4,29 @@ using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>Makes a choice lighter run by run, the largest saving first, until no run can become one step lighter.</summary>
-internal sealed class LocalSearch(SizingTask task, Goal goal, IReadOnlyList<ConductorChoice>[] candidates)
+/// <summary>
+/// Makes a choice lighter, until no run can become one step lighter, nor one run lighter for another that becomes one step
+/// heavier.
+/// </summary>
+internal sealed class LocalSearch(SizingTask task, Goal goal, TaperRule taper)
 {
     /// <summary>
     /// How much of a predicted loss is believed before a trial is left out; hot conductors lose more, never half as much.
     /// </summary>
     private const double Doubt = 0.8;
 
+    /// <summary>Predicting one amplifier's drop costs about this much of solving a run.</summary>
+    private const double VisitCost = 0.6;
+
+    /// <summary>So many exchanges are worked out in full, since of many runs there are far more pairs.</summary>
+    private const int MostExchanges = 128;
+
+    private int exchangesLeft = MostExchanges;
+
     private readonly Evaluator evaluator = task.Evaluator;
+
+    /// <summary>The runs to choose for, without grounds that follow their supply.</summary>
+    private readonly int[] runs = [.. task.Open.Where(run => !goal.IsUsual || task.SupplyOf[run] < 0)];
     private DropModel? model;
 
     public void Run(Trials trials)
@@ -20,60 +34,99 @@ internal sealed class LocalSearch(SizingTask task, Goal goal, IReadOnlyList<Cond
         for (Trial? before = null; trials.Best != before;)
         {
             before = trials.Best;
-            var steps = task.Open.Where(run => !goal.IsUsual || task.SupplyOf[run] < 0)
-                .Select(run => (Run: run, Step: Lighter(run, before!.Evaluation.Design.Conductors[run])))
-                .Where(each => each.Step is not null)
-                .OrderByDescending(each => Saving(each.Run, before!.Evaluation.Design.Conductors[each.Run], each.Step!.Value))
-                .ThenBy(each => each.Run);
-            foreach ((int run, ConductorChoice? step) in steps)
+            Lighten(trials);
+            if (trials.Best == before) Exchange(trials);
+            if (task.IsOutOfWork) return;
+        }
+    }
+
+    /// <summary>One step lighter, the largest saving first.</summary>
+    private void Lighten(Trials trials)
+    {
+        ConductorChoice[] present = Conductors(trials);
+        foreach (int run in runs.Where(run => Lighter(run, present[run]).Any())
+            .OrderByDescending(run => Saving(run, present[run], Lighter(run, present[run]).First())).ThenBy(run => run))
+        {
+            if (task.IsOutOfWork) return;
+            Try(trials, (run, Lighter(run, present[run]).First()), null);
+        }
+    }
+
+    /// <summary>One run one step heavier for another that becomes as much lighter as that allows.</summary>
+    private void Exchange(Trials trials)
+    {
+        foreach (int heavier in runs)
+        {
+            foreach (int lighter in runs)
             {
-                if (task.IsOutOfWork) return;
-                if (!IsPromising(run, trials.Best!.Evaluation, step!.Value)) continue;
-                trials.TryLighter(With(trials.Best.Evaluation.Design.Conductors, run, step.Value));
+                if (exchangesLeft <= 0 || task.IsOutOfWork) return;
+                if (lighter == heavier) continue;
+                ConductorChoice[] present = Conductors(trials);
+                if (Heavier(heavier, present[heavier]) is not { } more) break;
+                double least = -Saving(heavier, present[heavier], more);
+                foreach (ConductorChoice less in Lighter(lighter, present[lighter]).Reverse()
+                    .Where(less => Significant.Exceeds(Saving(lighter, present[lighter], less), least)))
+                {
+                    if (Try(trials, (lighter, less), (heavier, more))) break;
+                }
             }
         }
     }
 
-    /// <summary>A choice with another conductor in a run, and in the ground that is to be the same cable.</summary>
-    private ConductorChoice[] With(IReadOnlyList<ConductorChoice> all, int run, ConductorChoice then)
+    /// <summary>Works a choice out that may be lighter.</summary>
+    /// <returns>Whether it stands.</returns>
+    private bool Try(Trials trials, (int Run, ConductorChoice Choice) lighter, (int Run, ConductorChoice Choice)? heavier)
     {
-        ConductorChoice[] conductors = [.. all];
-        conductors[run] = then;
-        if (goal.IsUsual && Array.IndexOf(task.SupplyOf, run) is >= 0 and var ground) conductors[ground] = then;
-        return conductors;
+        DesignEvaluation present = trials.Best!.Evaluation;
+        if (!IsPromising(present, lighter, heavier)) return false;
+        ConductorChoice[] conductors = [.. present.Design.Conductors];
+        if (heavier is { } more) conductors[more.Run] = more.Choice;
+        conductors = taper.With(conductors, lighter.Run, lighter.Choice);
+        if (goal.IsUsual) GroundRule.Keep(conductors, task.SupplyOf);
+        if (!trials.MayBeLighter(conductors)) return false;
+        if (heavier is not null) exchangesLeft--;
+        return trials.Try(conductors).IsKept;
     }
+
+    private static ConductorChoice[] Conductors(Trials trials) => trials.Best!.Evaluation.Design.Conductors;
 
     private double Saving(int run, ConductorChoice now, ConductorChoice then) =>
         Significant.Round(task.WeightOf(run, now) - task.WeightOf(run, then));
 
-    /// <summary>The heaviest candidate that is lighter.</summary>
-    private ConductorChoice? Lighter(int run, ConductorChoice now)
-    {
-        ConductorChoice? best = null;
-        foreach (ConductorChoice choice in candidates[run])
-        {
-            if (!Significant.Exceeds(task.WeightOf(run, now), task.WeightOf(run, choice))) continue;
-            if (best is null || Significant.Exceeds(task.WeightOf(run, choice), task.WeightOf(run, best.Value))) best = choice;
-        }
+    /// <summary>The candidates that are lighter, the heaviest of them first.</summary>
+    private IEnumerable<ConductorChoice> Lighter(int run, ConductorChoice now) => taper.Candidates[run]
+        .Where(choice => Significant.Exceeds(task.WeightOf(run, now), task.WeightOf(run, choice)))
+        .OrderByDescending(choice => Significant.Round(task.WeightOf(run, choice)));
 
-        return best;
-    }
+    /// <summary>The lightest candidate that conducts better.</summary>
+    private ConductorChoice? Heavier(int run, ConductorChoice now) => taper.Candidates[run]
+        .Where(choice => Significant.Exceeds(now.OhmsPerMetreAt20, choice.OhmsPerMetreAt20))
+        .OrderBy(choice => Significant.Round(task.WeightOf(run, choice)))
+        .Select(choice => (ConductorChoice?)choice).FirstOrDefault();
 
     /// <summary>
-    /// Whether one step lighter may do: it stays within its ampacity, and by prediction no drop ends far above its goal.
+    /// Whether a change may do: what becomes lighter stays within its ampacity, and by prediction no drop ends far above its
+    /// goal.
     /// </summary>
-    private bool IsPromising(int run, DesignEvaluation present, ConductorChoice then)
+    private bool IsPromising(
+        DesignEvaluation present, (int Run, ConductorChoice Choice) lighter, (int Run, ConductorChoice Choice)? heavier)
     {
-        if (Significant.Exceeds(present.Envelope.ThermalAmps[run], evaluator.Model.Ampacities.OfAll(run, then))) return false;
+        bool isCertain = task.Paths.LoadsOn[lighter.Run].Count > 0;
+        double ampacity = evaluator.Model.Ampacities.OfAll(lighter.Run, lighter.Choice);
+        if (isCertain && Significant.Exceeds(present.Envelope.ThermalAmps[lighter.Run], ampacity)) return false;
         if (model is null || !model.IsOf(present.Envelope)) model = new DropModel(task, present.Envelope);
-        task.Count(Relaxation.VisitCost * goal.Volts.Length);
-        ConductorChoice now = present.Design.Conductors[run];
+        task.Count(VisitCost * goal.Volts.Length);
         for (int amplifier = 0; amplifier < goal.Volts.Length; amplifier++)
         {
-            double drop = evaluator.Model.Circuit.LostVolts(amplifier, present.Envelope);
-            if (drop - Doubt * model.Gain(amplifier, run, now, then) > goal.Volts[amplifier]) return false;
+            double drop = evaluator.Model.Circuit.LostVolts(amplifier, present.Envelope)
+                - Doubt * Gain(amplifier, present, lighter);
+            if (heavier is { } more) drop -= Gain(amplifier, present, more) / Doubt;
+            if (drop > goal.Volts[amplifier]) return false;
         }
 
         return true;
     }
+
+    private double Gain(int amplifier, DesignEvaluation present, (int Run, ConductorChoice Choice) then) =>
+        model!.Gain(amplifier, then.Run, present.Design.Conductors[then.Run], then.Choice);
 }

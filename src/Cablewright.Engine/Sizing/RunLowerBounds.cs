@@ -5,24 +5,20 @@ using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Sizing;
 
-/// <summary>What is proven of the currents of a run.</summary>
-/// <param name="Warming">The least root-mean-square current, engine running.</param>
-/// <param name="Continuous">The least of the worst root-mean-square current.</param>
-/// <param name="Least">The least full current with nothing lost.</param>
-/// <param name="Most">The most full current while fuses are chosen.</param>
-/// <param name="Full">The least full current.</param>
-/// <param name="Hottest">The most root-mean-square current while fuses are chosen.</param>
-/// <param name="Peak">The least full current, engine running.</param>
-internal readonly record struct RunAmps(double Warming, double Continuous, double Least, double Most, double Full,
-    double Hottest, double Peak);
+/// <summary>The least currents of a run in any choice that keeps a goal.</summary>
+/// <param name="Warming">Root-mean-square, engine running.</param>
+/// <param name="Continuous">The worst root-mean-square current.</param>
+/// <param name="Full">The full current.</param>
+/// <param name="Peak">The full current, engine running.</param>
+/// <param name="Most">The most that a fuse is chosen for.</param>
+internal readonly record struct RunAmps(double Warming, double Continuous, double Full, double Peak, double Most);
 
 /// <summary>
-/// The least and the most that each run carries and what follows: which conductors cannot carry it, and the least and the most
-/// resistance of the others.
+/// The least that each run carries and what follows: which conductors cannot carry it, and the least resistance of the others.
 /// </summary>
 /// <remarks>
 /// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both
-/// are floors, and at a ceiling ceilings.
+/// are floors.
 /// </remarks>
 internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuses, ChoiceRules rules)
 {
@@ -41,16 +37,12 @@ internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuse
     public void Take(LoadAmps[] loads)
     {
         RunningAmps = [.. task.Paths.LoadsOn.Select(on => Sum(on, load => loads[load].Running))];
-        Amps = [.. task.Paths.LoadsOn.Select(on => on.Count == 0
-            ? new RunAmps(0, 0, 0, double.PositiveInfinity, 0, double.PositiveInfinity, 0)
-            : new RunAmps(
-                Sum(on, load => loads[load].Warming),
-                Math.Max(Sum(on, load => loads[load].Warming), Sum(on, load => loads[load].LowestThermal)),
-                Math.Max(Sum(on, load => loads[load].Least), Sum(on, load => loads[load].LeastThermal)),
-                Math.Max(Sum(on, load => loads[load].MostRunning), Sum(on, load => loads[load].MostLowestThermal)),
-                Math.Max(Sum(on, load => loads[load].Running), Sum(on, load => loads[load].LowestThermal)),
-                Math.Max(Sum(on, load => loads[load].MostThermal), Sum(on, load => loads[load].MostLowestThermal)),
-                Sum(on, load => loads[load].Running)))];
+        Amps = [.. task.Paths.LoadsOn.Select(on => on.Count == 0 ? new RunAmps(0, 0, 0, 0, double.PositiveInfinity) : new RunAmps(
+            Sum(on, load => Warming(loads[load])),
+            Sum(on, load => Math.Max(Warming(loads[load]), loads[load].Share * loads[load].AtLowest)),
+            Sum(on, load => Math.Max(loads[load].Running, loads[load].Share * loads[load].AtLowest)),
+            Sum(on, load => loads[load].Running),
+            Sum(on, load => loads[load].Most)))];
         fuses.Take(Amps, WeakestAmps);
     }
 
@@ -66,16 +58,13 @@ internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuse
 
     /// <summary>The least resistance of a run as warm as the air around it.</summary>
     public double ColdOhms(int run, ConductorChoice choice) =>
-        Ohms(run, choice, build.Runs[run].MeanAirCelsius) + fuses.LeastOhms(run, choice, (Amps[run].Continuous, Amps[run].Most));
+        Ohms(run, choice, build.Runs[run].MeanAirCelsius) + fuses.LeastOhms(run, choice);
 
     /// <summary>The least resistance of a run as warm as its least current makes it.</summary>
-    public double LeastOhms(int run, ConductorChoice choice, RunAmps amps) =>
-        Ohms(run, choice, Celsius(run, choice, amps.Warming)) + fuses.LeastOhms(run, choice, (amps.Continuous, amps.Most));
+    public double LeastOhms(int run, ConductorChoice choice) =>
+        Ohms(run, choice, Celsius(run, choice, Amps[run].Warming)) + fuses.LeastOhms(run, choice);
 
-    /// <summary>The most resistance of a run while fuses are chosen; infinite where that is not known.</summary>
-    public double MostOhms(int run, ConductorChoice choice, RunAmps amps) => double.IsInfinity(amps.Hottest)
-        ? double.PositiveInfinity
-        : Ohms(run, choice, Celsius(run, choice, amps.Hottest)) + fuses.MostOhms(run, choice, (amps.Least, amps.Most));
+    private static double Warming(LoadAmps load) => load.Share * load.Running;
 
     private static double Sum(List<int> loads, Func<int, double> amps)
     {

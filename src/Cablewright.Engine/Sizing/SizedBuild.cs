@@ -16,8 +16,10 @@ internal sealed record SizedBuild(DesignEvaluation Evaluation, FaultReport Fault
     public static SizedBuild Given(Evaluator evaluator, DesignEvaluation evaluation) =>
         new(evaluation, FaultRuleBook.Report(evaluator.Model, evaluation), true);
 
+    private readonly Lazy<double?> gap = new((double?)null);
+
     /// <summary>Whether it is proven that nothing better reaches the goal that was reached.</summary>
-    public bool IsOptimal { get; init; }
+    public bool IsOptimal => Gap is 0;
 
     /// <summary>Whether it is of conductors that the trade does not keep, since nothing that it keeps serves.</summary>
     public bool IsBeyondStock { get; init; }
@@ -25,7 +27,13 @@ internal sealed record SizedBuild(DesignEvaluation Evaluation, FaultReport Fault
     /// <summary>
     /// The most by which the best choice can weigh less, as a share of this one; <c>null</c> where nothing is known.
     /// </summary>
-    public double? Gap { get; init; }
+    public double? Gap => gap.Value;
+
+    /// <summary>Works the gap out, once it is asked for.</summary>
+    public Func<double?> GapBy
+    {
+        init => gap = new Lazy<double?>(value);
+    }
 
     /// <summary>What the open runs cost, in the currency of the prices or in kilograms of copper.</summary>
     public double Cost { get; init; }

@@ -12,8 +12,9 @@ namespace Cablewright.Engine.Sizing;
 /// <para>The goal for the drop is the design target; where no choice keeps that, a little more than the least drop that the
 /// strongest candidates leave, so that more power never gets less copper; then the same with conductors in parallel; then the
 /// hard limit; where no choice keeps that either, a little more than the least drop. Of the
-/// choices that keep the first goal that any keeps, and every rule besides, the lightest is taken, whether weight means price or
-/// mass (<see cref="GoalSearch"/>), or the one of fewest sizes (<see cref="FewestSizes"/>).</para>
+/// choices that keep the first goal that any keeps, and every rule besides, a light one is taken, whether weight means price or
+/// mass (<see cref="GoalSearch"/>), or one of fewest sizes (<see cref="FewestSizes"/>). A rule that what is chosen breaks in any
+/// case is accepted only after all goals.</para>
 /// <para>Conductors in parallel wait until single ones do not do: four thin ones weigh a little less than one of the same metal
 /// and stay cooler, so by weight alone they would nearly always win, and each needs lugs and a fuse of its own.</para>
 /// <para>Fuses follow from the conductors by the rule of <see cref="Protection.FusePlan"/>; they are no choice of their
@@ -29,27 +30,23 @@ internal sealed class Sizer
     /// proven where there is one.
     /// </summary>
     private readonly bool boundsHold;
-    private readonly bool proves;
     private readonly DropGoals goals;
-    private bool isProven = true;
 
-    private Sizer(SizingTask task, bool proves)
+    private Sizer(SizingTask task)
     {
         this.task = task;
         build = task.Build;
         goals = new DropGoals(task);
         boundsHold = build.AlternatorPlace is null && build.Runs.All(run => run.Isolator is null);
-        this.proves = proves && (boundsHold || build.Stated.Sizing.Prefer is Prefer.FewestSizes);
     }
 
     /// <summary>Decides what is open; the search stops where it is once the build's meter is used up.</summary>
     /// <param name="evaluator">Works out each trial of the build.</param>
-    /// <param name="proves">Whether the best is looked for and proven; a good choice will else do.</param>
-    public static SizedBuild Size(Evaluator evaluator, bool proves = true)
+    public static SizedBuild Size(Evaluator evaluator)
     {
         CompleteBuild build = evaluator.Model.Build;
         if (IsGiven(build)) return SizedBuild.Given(evaluator, evaluator.Evaluate(Given(build)));
-        return new Sizer(new SizingTask(evaluator), proves).Choose();
+        return new Sizer(new SizingTask(evaluator)).Choose();
     }
 
     /// <summary>The same; <c>null</c> where everything is given and the voltage collapses.</summary>
@@ -69,35 +66,34 @@ internal sealed class Sizer
 
     private SizedBuild Choose()
     {
-        foreach (Goal goal in goals.All)
+        foreach (bool acceptsChosen in new[] { false, true })
         {
-            if (build.Meter.IsUsedUp) break;
-            if (Reached(goal) is { } sized) return sized;
+            foreach (Goal goal in goals.All)
+            {
+                if (build.Meter.IsUsedUp) break;
+                if (Reached(goal, acceptsChosen) is { } sized) return sized;
+            }
         }
 
         return ComeNear();
     }
 
-    private SizedBuild? Reached(Goal goal)
+    private SizedBuild? Reached(Goal goal, bool acceptsChosen)
     {
-        var search = new GoalSearch(task, goal);
-        if (!proves && search.Sketch().Best is { } sketch) return Sketched(sketch);
-        if (proves) search.Run();
-        if (search.Best is null)
+        if (!goals.MayBeKept(goal)) return null;
+        GoalSearch search = new GoalSearch(task, goal, acceptsChosen).Run();
+        if (search.Best is not { } best) return null;
+        Func<double> bound = search.Bound;
+        if (build.Stated.Sizing.Prefer is Prefer.FewestSizes)
         {
-            isProven &= search.IsProven;
-            return null;
+            (best, double ofAsFew) = FewestSizes.Find(task, search);
+            bound = () => ofAsFew;
         }
 
-        (Trial best, double bound, bool proven) = build.Stated.Sizing.Prefer is Prefer.FewestSizes
-            ? FewestSizes.Find(task, search)
-            : (search.Best, search.Bound, search.IsProven);
-        proven &= isProven;
-        return new SizedBuild(best.Evaluation, best.Faults, proven)
+        return new SizedBuild(best.Evaluation, best.Faults, !task.IsOutOfWork)
         {
             IsBeyondStock = goal.Stock is Stock.Any && !IsStocked(best.Evaluation.Design.Conductors),
-            IsOptimal = proven && boundsHold,
-            Gap = !boundsHold ? null : proven ? 0 : Math.Max(0, 1 - bound / best.Weight),
+            GapBy = () => boundsHold && bound() is > 0 and var least ? best.GapTo(least) : null,
             Cost = CostOf(best.Evaluation),
         };
     }
@@ -111,7 +107,8 @@ internal sealed class Sizer
         foreach (Stock stock in goals.Stocks)
         {
             if (build.Meter.IsUsedUp) break;
-            if (goals.Strongest(stock) is { } least && Reached(goals.Unavoidable(least, stock)) is { } near) return near;
+            if (goals.Strongest(stock) is not { } least) continue;
+            if (Reached(goals.Unavoidable(least, stock), acceptsChosen: true) is { } near) return near;
         }
 
         if (goals.Strongest(Stock.Any) is { } strongest) return Unproven(strongest);
@@ -128,9 +125,6 @@ internal sealed class Sizer
         IReadOnlyList<ConductorChoice>[] stocked = task.Candidates(Stock.Paired);
         return Array.TrueForAll(task.Open, run => stocked[run].Contains(chosen[run]));
     }
-
-    private SizedBuild Sketched(Trial sketch) =>
-        new(sketch.Evaluation, sketch.Faults, !task.IsOutOfWork) { Cost = CostOf(sketch.Evaluation) };
 
     private SizedBuild Unproven(DesignEvaluation evaluation)
     {

@@ -14,4 +14,7 @@ internal sealed record Trial(DesignEvaluation Evaluation, FaultReport Faults, do
 
     /// <summary>A choice that weighs less than this is lighter by what six digits show.</summary>
     public double Below { get; } = Significant.Round(Weight) * (1 - HalfStep);
+
+    /// <summary>How much less another may weigh at most, as a share, where none weighs less than a bound.</summary>
+    public double GapTo(double bound) => bound >= Below ? 0 : Math.Max(0, 1 - bound / Weight);
 }

@@ -17,18 +17,26 @@ internal readonly record struct Tried(DesignEvaluation? Evaluation, IReadOnlyLis
 /// <param name="task">The task.</param>
 /// <param name="goal">The goal.</param>
 /// <param name="rules">The rules to keep.</param>
+/// <param name="taper">What feeds what.</param>
 /// <param name="lighterThan">A choice counts only where it weighs less.</param>
-internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, double lighterThan)
+internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, TaperRule taper, double lighterThan)
 {
+    /// <summary>How much of the work that is left is spent once something is found: the rest is for the bound.</summary>
+    private const double ShareOnceAny = 0.9;
+
     /// <summary>The best that was found; <c>null</c>: none.</summary>
     public Trial? Best { get; private set; }
 
     /// <summary>Only what weighs less is of interest.</summary>
     public double Below => Best?.Below ?? lighterThan;
 
+    /// <summary>Whether a choice weighs less than the best.</summary>
+    public bool MayBeLighter(ConductorChoice[] conductors) => task.WeightOf(taper.Raised(conductors)) < Below;
+
     /// <summary>Works a choice out in full and takes it where it is better.</summary>
     public Tried Try(ConductorChoice[] conductors)
     {
+        conductors = taper.Raised(conductors);
         if (goal.IsUsual && !GroundRule.IsKeptBy(conductors, task.SupplyOf)) return new Tried(null, [], false);
         if (task.Evaluate(conductors) is not { } evaluation) return new Tried(null, [], false);
         List<Violation> broken =
@@ -44,7 +52,7 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
         if (weight < Below)
         {
             Best = new Trial(evaluation, faults, weight);
-            task.Allow(1);
+            task.Allow(ShareOnceAny);
         }
 
         return new Tried(evaluation, broken, true);
@@ -72,7 +80,7 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, doub
     /// <returns>The weight that a better one must be below.</returns>
     public double TryLighter(ConductorChoice[] conductors)
     {
-        if (task.WeightOf(conductors) < Below) Try(conductors);
+        if (MayBeLighter(conductors)) Try(conductors);
         return Below;
     }
 }

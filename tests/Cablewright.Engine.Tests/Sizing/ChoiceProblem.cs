@@ -39,7 +39,9 @@ internal sealed class ChoiceProblem
         IEnumerable<ConductorChoice[]> choices = [[]];
         foreach (IReadOnlyList<ConductorChoice> of in Task.Candidates(stock))
             choices = choices.SelectMany(choice => of, (choice, next) => (ConductorChoice[])[.. choice, next]);
-        return choices.Where(choice => stock is Stock.Any || GroundRule.IsKeptBy(choice, Task.SupplyOf));
+        var taper = new TaperRule(Task, Task.Candidates(stock));
+        return choices.Where(choice =>
+            (stock is Stock.Any || GroundRule.IsKeptBy(choice, Task.SupplyOf)) && taper.IsKeptBy(choice));
     }
 
     /// <summary>

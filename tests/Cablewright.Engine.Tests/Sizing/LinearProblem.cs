@@ -49,8 +49,12 @@ internal sealed class LinearProblem
         BoolVar[][] takes = [.. relaxation.Options.Select((options, run) =>
             options.Select((_, option) => model.NewBoolVar($"{run}.{option}")).ToArray())];
         foreach (BoolVar[] of in takes) model.AddExactlyOne(of);
-        foreach (AmplifierWay way in relaxation.Ways) AddDrop(model, takes, way);
-        for (int amplifier = 0; amplifier < relaxation.Ways.Length; amplifier++) AddReturn(model, takes, amplifier);
+        for (int amplifier = 0; amplifier < problem.Build.Draws.Count; amplifier++)
+        {
+            AddDrop(model, takes, amplifier);
+            AddReturn(model, takes, amplifier);
+        }
+
         model.Minimize(LinearExpr.WeightedSum(
             takes.SelectMany(of => of),
             relaxation.Options.SelectMany(of => of.Select(option => (long)Math.Round(option.Weight * WeightScale)))));
@@ -61,14 +65,14 @@ internal sealed class LinearProblem
         return [.. takes.Select((of, run) => relaxation.Options[run][Array.FindIndex(of, solver.BooleanValue)].Choice)];
     }
 
-    private void AddDrop(CpModel model, BoolVar[][] takes, AmplifierWay way)
+    private void AddDrop(CpModel model, BoolVar[][] takes, int amplifier)
     {
-        int[] runs = [.. way.Private, .. way.SharedAt.Select(at => relaxation.Shared[at])];
+        int[] runs = [.. problem.Task.Paths.Of[amplifier].Where(problem.Task.Open.Contains)];
         model.Add(LinearExpr.WeightedSum(
             runs.SelectMany(run => takes[run]),
             runs.SelectMany(run => relaxation.Options[run]
-                .Select(option => (long)Math.Round(option.Ohms * relaxation.LowerBounds.RunningAmps[run] * VoltScale))))
-            <= (long)Math.Round(relaxation.LimitsAt(share)[way.Load] * VoltScale));
+                .Select(option => (long)Math.Round(option.Ohms * relaxation.RunningAmps[run] * VoltScale))))
+            <= (long)Math.Round(relaxation.LimitsAt(share)[amplifier] * VoltScale));
     }
 
     /// <summary>Of these builds each amplifier has one supply run and one return, both open and of the same cable.</summary>
@@ -81,5 +85,6 @@ internal sealed class LinearProblem
     }
 
     private LinearExpr Conductance(BoolVar[][] takes, int run) => LinearExpr.WeightedSum(
-        takes[run], relaxation.Options[run].Select(option => (long)Math.Round(option.SiemensMetres * ConductanceScale)));
+        takes[run],
+        relaxation.Options[run].Select(option => (long)Math.Round(ConductanceScale / option.Choice.OhmsPerMetreAt20)));
 }

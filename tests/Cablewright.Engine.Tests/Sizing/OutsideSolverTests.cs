@@ -21,11 +21,6 @@ public class OutsideSolverTests
     /// <summary>What rounding each of 40 runs to a millionth can add up to.</summary>
     private const double Rounding = 4e-5;
 
-    /// <summary>
-    /// A tenth of the usual work, since not every optimum of so many runs is proven with the whole of it either.
-    /// </summary>
-    private const double LessWork = WorkBudgets.Sizing / 10;
-
     [Fact]
     public void The_bound_and_the_choice_agree_with_a_constraint_solver()
     {
@@ -38,7 +33,7 @@ public class OutsideSolverTests
             if (Agreed(problem, goal, Aim, seed) is not { } outside || Agreed(problem, goal, 1, seed) is not { } bounding)
                 continue;
             if (problem.Task.Evaluate(outside) is not { } passed || !problem.Keeps(passed, goal)) continue;
-            Assessment answer = Assessed.WithinWork(build, LessWork);
+            Assessment answer = Assessed.WithinWork(build, WorkBudgets.Sizing);
             ConductorChoice[] chosen =
                 [.. answer.Runs.Select(
                     run => new ConductorChoice(
