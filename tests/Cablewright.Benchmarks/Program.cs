@@ -13,6 +13,12 @@ if (args is ["shapes", .. string[] named])
     return;
 }
 
+if (args is ["shops"])
+{
+    ShopPanel.Print();
+    return;
+}
+
 // In this process and with few iterations: the machines that run this have other work to do, and what is looked for is factors.
 // The warm-up is long, since the runtime compiles an assessment's many methods again for some seconds.
 Job few = Job.Default

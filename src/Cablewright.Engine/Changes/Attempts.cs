@@ -66,7 +66,7 @@ internal sealed class Attempts
 
     private Attempt? Assess(Build build) => work.Within(work.Budget, all =>
     {
-        var variant = Variant.TryOf(build, present.Build.Ruleset, all.Part(work.Budget / AttemptsInBudget));
+        Variant? variant = present.Near(build, all.Part(work.Budget / AttemptsInBudget));
         return new Attempt(
             variant,
             variant is not null

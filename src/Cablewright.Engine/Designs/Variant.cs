@@ -32,13 +32,13 @@ internal sealed record Variant(Evaluator Evaluator, SizedBuild Sized, SupplyRepo
     }
 
     /// <summary>
-    /// The same; <c>null</c> where everything is given and the voltage collapses, since how far it is from a solution takes long
-    /// to find out.
+    /// A build much like this one, what is open chosen beginning with what is chosen here; <c>null</c> where everything is given
+    /// and the voltage collapses, since how far it is from a solution takes long to find out.
     /// </summary>
-    public static Variant? TryOf(Build build, Ruleset ruleset, WorkMeter meter)
+    public Variant? Near(Build build, WorkMeter meter)
     {
-        var evaluator = new Evaluator(BuildCompletion.Complete(build, ruleset, meter));
-        return Sizer.TrySize(evaluator) is { } sized
+        var evaluator = new Evaluator(BuildCompletion.Complete(build, Build.Ruleset, meter));
+        return Sizer.TrySize(evaluator, Sized.Evaluation.Design.Conductors) is { } sized
             ? new Variant(evaluator, sized, SupplyRuleBook.Report(evaluator.Model, sized.Evaluation))
             : null;
     }

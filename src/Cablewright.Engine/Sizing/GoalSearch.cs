@@ -65,9 +65,12 @@ internal sealed class GoalSearch
     public Trial? Best => trials.Best;
 
     /// <summary>Looks for a choice.</summary>
-    public GoalSearch Run()
+    /// <param name="near">The choice of a build much like this one, which one here is likely to be near to: another is then found
+    /// with a few evaluations.</param>
+    public GoalSearch Run(ConductorChoice[]? near = null)
     {
         task.Allow(ShareWithoutAny);
+        if (near is not null && Follow(near)) return this;
         DesignEvaluation? draft = DrawUp();
         if (Best is null && !rulesAreSettled && AcceptUnavoidable(draft)) DrawUp();
         if (Best is null && !rulesAreSettled && trials.Try([.. Candidates.Select(choices => choices[^1])]).IsKept)
@@ -76,6 +79,17 @@ internal sealed class GoalSearch
         new SharedRunSearch(task, goal, rules, taper, returns).Run(trials);
         new LocalSearch(task, goal, taper).Run(trials);
         return this;
+    }
+
+    private bool Follow(ConductorChoice[] near)
+    {
+        ConductorChoice[] conductors = [.. Candidates.Select((choices, run) =>
+            run < near.Length && choices.Contains(near[run]) ? near[run] : choices[^1])];
+        if (trials.Try(conductors).Evaluation is not { } present) return false;
+        new ConstructiveHeuristic(task, goal, rules, Candidates, returns).Find(trials, present);
+        if (Best is null) return false;
+        new LocalSearch(task, goal, taper).Lighten(trials);
+        return true;
     }
 
     /// <summary>What every choice that keeps the goal and the rules weighs at least; infinite where there is none.</summary>

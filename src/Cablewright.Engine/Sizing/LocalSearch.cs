@@ -29,26 +29,30 @@ internal sealed class LocalSearch(SizingTask task, Goal goal, TaperRule taper)
     private readonly int[] runs = [.. task.Open.Where(run => !goal.IsUsual || task.SupplyOf[run] < 0)];
     private DropModel? model;
 
+    /// <summary>Steps and exchanges until none helps.</summary>
     public void Run(Trials trials)
+    {
+        for (Trial? before = null; trials.Best != before && !task.IsOutOfWork;)
+        {
+            Lighten(trials);
+            before = trials.Best;
+            Exchange(trials);
+        }
+    }
+
+    /// <summary>Steps until none helps, the largest saving first.</summary>
+    public void Lighten(Trials trials)
     {
         for (Trial? before = null; trials.Best != before;)
         {
             before = trials.Best;
-            Lighten(trials);
-            if (trials.Best == before) Exchange(trials);
-            if (task.IsOutOfWork) return;
-        }
-    }
-
-    /// <summary>One step lighter, the largest saving first.</summary>
-    private void Lighten(Trials trials)
-    {
-        ConductorChoice[] present = Conductors(trials);
-        foreach (int run in runs.Where(run => Lighter(run, present[run]).Any())
-            .OrderByDescending(run => Saving(run, present[run], Lighter(run, present[run]).First())).ThenBy(run => run))
-        {
-            if (task.IsOutOfWork) return;
-            Try(trials, (run, Lighter(run, present[run]).First()), null);
+            ConductorChoice[] present = Conductors(trials);
+            foreach (int run in runs.Where(run => Lighter(run, present[run]).Any())
+                .OrderByDescending(run => Saving(run, present[run], Lighter(run, present[run]).First())).ThenBy(run => run))
+            {
+                if (task.IsOutOfWork) return;
+                Try(trials, (run, Lighter(run, present[run]).First()), null);
+            }
         }
     }
 

@@ -31,10 +31,12 @@ internal sealed class Sizer
     /// </summary>
     private readonly bool boundsHold;
     private readonly DropGoals goals;
+    private readonly ConductorChoice[]? near;
 
-    private Sizer(SizingTask task)
+    private Sizer(SizingTask task, ConductorChoice[]? near)
     {
         this.task = task;
+        this.near = near;
         build = task.Build;
         goals = new DropGoals(task);
         boundsHold = build.AlternatorPlace is null && build.Runs.All(run => run.Isolator is null);
@@ -42,18 +44,19 @@ internal sealed class Sizer
 
     /// <summary>Decides what is open; the search stops where it is once the build's meter is used up.</summary>
     /// <param name="evaluator">Works out each trial of the build.</param>
-    public static SizedBuild Size(Evaluator evaluator)
+    /// <param name="near">The choice of a build much like this one; <c>null</c>: a choice is looked for from the ground up.</param>
+    public static SizedBuild Size(Evaluator evaluator, ConductorChoice[]? near = null)
     {
         CompleteBuild build = evaluator.Model.Build;
         if (IsGiven(build)) return SizedBuild.Given(evaluator, evaluator.Evaluate(Given(build)));
-        return new Sizer(new SizingTask(evaluator)).Choose();
+        return new Sizer(new SizingTask(evaluator), near).Choose();
     }
 
     /// <summary>The same; <c>null</c> where everything is given and the voltage collapses.</summary>
-    public static SizedBuild? TrySize(Evaluator evaluator)
+    public static SizedBuild? TrySize(Evaluator evaluator, ConductorChoice[] near)
     {
         CompleteBuild build = evaluator.Model.Build;
-        if (!IsGiven(build)) return Size(evaluator);
+        if (!IsGiven(build)) return Size(evaluator, near);
         return evaluator.TryEvaluate(Given(build)) is { } evaluation
             ? SizedBuild.Given(evaluator, evaluation)
             : null;
@@ -81,7 +84,7 @@ internal sealed class Sizer
     private SizedBuild? Reached(Goal goal, bool acceptsChosen)
     {
         if (!goals.MayBeKept(goal)) return null;
-        GoalSearch search = new GoalSearch(task, goal, acceptsChosen).Run();
+        GoalSearch search = new GoalSearch(task, goal, acceptsChosen).Run(near);
         if (search.Best is not { } best) return null;
         Func<double> bound = search.Bound;
         if (build.Stated.Sizing.Prefer is Prefer.FewestSizes)

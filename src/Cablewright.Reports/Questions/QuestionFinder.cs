@@ -60,7 +60,7 @@ internal static class QuestionFinder
         Ruleset ruleset = present.Build.Ruleset;
         Variant? variant = meter.Within(WorkBudgets.Variant, part => whatIf.IsOfSupply
             ? present.WithSupplyOf(answered, part)
-            : Variant.Of(answered, ruleset, part));
+            : present.Near(answered, part) ?? Variant.Of(answered, ruleset, part));
         return variant is { Sized.IsComplete: true } ? OutcomeOf(variant) : null;
     }
 
