@@ -14,13 +14,14 @@ internal sealed class TerminalTooSmall() : RunRule(
     public override Violation? Check(DesignFacts facts, int run)
     {
         ConductorChoice choice = facts.Design.Conductors[run];
-        foreach (TerminalLimit terminal in facts.Build.Runs[run].Terminals.OrderBy(terminal => terminal.IsAssumed))
+        TerminalLimit? small = null;
+        foreach (TerminalLimit terminal in facts.Build.Runs[run].Terminals)
         {
-            if (terminal.Takes(choice)) continue;
-            Violation violation = By(run, choice.Conductor.Size.NominalAreaMm2 * choice.Count, terminal.Largest.NominalAreaMm2);
-            return terminal.IsAssumed ? violation with { Severity = Severity.Info } : violation;
+            if (small is not { IsAssumed: false } && !terminal.Takes(choice)) small = terminal;
         }
 
-        return null;
+        if (small is not { } limit) return null;
+        Violation violation = By(run, choice.Conductor.Size.NominalAreaMm2 * choice.Count, limit.Largest.NominalAreaMm2);
+        return limit.IsAssumed ? violation with { Severity = Severity.Info } : violation;
     }
 }

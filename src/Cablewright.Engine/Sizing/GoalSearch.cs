@@ -88,7 +88,8 @@ internal sealed class GoalSearch
         if (trials.Try(conductors).Evaluation is not { } present) return false;
         new ConstructiveHeuristic(task, goal, rules, Candidates, returns).Find(trials, present);
         if (Best is null) return false;
-        new LocalSearch(task, goal, taper).Lighten(trials);
+        bool isSame = Best.Evaluation.Design.Conductors.AsSpan().SequenceEqual(conductors);
+        if (!isSame) new LocalSearch(task, goal, taper).Lighten(trials);
         return true;
     }
 

@@ -19,6 +19,7 @@ internal sealed class SizingTask
 
     private readonly Prefer prefer;
     private readonly Dictionary<Stock, IReadOnlyList<Violation>?> broken = [];
+    private readonly Dictionary<Stock, IReadOnlyList<ConductorChoice>[]> candidates = [];
     private readonly int[] supplies;
     private double workLimit = double.PositiveInfinity;
 
@@ -80,8 +81,16 @@ internal sealed class SizingTask
     }
 
     /// <summary>The candidates of each run: the given conductor, or those to choose from, the weakest first.</summary>
-    public IReadOnlyList<ConductorChoice>[] Candidates(Stock stock) =>
-        [.. Enumerable.Range(0, Build.Runs.Count).Select(run => CandidatesOf(run, stock))];
+    public IReadOnlyList<ConductorChoice>[] Candidates(Stock stock)
+    {
+        if (!candidates.TryGetValue(stock, out IReadOnlyList<ConductorChoice>[]? known))
+        {
+            known = [.. Enumerable.Range(0, Build.Runs.Count).Select(run => CandidatesOf(run, stock))];
+            candidates.Add(stock, known);
+        }
+
+        return known;
+    }
 
     private IReadOnlyList<ConductorChoice> CandidatesOf(int run, Stock stock)
     {
