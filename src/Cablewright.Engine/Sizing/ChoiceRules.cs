@@ -18,13 +18,12 @@ internal sealed class ChoiceRules
 {
     private readonly HashSet<(ViolationKind Kind, RunEnd End)> accepted = [];
     private readonly bool[] returnBinds;
-    private readonly bool[] isStrapOpen;
+    private readonly bool[] isOpen;
 
     public ChoiceRules(SizingTask task)
     {
         IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(Stock.Any);
-        isStrapOpen = [.. Enumerable.Range(0, task.Build.Batteries.Count).Select(battery =>
-            task.Model.Circuit.StrapOf(battery) is >= 0 and var run && task.Build.Runs[run].Given is null)];
+        isOpen = [.. task.Build.Runs.Select(run => run.Given is null)];
         returnBinds = [.. task.Build.Stated.Amplifiers.Select(amplifier => CanReturn(task, candidates, amplifier.Id))];
     }
 
@@ -61,7 +60,7 @@ internal sealed class ChoiceRules
     public bool Binds(Violation violation) => violation.Kind switch
     {
         ViolationKind.ReturnBelowSupply => returnBinds[violation.Index],
-        ViolationKind.StrapBelowFuses => isStrapOpen[violation.Index],
+        ViolationKind.StrapBelowFuses => violation.Other >= 0 && isOpen[violation.Other],
         _ => MustHold(violation),
     };
 

@@ -194,7 +194,7 @@ internal sealed class ConstructiveHeuristic
             or ViolationKind.FuseMissingAtReduction or ViolationKind.ParallelUnprotected
             or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen or ViolationKind.FuseOpensOnNote =>
             IsGiven(violation.Index) ? [] : [violation.Index],
-        ViolationKind.StrapBelowFuses => [task.Model.Circuit.StrapOf(violation.Index)],
+        ViolationKind.StrapBelowFuses => [violation.Other],
         ViolationKind.ReturnBelowSupply =>
             task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
         _ => [],

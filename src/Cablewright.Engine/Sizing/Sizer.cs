@@ -25,8 +25,8 @@ internal sealed class Sizer
     private readonly CompleteBuild build;
 
     /// <summary>
-    /// What an alternator at a place of its own puts in and what a diode or a charger does are not in the bounds, so nothing is
-    /// proven where there is one.
+    /// What an alternator puts in elsewhere than at a battery and what a diode or a charger does are not in the bounds, so that
+    /// nothing is proven where there is one.
     /// </summary>
     private readonly bool boundsHold;
     private readonly bool proves;
@@ -38,7 +38,7 @@ internal sealed class Sizer
         this.task = task;
         build = task.Build;
         goals = new DropGoals(task);
-        boundsHold = build.AlternatorPlace is null && build.Runs.All(run => run.Isolator is null);
+        boundsHold = !build.PutsInCurrent && build.Runs.All(run => run.Isolator is null);
         this.proves = proves && (boundsHold || build.Stated.Sizing.Prefer is Prefer.FewestSizes);
     }
 
