@@ -173,6 +173,16 @@ public class EngineTests
         Says("from the engine to the body", "return.strap-below-fuse", build);
     }
 
+    /// <summary>Nothing is wrong with the golden case; a thin strap behind its fuse of 150 A would be.</summary>
+    [Fact]
+    public void The_size_of_the_engine_s_strap_is_asked_for()
+    {
+        Build build = OneAmplifier();
+        build = build with { Runs = [build.Runs[0], build.Runs[1], Cable with { JointOhms = 0.0002 }] };
+        FollowUp asked = Assert.Single(Assessed.WithAdvice(build).AskNext, question => question.Pointer == "/runs/-");
+        Assert.Equal("Of what size is the strap from the engine to the body?", asked.Question);
+    }
+
     /// <summary>Runs at the engine whose route is not stated lie beside it.</summary>
     [Fact]
     public void A_run_at_the_engine_lies_in_the_engine_bay()
