@@ -136,6 +136,19 @@ public class EngineTests
         Says("from battery", Code, Grounded(20, Strap, Pigtail.Sized("4 AWG")).WithAlternator(60));
     }
 
+    /// <summary>
+    /// A feed that touches the body finds cable and strap one behind the other: the fault current is that of one strap of twice
+    /// their length and their joints.
+    /// </summary>
+    [Fact]
+    public void A_short_circuit_comes_back_over_strap_and_cable()
+    {
+        Build one = Grounded(20, Pigtail with { JointOhms = 0.02, LengthMetres = 0.2 });
+        Near.Relative(Fault(one), Fault(Grounded(20, Cable, Strap)), 1e-9, "smallest fault current, A");
+
+        static double Fault(Build build) => Of(Assessed.Of(build), "main").Fuse!.SmallestFaultAmps!.Value;
+    }
+
     /// <summary>A strap that is left open is chosen to bear what the alternator gives and the fuse lets through.</summary>
     [Fact]
     public void An_open_strap_and_an_open_cable_are_chosen_for_what_they_carry()
