@@ -111,6 +111,9 @@ public static class ContractLimits
     /// <summary>What an id is made of, as a regular expression (ECMA-262).</summary>
     public const string IdPattern = "^[A-Za-z0-9_-]{1,40}$";
 
-    /// <summary>The place that is always there and that no id may take: the vehicle's body.</summary>
+    /// <summary>A place that is always there and that no id may take: the vehicle's body.</summary>
     public const string BodyPlace = "body";
+
+    /// <summary>Another: the engine block.</summary>
+    public const string EnginePlace = "engine";
 }

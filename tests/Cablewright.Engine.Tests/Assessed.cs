@@ -49,7 +49,7 @@ internal static class Assessed
     {
         CompleteBuild complete = BuildCompletion.Complete(build, RulesetLibrary.Newest, new WorkMeter(double.PositiveInfinity));
         var wiring = new CircuitModel(complete);
-        if (complete.Batteries.Count == 1 && complete.AlternatorPlace is null)
+        if (complete.Batteries.Count == 1 && !complete.PutsInCurrent)
             AgreesWithItsRunningCircuit(complete, wiring, answer);
         else LiesBetweenItsCases(complete, wiring, answer);
     }
@@ -63,8 +63,8 @@ internal static class Assessed
         wiring.FixedVoltsIn(operatingCase));
 
     /// <summary>
-    /// With several batteries, or an alternator at a place of its own, an answer takes the worst of several cases, run by run,
-    /// each with its own temperatures: its figures are nearly those of the worse case at the resistances reported.
+    /// With several batteries, or an alternator that puts in its current elsewhere, an answer takes the worst of several cases,
+    /// run by run, each with its own temperatures: its figures are nearly those of the worse case at the resistances reported.
     /// </summary>
     private static void LiesBetweenItsCases(CompleteBuild complete, CircuitModel wiring, Assessment answer)
     {

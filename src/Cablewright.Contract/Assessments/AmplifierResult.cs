@@ -34,7 +34,7 @@ public sealed record AmplifierResult
     public required double DropPercent { get; init; }
 
     /// <summary>
-    /// What of that is lost in the conductors of supply and return, in volts: fuses, joints, the body and the batteries' straps
+    /// What of that is lost in the conductors of supply and return, in volts: fuses, joints, the body and the vehicle's straps
     /// left out. This is what limits are for.
     /// </summary>
     [Figure("V", 0.21)]

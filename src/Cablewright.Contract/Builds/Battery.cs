@@ -11,7 +11,7 @@ public sealed record Battery
 {
     /// <summary>
     /// Its place name: its positive terminal for supply runs, its negative terminal for return runs. 1 to 40 letters, digits,
-    /// <c>-</c> and <c>_</c>; <c>body</c> is taken.
+    /// <c>-</c> and <c>_</c>; <c>body</c> and <c>engine</c> are taken.
     /// </summary>
     [Identifier("starter", NamesPlace = true)]
     public required string Id { get; init; }

@@ -7,7 +7,7 @@ namespace Cablewright.Contract.Builds;
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 public sealed record Junction
 {
-    /// <summary>Its place name, as the runs use it.</summary>
+    /// <summary>Its place name, as the runs use it; <c>body</c> and <c>engine</c> are taken.</summary>
     [Identifier("block", NamesPlace = true)]
     public required string Id { get; init; }
 

@@ -18,7 +18,9 @@ public sealed record Run
     public string? Name { get; init; }
 
     /// <summary>
-    /// The place where it starts and where its fuse stands: a battery, an amplifier, a junction or <c>body</c>.
+    /// The place where it starts and where its fuse stands: a battery, an amplifier, a junction, <c>body</c> or <c>engine</c>.
+    /// Where a run ends at <c>engine</c>, the engine block, the alternator's case sits there: what it gives comes back over the
+    /// runs that join the engine with the body and with a battery's negative terminal.
     /// </summary>
     [Identifier("starter")]
     public required string From { get; init; }

@@ -11,6 +11,6 @@ public sealed class IdentifierAttribute(string example) : Attribute
     /// <summary>A right value.</summary>
     public string Example { get; } = example;
 
-    /// <summary>It names a new place, so that <c>body</c>, which is always there, is taken.</summary>
+    /// <summary>It names a new place, so that <c>body</c> and <c>engine</c>, which are always there, are taken.</summary>
     public bool NamesPlace { get; init; }
 }

@@ -3,6 +3,7 @@ using Cablewright.Contract.Assessments;
 using Cablewright.Contract.Builds;
 using Cablewright.Drawings.Text;
 using Cablewright.Vocabulary;
+using static Cablewright.Contract.ContractLimits;
 
 namespace Cablewright.Drawings.Wiring;
 
@@ -34,7 +35,8 @@ internal sealed class PartRows(Build build, Assessment answer, WiringGraph graph
         build.Junctions?.FirstOrDefault(each => each.Id == junction)?.Name ?? junction;
 
     /// <summary>A place where several ways back meet.</summary>
-    public static Row Ground(string place, Track track) => Block($"Common ground \"{place}\"", place, track);
+    public static Row Ground(string place, Track track) =>
+        Block(place == EnginePlace ? "Engine block" : $"Common ground \"{place}\"", place, track);
 
     /// <summary>The end of a run at the body.</summary>
     public static Row Body(Track track) => new(track, [new Item("body", false) { Symbol = SymbolKind.Frame }]);
@@ -51,7 +53,9 @@ internal sealed class PartRows(Build build, Assessment answer, WiringGraph graph
         string name = isConverter ? "Converter" : "Alternator";
         string words = (count > 1 ? count.ToString(CultureInfo.InvariantCulture) + " alternators" : name)
             + (rated is null ? "" : ", " + Names.Clean(rated));
-        return Across(words, isConverter ? SymbolKind.Converter : SymbolKind.Alternator, track, new(PartKind.Charging, ""), true);
+        return Across(
+            words, isConverter ? SymbolKind.Converter : SymbolKind.Alternator, track, new(PartKind.Charging, ""), true,
+            !isConverter && graph.HasAlternatorOnEngine ? "its case sits on the engine" : null);
     }
 
     private static Row Capacitor(int number, CapacitorResult capacitor, Track track) => Across(

@@ -62,6 +62,12 @@ internal sealed class WiringGraph
     /// <summary>Where the alternator or the converter stands, if there is one.</summary>
     public string? ChargingPlace { get; }
 
+    /// <summary>Whether an alternator without a run back has its case on the engine, since runs end there.</summary>
+    public bool HasAlternatorOnEngine =>
+        links.ContainsKey(new Terminal(EnginePlace, Side.Return))
+        && ChargingPlace is { } place
+        && (KindOf(place) is PlaceKind.Battery || At(new Terminal(place, Side.Return)).Count == 0);
+
     /// <summary>The terminals from which everything else is reached: one, unless parts are joined by nothing.</summary>
     public IReadOnlyList<Terminal> Roots { get; }
 

@@ -14,6 +14,9 @@ internal static class BuildFaultCodes
     [Meaning("A run that no battery reaches.")]
     public const string RunNotConnected = "run.not-connected";
 
+    [Meaning("Runs end at the engine, and none joins it with the body or with a battery's negative terminal.")]
+    public const string EngineNotConnected = "engine.not-connected";
+
     [Meaning("A run marked supply that meets a return run.")]
     public const string RunSideContradicts = "run.side-contradicts";
 
@@ -68,7 +71,8 @@ internal static class BuildFaultCodes
     /// <summary>The code of a fault.</summary>
     public static string Of(BuildFaultKind kind) => kind switch
     {
-        BuildFaultKind.IdTaken or BuildFaultKind.IdOfBody or BuildFaultKind.IdOfAssumedBattery => IdTaken,
+        BuildFaultKind.IdTaken or BuildFaultKind.IdOfBody or BuildFaultKind.IdOfEngine
+            or BuildFaultKind.IdOfAssumedBattery => IdTaken,
         BuildFaultKind.RunEndsEqual => RunEndsEqual,
         BuildFaultKind.AmplifiersNone => AmplifiersNone,
         BuildFaultKind.AmplifierDrawUnknown => AmplifierDrawUnknown,
@@ -79,6 +83,7 @@ internal static class BuildFaultCodes
         BuildFaultKind.AmplifierNoSupply => AmplifierNoSupply,
         BuildFaultKind.AmplifierNoReturn => AmplifierNoReturn,
         BuildFaultKind.RunNotConnected => RunNotConnected,
+        BuildFaultKind.EngineNotConnected => EngineNotConnected,
         BuildFaultKind.CapacitorPlaceUnknown => CapacitorPlaceUnknown,
         BuildFaultKind.BatteryNotConnected => BatteryNotConnected,
         BuildFaultKind.RunSideContradicts => RunSideContradicts,

@@ -9,6 +9,9 @@ internal enum BuildFaultKind
     /// <summary>An id that stands for the vehicle's body.</summary>
     IdOfBody,
 
+    /// <summary>An id that stands for the engine.</summary>
+    IdOfEngine,
+
     /// <summary>An id that stands for the battery that is assumed.</summary>
     IdOfAssumedBattery,
     RunEndsEqual,
@@ -26,6 +29,9 @@ internal enum BuildFaultKind
     AmplifierNoSupply,
     AmplifierNoReturn,
     RunNotConnected,
+
+    /// <summary>Runs end at the engine, and none joins it with the body or a battery.</summary>
+    EngineNotConnected,
     CapacitorPlaceUnknown,
     BatteryNotConnected,
     RunSideContradicts,

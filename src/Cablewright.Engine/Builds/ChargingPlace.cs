@@ -32,7 +32,7 @@ internal static class ChargingPlace
         return -1;
     }
 
-    /// <summary>The places one run further; the body and the amplifiers lead nowhere.</summary>
+    /// <summary>The places one run further; body, engine and amplifiers lead nowhere.</summary>
     private static List<string> Next(Build build, PlaceNames names, List<string> ring, HashSet<string> seen)
     {
         var next = new List<string>();
@@ -46,7 +46,7 @@ internal static class ChargingPlace
 
         void Add(string place)
         {
-            if (names[place].Kind is PlaceKind.Body or PlaceKind.Amplifier) return;
+            if (names[place].Kind is PlaceKind.Body or PlaceKind.Engine or PlaceKind.Amplifier) return;
             if (seen.Add(place)) next.Add(place);
         }
     }

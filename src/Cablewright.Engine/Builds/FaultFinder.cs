@@ -46,6 +46,7 @@ internal sealed class FaultFinder
         var places = new Dictionary<string, Target>(StringComparer.Ordinal)
         {
             [PlaceNames.Body] = new(Part.Body),
+            [PlaceNames.Engine] = new(Part.Vehicle),
         };
         if (batteries.Count == 0) places.Add(PlaceNames.AssumedBattery, new Target(Part.Battery));
         for (int i = 0; i < batteries.Count; i++) TakeName(places, batteries[i].Id, new Target(Part.Battery, i));
@@ -62,6 +63,7 @@ internal sealed class FaultFinder
         {
             { Index: not null } => BuildFaultKind.IdTaken,
             { Part: Part.Body } => BuildFaultKind.IdOfBody,
+            { Part: Part.Vehicle } => BuildFaultKind.IdOfEngine,
             _ => BuildFaultKind.IdOfAssumedBattery,
         };
         faults.Add(new BuildFault(kind, owner[Member.Id], id) { TakenBy = taken[id][Member.Id] });
@@ -97,7 +99,7 @@ internal sealed class FaultFinder
         if (vehicle is { Converter: not null, Alternator: not null }) Fault(BuildFaultKind.VehicleTwoChargers, charger);
         if (ChargingPlace.Stated(build) is not { } at) return;
         (int battery, string? ownPlace) = ChargingPlace.Of(build, names);
-        if (battery < 0 || names[at].Kind is PlaceKind.Amplifier or PlaceKind.Body)
+        if (battery < 0 || names[at].Kind is PlaceKind.Amplifier or PlaceKind.Body or PlaceKind.Engine)
             faults.Add(new BuildFault(BuildFaultKind.ChargerPlaceUnknown, charger[Member.At]) { Place = at });
         else if (ownPlace is not null && vehicle is { Alternator.RatedAmps: null, Converter: null })
             faults.Add(new BuildFault(BuildFaultKind.AlternatorRatingUnknown, charger) { Place = at });
@@ -156,6 +158,12 @@ internal sealed class FaultFinder
             back.Mark(battery);
         }
 
+        if (back.Touches(PlaceNames.Engine) && !IsEngineJoined(sides))
+        {
+            FindEngineFault();
+            back.Mark(PlaceNames.Engine);
+        }
+
         for (int i = 0; i < build.Amplifiers.Count; i++)
         {
             string id = build.Amplifiers[i].Id;
@@ -190,5 +198,27 @@ internal sealed class FaultFinder
             string id = build.Vehicle.Batteries[i].Id;
             if (!supply.Touches(id)) Fault(BuildFaultKind.BatteryNotConnected, new Target(Part.Battery, i), id);
         }
+    }
+
+    /// <summary>Whether returns lead from the engine to the body or a battery; over an amplifier's terminal none does.</summary>
+    private bool IsEngineJoined(Side[] sides)
+    {
+        int[] wires = [.. Enumerable.Range(0, sides.Length).Where(run =>
+            names[build.Runs[run].From].Kind is not PlaceKind.Amplifier
+            && names[build.Runs[run].To].Kind is not PlaceKind.Amplifier)];
+        var joined = new Reach(
+            build with { Runs = [.. wires.Select(run => build.Runs[run])] }, [.. wires.Select(run => sides[run])], Side.Return);
+        joined.Mark(PlaceNames.Body);
+        foreach (string battery in PlaceNames.BatteriesOf(build)) joined.Mark(battery);
+        return joined.Contains(PlaceNames.Engine);
+    }
+
+    /// <summary>The fault is told at the first run that names the engine.</summary>
+    private void FindEngineFault()
+    {
+        int run = 0;
+        while (build.Runs[run].From != PlaceNames.Engine && build.Runs[run].To != PlaceNames.Engine) run++;
+        Member end = build.Runs[run].From == PlaceNames.Engine ? Member.From : Member.To;
+        Fault(BuildFaultKind.EngineNotConnected, new Target(Part.Run, run, end), build.Runs[run].Id);
     }
 }

@@ -7,6 +7,7 @@ internal enum PlaceKind
     Battery,
     Amplifier,
     Body,
+    Engine,
     Charger,
 }
 
@@ -16,11 +17,14 @@ internal sealed class PlaceNames
     /// <summary>The vehicle's body.</summary>
     public const string Body = "body";
 
+    /// <summary>The engine block, on which the alternator's case sits.</summary>
+    public const string Engine = "engine";
+
     /// <summary>The battery that is assumed where the build lists none.</summary>
     public const string AssumedBattery = "battery";
 
     private readonly Dictionary<string, (PlaceKind Kind, int Index)> known =
-        new(StringComparer.Ordinal) { [Body] = (PlaceKind.Body, 0) };
+        new(StringComparer.Ordinal) { [Body] = (PlaceKind.Body, 0), [Engine] = (PlaceKind.Engine, 0) };
 
     public PlaceNames(Build build)
     {

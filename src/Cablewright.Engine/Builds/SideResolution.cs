@@ -6,8 +6,8 @@ namespace Cablewright.Engine.Builds;
 /// <summary>Finds out which runs are supply and which are return.</summary>
 /// <remarks>
 /// Runs that meet at a junction are one piece, and a piece is on one side. It is a return if a run of it is marked so or ends at
-/// the body; else the places tell: a run from a battery or the alternator's own place or to an amplifier is supply, one from an
-/// amplifier is a return. Where they tell nothing, or two things at once, the build has to say.
+/// the body or the engine; else the places tell: a run from a battery or the alternator's own place or to an amplifier is supply,
+/// one from an amplifier is a return. Where they tell nothing, or two things at once, the build has to say.
 /// </remarks>
 internal sealed class SideResolution
 {
@@ -67,11 +67,13 @@ internal sealed class SideResolution
     {
         PlaceKind from = names[run.From].Kind, to = names[run.To].Kind;
         Signs marked = run.Side is Side.Supply ? Signs.MarkedSupply : Signs.None;
-        if (run.Side is Side.Return || from is PlaceKind.Body || to is PlaceKind.Body) marked |= Signs.Returns;
+        if (run.Side is Side.Return || IsGround(from) || IsGround(to)) marked |= Signs.Returns;
         if (from is PlaceKind.Battery or PlaceKind.Charger || to is PlaceKind.Amplifier) marked |= Signs.TellsSupply;
         if (from is PlaceKind.Amplifier) marked |= Signs.TellsReturn;
         return marked;
     }
+
+    private static bool IsGround(PlaceKind kind) => kind is PlaceKind.Body or PlaceKind.Engine;
 
     /// <summary>The side of a piece, by its first run.</summary>
     private Side SideOf(int first, List<BuildFault> faults)
@@ -109,7 +111,7 @@ internal sealed class SideResolution
         /// <summary>A run is marked supply.</summary>
         MarkedSupply = 1,
 
-        /// <summary>A run is marked return or ends at the body.</summary>
+        /// <summary>A run is marked return or ends at the body or the engine.</summary>
         Returns = 2,
 
         /// <summary>A run starts at a battery or the alternator, or ends at an amplifier.</summary>

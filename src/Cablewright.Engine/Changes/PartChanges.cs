@@ -34,11 +34,13 @@ internal static class PartChanges
         });
     }
 
-    /// <summary>An isolator rated for the continuous current through it.</summary>
+    /// <summary>An isolator of the next usual rating that bears the continuous current through it.</summary>
     public static Change Isolator(CompleteBuild build, Violation overRated)
     {
         CompleteRun run = build.Runs[overRated.Index];
-        WrittenFigure to = WrittenSteps.Up(overRated.Measured, WrittenUnit.Ampere);
+        WrittenFigure to = build.Ruleset.IsolatorRatings.Next(overRated.Measured) is { } usual
+            ? WrittenFigure.Of(usual, WrittenUnit.Ampere)
+            : WrittenSteps.Up(overRated.Measured, WrittenUnit.Ampere);
         var from = WrittenFigure.Of(overRated.Limit, WrittenUnit.Ampere);
         return new Change
         {

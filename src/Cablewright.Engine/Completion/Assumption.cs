@@ -60,12 +60,13 @@ internal sealed record AssumedRoute(AssumptionKind Kind, Target At, Route Route,
 internal sealed record AssumedChargingCurrent(Target At, double Amps, Figure Rate, double AmpHours)
     : Assumption(AssumptionKind.ChargingCurrent, At, Rate);
 
-/// <summary>A strap from a battery to the body.</summary>
+/// <summary>A strap to the body, from a battery or from the engine that the battery is tied to.</summary>
+/// <param name="Kind">Which of the two.</param>
 /// <param name="Battery">The battery's id.</param>
 /// <param name="Index">Its place in the build.</param>
 /// <param name="Resistance">The strap's resistance.</param>
-internal sealed record AssumedStrap(string Battery, int Index, Figure Resistance)
-    : Assumption(AssumptionKind.Strap, new Target(Part.Run), Resistance);
+internal sealed record AssumedStrap(AssumptionKind Kind, string Battery, int Index, Figure Resistance)
+    : Assumption(Kind, new Target(Part.Run), Resistance);
 
 /// <summary>A return run.</summary>
 /// <param name="Run">Its id.</param>

@@ -29,6 +29,9 @@ internal enum AssumptionKind
     /// <summary>A strap from a battery to the body.</summary>
     Strap,
 
+    /// <summary>A strap from the engine, to which a battery is tied, to the body.</summary>
+    EngineStrap,
+
     /// <summary>The voltage that a stated input current stands for.</summary>
     RatingVoltage,
 
@@ -60,6 +63,9 @@ internal enum AssumptionKind
 
     /// <summary>A run that starts in the engine bay.</summary>
     RouteFromEngineBay,
+
+    /// <summary>A run that ends at the engine.</summary>
+    RouteAtEngine,
     Route,
 
     /// <summary>A return run for an amplifier that has none.</summary>

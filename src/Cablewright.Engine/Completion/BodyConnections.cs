@@ -10,11 +10,14 @@ namespace Cablewright.Engine.Completion;
 /// body to a battery, without crossing the body on the way, ends at that battery's foot; all others end at the body itself. A
 /// battery that no such run reaches has a strap, which is assumed, as soon as anything returns over the body or there is another
 /// battery that no wire ties to it. A way through an amplifier's terminal is that amplifier's ground, and no battery's strap.
+/// Where a wire ties the battery to the engine, its way to the body is the engine's strap, and that is what is assumed.
 /// </remarks>
 /// <param name="FootOfRun">For each run, the battery at whose foot its body end stands, or -1.</param>
 /// <param name="AssumedStraps">The batteries whose strap is assumed.</param>
 /// <param name="Feet">The batteries that have a foot on the body.</param>
-internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyList<int> AssumedStraps, IReadOnlyList<int> Feet)
+/// <param name="AtEngine">The batteries whose negative terminal a wire ties to the engine.</param>
+internal sealed record BodyConnections(
+    IReadOnlyList<int> FootOfRun, IReadOnlyList<int> AssumedStraps, IReadOnlyList<int> Feet, IReadOnlyList<int> AtEngine)
 {
     public static BodyConnections Find(
         IReadOnlyList<CompleteRun> runs, IReadOnlyList<CompleteBattery> batteries, PlaceNames names, AssumptionList assumptions)
@@ -28,9 +31,12 @@ internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyLi
         bool used = runs.Any(TouchesBody) || Enumerable.Range(0, batteries.Count).Select(wires.SetOf).Distinct().Count() > 1;
         int[] footOfRun = [.. runs.Select(run => TouchesBody(run) ? FirstBatteryWith(OtherEnd(run)) : -1)];
         int[] assumed = used ? [.. Enumerable.Range(0, batteries.Count).Where(battery => !IsReached(battery))] : [];
-        foreach (int battery in assumed) NoteStrap(battery, batteries[battery], assumptions);
+        int[] atEngine = numbers.TryGetValue(PlaceNames.Engine, out int engine)
+            ? [.. Enumerable.Range(0, batteries.Count).Where(battery => wires.SetOf(battery) == wires.SetOf(engine))]
+            : [];
+        foreach (int battery in assumed) NoteStrap(battery, batteries[battery], atEngine.Contains(battery), assumptions);
         return new BodyConnections(
-            footOfRun, assumed, [.. footOfRun.Where(foot => foot >= 0).Concat(assumed).Distinct().Order()]);
+            footOfRun, assumed, [.. footOfRun.Where(foot => foot >= 0).Concat(assumed).Distinct().Order()], atEngine);
 
         int NumberOf(string place)
         {
@@ -65,6 +71,8 @@ internal sealed record BodyConnections(IReadOnlyList<int> FootOfRun, IReadOnlyLi
 
     private static string OtherEnd(CompleteRun run) => run.From == PlaceNames.Body ? run.To : run.From;
 
-    private static void NoteStrap(int index, CompleteBattery battery, AssumptionList assumptions) =>
-        assumptions.Note(new AssumedStrap(battery.Id, index, assumptions.Ruleset.Supply.StrapResistance));
+    private static void NoteStrap(int index, CompleteBattery battery, bool isOfEngine, AssumptionList assumptions) =>
+        assumptions.Note(new AssumedStrap(
+            isOfEngine ? AssumptionKind.EngineStrap : AssumptionKind.Strap, battery.Id, index,
+            assumptions.Ruleset.Supply.StrapResistance));
 }

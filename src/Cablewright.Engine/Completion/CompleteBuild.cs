@@ -51,6 +51,17 @@ internal sealed record CompleteBuild
     /// <summary>The alternator's own place, or <c>null</c> where it stands at a battery.</summary>
     public string? AlternatorPlace { get; init; }
 
+    /// <summary>Whether a run ends at the engine.</summary>
+    public required bool NamesEngine { get; init; }
+
+    /// <summary>
+    /// Whether the alternator's case sits on the engine, over which its current comes back. What it gives has to be known.
+    /// </summary>
+    public bool IsAlternatorOnEngine => NamesEngine && Supply is { IsConverter: false, HotAmps: not null };
+
+    /// <summary>Whether what the alternator gives enters the wiring elsewhere than at a battery's terminals.</summary>
+    public bool PutsInCurrent => AlternatorPlace is not null || IsAlternatorOnEngine;
+
     /// <summary>Whether a run leads to the alternator's own place.</summary>
     public bool IsAlternatorCable(CompleteRun run) =>
         AlternatorPlace is { } place && (run.From == place || run.To == place);

@@ -132,10 +132,11 @@ internal sealed class RunCompletion
 
     private Route RouteOf(Run run, int? index)
     {
-        bool atFirstBattery = IsUnderBonnet(run.From) || IsUnderBonnet(run.To);
-        Route route = atFirstBattery ? Route.EngineBay : Route.Cabin;
+        bool atEngine = run.From == PlaceNames.Engine || run.To == PlaceNames.Engine;
+        bool isInBay = atEngine || IsUnderBonnet(run.From) || IsUnderBonnet(run.To);
+        Route route = isInBay ? Route.EngineBay : Route.Cabin;
         assumptions.Note(new AssumedRoute(
-            atFirstBattery ? AssumptionKind.RouteFromEngineBay : AssumptionKind.Route,
+            atEngine ? AssumptionKind.RouteAtEngine : isInBay ? AssumptionKind.RouteFromEngineBay : AssumptionKind.Route,
             new Target(Part.Run, index, Member.Route), route, BayMetres(null, run)));
         return route;
     }

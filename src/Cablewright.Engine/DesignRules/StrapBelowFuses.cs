@@ -7,8 +7,8 @@ namespace Cablewright.Engine.DesignRules;
 
 /// <remarks>
 /// A short circuit of a feed to the body comes back over the battery's strap, so the strap stands behind the feed's fuse as the
-/// feed does. The cable to the alternator is the vehicle's, and so is an assumed strap: that is a caution only where it is sure
-/// to get too hot.
+/// feed does; where it is the engine's, so does the battery's cable to the engine. The cable to the alternator is the vehicle's,
+/// and so is an assumed strap: that is a caution only where it is sure to get too hot.
 /// </remarks>
 internal sealed class StrapBelowFuses() : Rule(
     ViolationKind.StrapBelowFuses, Severity.Caution, "return.strap-below-fuse", rules => rules.Return.StrapCarriesFaults,
@@ -18,10 +18,11 @@ internal sealed class StrapBelowFuses() : Rule(
     public Violation? Check(DesignFacts facts, int battery)
     {
         double through = LargestRating(facts, battery);
-        if (facts.Circuit.StrapOf(battery) is >= 0 and var run)
+        foreach (int run in facts.Circuit.StrapsOf(battery))
         {
             double ampacity = facts.AmpacityOfAll(run);
-            return Significant.Exceeds(through, NextRating(facts, ampacity)) ? By(battery, through, ampacity) : null;
+            if (Significant.Exceeds(through, NextRating(facts, ampacity)))
+                return By(battery, through, ampacity) with { Other = run };
         }
 
         int assumed = facts.Build.Body.AssumedStrapOf(battery);

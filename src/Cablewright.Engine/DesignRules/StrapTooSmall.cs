@@ -8,12 +8,12 @@ namespace Cablewright.Engine.DesignRules;
 /// <remarks>A battery's strap carries the starter and every fault of the vehicle, whatever the amplifiers draw.</remarks>
 internal sealed class StrapTooSmall() : RunRule(
     ViolationKind.StrapTooSmall, Severity.Fail, "return.strap-too-small", rules => rules.Return.LeastStrap,
-    "The battery's own strap to the body is smaller than it may be.")
+    "A ground that carries the starter's current, such as a battery's own strap, is smaller than it may be.")
 {
     /// <inheritdoc/>
     public override Violation? Check(DesignFacts facts, int run)
     {
-        if (!facts.Circuit.IsStrap(run)) return null;
+        if (!facts.Circuit.CarriesStarter(run)) return null;
         double least = FigureIn(facts.Build.Ruleset).Value;
         ConductorChoice strap = facts.Design.Conductors[run];
         double copper = strap.Conductor.CopperEquivalentMm2 * strap.Count;

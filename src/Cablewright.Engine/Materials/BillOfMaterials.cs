@@ -92,7 +92,8 @@ internal sealed class BillOfMaterials
     private static int Ends(DesignedRun run, Func<string, bool> isThere) =>
         (isThere(run.Run.From) ? 1 : 0) + (isThere(run.Run.To) ? 1 : 0);
 
-    private bool IsStud(string place) => build.Names[place].Kind is PlaceKind.Battery or PlaceKind.Body;
+    private bool IsStud(string place) =>
+        build.Names[place].Kind is PlaceKind.Battery or PlaceKind.Body or PlaceKind.Engine;
 
     private bool IsAmplifier(string place) => build.Names[place].Kind is PlaceKind.Amplifier;
 
@@ -105,7 +106,9 @@ internal sealed class BillOfMaterials
 
     private bool IsVehicles(DesignedRun run) =>
         build.IsAlternatorCable(run.Run)
-        || (run.Run.Side is Side.Return && Touches(run, chargingBattery) && Touches(run, PlaceNames.Body));
+        || (run.Run.Side is Side.Return && IsVehicles(run.Run.From) && IsVehicles(run.Run.To));
+
+    private bool IsVehicles(string place) => place == chargingBattery || place is PlaceNames.Body or PlaceNames.Engine;
 
     private static bool Touches(DesignedRun run, string place) => run.Run.From == place || run.Run.To == place;
 
@@ -115,7 +118,7 @@ internal sealed class BillOfMaterials
     private bool IsUnderBonnet(string place)
     {
         (int ends, int besideEngine) = meetings[place];
-        return place == build.AlternatorPlace
+        return place == build.AlternatorPlace || place == PlaceNames.Engine
             || (place == chargingBattery ? besideEngine > 0 : IsJunction(place) && ends > 1 && besideEngine == ends);
     }
 

@@ -5,7 +5,7 @@ internal sealed class ReturnSection(FigureReader figures)
 {
     public Figure BodyDrop { get; } = figures.Take("return.body-drop", "V per 12 V nominal");
 
-    /// <summary>Copper of a battery's own strap, at least.</summary>
+    /// <summary>Copper of what the starter's current passes on its way back, such as a battery's own strap, at least.</summary>
     public Figure LeastStrap { get; } = figures.Take("return.least-strap", "mm2");
 
     /// <summary>Insulation rating of a strap that is not stated.</summary>

@@ -66,6 +66,9 @@ public sealed class Ruleset
     /// <summary>The rest voltages of batteries.</summary>
     public required RestVoltages RestVoltages { get; init; }
 
+    /// <summary>What isolators are usually rated for.</summary>
+    public required IsolatorRatings IsolatorRatings { get; init; }
+
     internal DropSection Drop { get; }
 
     internal CircuitSection Circuit { get; }

@@ -25,6 +25,7 @@ public static class RulesetLibrary
             Ampacity = new AmpacityTable(Table("ampacity-table", RulesetsJson.Default.AmpacityRowArray)),
             ShortCircuit = new ShortCircuitConstants(Table("short-circuit", DataJson.Default.NamedFigureArray)),
             RestVoltages = new RestVoltages(Table("rest-voltages", RulesetsJson.Default.RestVoltageRowArray)),
+            IsolatorRatings = new IsolatorRatings(Table("isolator-ratings", RulesetsJson.Default.SourcedNumbers)),
         };
 
         T Table<T>(string name, JsonTypeInfo<T> shape) => Embedded.Read($"Rulesets/{id}/{name}.json", shape);

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Cablewright.Engine.Data;
 
 namespace Cablewright.Engine.Rulesets;
 
@@ -10,4 +11,5 @@ namespace Cablewright.Engine.Rulesets;
 [JsonSerializable(typeof(RulesetFile))]
 [JsonSerializable(typeof(AmpacityRow[]))]
 [JsonSerializable(typeof(RestVoltageRow[]))]
+[JsonSerializable(typeof(SourcedNumbers))]
 internal sealed partial class RulesetsJson : JsonSerializerContext;

@@ -19,14 +19,11 @@ internal sealed class ChoiceRules
     private readonly SizingTask task;
     private readonly HashSet<(ViolationKind Kind, RunEnd End)> accepted = [];
     private readonly bool[] returnBinds;
-    private readonly bool[] isStrapOpen;
 
     public ChoiceRules(SizingTask task)
     {
         this.task = task;
         IReadOnlyList<ConductorChoice>[] candidates = task.Candidates(Stock.Any);
-        isStrapOpen = [.. Enumerable.Range(0, task.Build.Batteries.Count).Select(battery =>
-            task.Model.Circuit.StrapOf(battery) is >= 0 and var run && task.Build.Runs[run].Given is null)];
         returnBinds = [.. task.Build.Stated.Amplifiers.Select(amplifier => CanReturn(task, candidates, amplifier.Id))];
     }
 
@@ -66,7 +63,7 @@ internal sealed class ChoiceRules
     public bool Binds(Violation violation) => violation.Kind switch
     {
         ViolationKind.ReturnBelowSupply => returnBinds[violation.Index],
-        ViolationKind.StrapBelowFuses => isStrapOpen[violation.Index],
+        ViolationKind.StrapBelowFuses => violation.Other >= 0 && task.Build.Runs[violation.Other].Given is null,
         _ => MustHold(violation),
     };
 
@@ -108,7 +105,7 @@ internal sealed class ChoiceRules
             or ViolationKind.FuseMissingAtReduction or ViolationKind.ParallelUnprotected
             or ViolationKind.FuseClearsTooLate or ViolationKind.FuseMayNotOpen or ViolationKind.FuseOpensOnNote =>
             task.Build.Runs[violation.Index].Given is null ? [violation.Index] : [],
-        ViolationKind.StrapBelowFuses => [task.Model.Circuit.StrapOf(violation.Index)],
+        ViolationKind.StrapBelowFuses => [violation.Other],
         ViolationKind.ReturnBelowSupply =>
             task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
         _ => [],

@@ -26,8 +26,8 @@ internal sealed class Sizer
     private readonly CompleteBuild build;
 
     /// <summary>
-    /// What an alternator at a place of its own puts in and what a diode or a charger does are not in the bounds, so nothing is
-    /// proven where there is one.
+    /// What an alternator puts in elsewhere than at a battery and what a diode or a charger does are not in the bounds, so that
+    /// nothing is proven where there is one.
     /// </summary>
     private readonly bool boundsHold;
     private readonly DropGoals goals;
@@ -39,7 +39,7 @@ internal sealed class Sizer
         this.near = near;
         build = task.Build;
         goals = new DropGoals(task);
-        boundsHold = build.AlternatorPlace is null && build.Runs.All(run => run.Isolator is null);
+        boundsHold = !build.PutsInCurrent && build.Runs.All(run => run.Isolator is null);
     }
 
     /// <summary>Decides what is open; the search stops where it is once the build's meter is used up.</summary>

@@ -13,7 +13,8 @@ namespace Cablewright.Engine.Wiring;
 /// that feeds a supply of its own is a source in every case.</para>
 /// <para>A charger between batteries cuts its run at the end: the run feeds what the charger draws at its rating, and behind it
 /// the battery feeds a supply of its own. In a short circuit it counts as closed. An alternator at a place of its own puts in
-/// there what it gives hot, for no alternator gives its rated current for long.</para>
+/// there what it gives hot, for no alternator gives its rated current for long. Where the build names the engine, that current
+/// comes back to the alternator's case over the engine.</para>
 /// </remarks>
 internal sealed class CircuitModel
 {
@@ -36,7 +37,7 @@ internal sealed class CircuitModel
     private readonly List<int>[] runsAtAmplifier;
     private readonly bool[] isAlone;
     private readonly int[] sourceBattery;
-    private readonly int[] strapOf;
+    private readonly int[][] strapsOf;
 
     public CircuitModel(CompleteBuild build)
     {
@@ -59,7 +60,7 @@ internal sealed class CircuitModel
                 .. build.Stated.Amplifiers
                     .Select(amplifier => new LoadPort(Node(amplifier.Id, Side.Supply), Node(amplifier.Id, Side.Return))),
                 .. ChargerRuns.Select(run => new LoadPort(branches[run].To, NegativeBeside)),
-                .. build.AlternatorPlace is { } place ? [PortOfAlternator(place)] : Array.Empty<LoadPort>(),
+                .. build.PutsInCurrent ? [ChargingPort] : Array.Empty<LoadPort>(),
             ];
         others =
             [
@@ -68,15 +69,14 @@ internal sealed class CircuitModel
                     new LoadDraw(LoadKind.ConstantCurrent, -(build.Supply.HotAmps ?? 0)),
                     loads.Length - build.Draws.Count - ChargerRuns.Count),
             ];
-        strapOf = [.. Enumerable.Range(0, batteries.Length).Select(battery => Enumerable.Range(0, build.Runs.Count)
-            .FirstOrDefault(run => IsStrap(run) && build.Body.FootOfRun[run] == battery, -1))];
+        strapsOf = [.. Enumerable.Range(0, batteries.Length).Select(StrapsFrom)];
         PartsRunning = Parts(isEngineOff: false);
         isAlone = PartsRunning.FirstOfOthers(batteries);
         sourceBattery = [.. Enumerable.Range(0, batteries.Length).Where(battery => battery != build.ChargingBattery)];
         Cases =
             [
                 OperatingCase.Running,
-                .. build.AlternatorPlace is null ? Array.Empty<OperatingCase>() : [OperatingCase.AlternatorResting],
+                .. build.PutsInCurrent ? [OperatingCase.AlternatorResting] : Array.Empty<OperatingCase>(),
                 .. sourceBattery.Any(battery => !isAlone[battery]) ? [OperatingCase.Recharging] : Array.Empty<OperatingCase>(),
                 OperatingCase.LowVoltage,
             ];
@@ -90,7 +90,7 @@ internal sealed class CircuitModel
         Solver = new CircuitSolver(Network, build.Meter);
         SharedReturns = new SharedRuns(
             build, ends, nodeOf.Count, Side.Return, [.. loads.Take(build.Draws.Count).Select(load => load.Negative)],
-            [.. batteries.Select(battery => battery.Negative), .. build.Body.Feet.Select(Foot), .. BodyNodes]);
+            [.. batteries.Select(battery => battery.Negative), .. build.Body.Feet.Select(Foot), .. GroundNodes]);
         sharedSupplies = new Lazy<SharedRuns>(() => new SharedRuns(
             build, ends, nodeOf.Count, Side.Supply, [.. loads.Take(build.Draws.Count).Select(load => load.Positive)],
             [.. batteries.Select(battery => battery.Positive)]));
@@ -122,7 +122,7 @@ internal sealed class CircuitModel
     public SupplyParts PartsWithEngineOff =>
         build.Runs.Any(run => run.Isolator is not null) ? Parts(isEngineOff: true) : PartsRunning;
 
-    /// <summary>What the loads after the amplifiers draw: the chargers, and an alternator at a place of its own.</summary>
+    /// <summary>What the loads after the amplifiers draw: the chargers, and an alternator that puts in its current.</summary>
     /// <remarks>
     /// What that puts in leaves the battery's strap with the difference alone, so the strap is judged without it too. A charger
     /// stops before its battery is drawn down.
@@ -163,9 +163,9 @@ internal sealed class CircuitModel
     public IReadOnlyList<SourcePort> Batteries { get; }
 
     /// <summary>Where the alternator or the converter puts its current in.</summary>
-    public LoadPort ChargingPort => build.AlternatorPlace is { } place
-        ? PortOfAlternator(place)
-        : new LoadPort(Batteries[build.ChargingBattery].Positive, Batteries[build.ChargingBattery].Negative);
+    public LoadPort ChargingPort => new(
+        build.AlternatorPlace is { } place ? Node(place, Side.Supply) : Batteries[build.ChargingBattery].Positive,
+        NegativeOfAlternator);
 
     /// <summary>Where a charger puts its current in: the end of its run.</summary>
     public LoadPort OutputOf(int chargerRun) => new(ends[chargerRun].To, NegativeBeside);
@@ -180,7 +180,10 @@ internal sealed class CircuitModel
     /// <summary>The node of the vehicle's body, or -1 where nothing returns over it.</summary>
     public int BodyNode => nodeOf.GetValueOrDefault((PlaceNames.Body, Side.Return), -1);
 
-    private IEnumerable<int> BodyNodes => BodyNode >= 0 ? [BodyNode] : [];
+    private IEnumerable<int> GroundNodes => new[] { BodyNode, EngineNode }.Where(node => node >= 0);
+
+    /// <summary>The node of the engine, or -1 where no run ends at it.</summary>
+    private int EngineNode => nodeOf.GetValueOrDefault((PlaceNames.Engine, Side.Return), -1);
 
     /// <summary>The state of each source in a case.</summary>
     /// <remarks>
@@ -211,13 +214,33 @@ internal sealed class CircuitModel
         return volts;
     }
 
-    /// <summary>Whether a run is a battery's own strap to the body.</summary>
+    /// <summary>
+    /// Whether a run is one of the vehicle's own grounds: from a battery to the body or the engine, or between these two.
+    /// </summary>
     public bool IsStrap(int run) => build.Runs[run] is { Side: Side.Return } each
-        && ((each.From == PlaceNames.Body && build.Names[each.To].Kind is PlaceKind.Battery)
-            || (each.To == PlaceNames.Body && build.Names[each.From].Kind is PlaceKind.Battery));
+        && (build.Names[each.From].Kind, build.Names[each.To].Kind) is
+            (PlaceKind.Body or PlaceKind.Engine, PlaceKind.Battery or PlaceKind.Body or PlaceKind.Engine)
+            or (PlaceKind.Battery, PlaceKind.Body or PlaceKind.Engine);
 
-    /// <summary>The stated strap of a battery, or -1.</summary>
-    public int StrapOf(int battery) => strapOf[battery];
+    /// <summary>Whether the starter's current passes a strap.</summary>
+    /// <remarks>
+    /// The starter sits on the engine. A battery that a wire ties to the engine feeds it over that wire; another over its strap
+    /// to the body and the engine's strap from there.
+    /// </remarks>
+    public bool CarriesStarter(int run)
+    {
+        if (!IsStrap(run)) return false;
+        (PlaceKind Kind, int Index) from = build.Names[build.Runs[run].From], to = build.Names[build.Runs[run].To];
+        if (from.Kind is not PlaceKind.Body && to.Kind is not PlaceKind.Body) return true;
+        (PlaceKind Kind, int Index) other = from.Kind is PlaceKind.Body ? to : from;
+        return !build.Body.AtEngine.Contains(other.Kind is PlaceKind.Battery ? other.Index : build.ChargingBattery);
+    }
+
+    /// <summary>
+    /// The stated straps that a short circuit of a battery's feeds to the body comes back over, one behind the other: its own, or
+    /// the engine's and its cable to the engine, where it has one.
+    /// </summary>
+    public IReadOnlyList<int> StrapsOf(int battery) => strapsOf[battery];
 
     /// <summary>Whether the alternator's supply does not reach a battery but through a charger.</summary>
     public bool IsParted(int battery) => !PartsRunning.IsCharged(Batteries[battery].Positive);
@@ -242,6 +265,21 @@ internal sealed class CircuitModel
     /// </remarks>
     public double LostVolts(int amplifier, OperatingEnvelope envelope) =>
         Math.Max(0, SourceVoltsOf(amplifier) - envelope.TerminalVolts[amplifier]);
+
+    private int[] StrapsFrom(int battery)
+    {
+        int[] straps = [.. Enumerable.Range(0, build.Runs.Count).Where(IsStrap)];
+        int[] toBody = [.. straps.Where(run => build.Body.FootOfRun[run] == battery)];
+        if (!build.Body.AtEngine.Contains(battery)) return toBody[..Math.Min(1, toBody.Length)];
+        int[] ofEngine = [.. toBody.Where(EndsAtEngine).Take(1)];
+        if (ofEngine.Length == 0 && toBody.Length > 0) return toBody[..1];
+        string id = build.Batteries[battery].Id;
+        return [.. ofEngine, .. straps.Where(run => EndsAtEngine(run) && EndsAt(run, id)).Take(1)];
+    }
+
+    private bool EndsAtEngine(int run) => EndsAt(run, PlaceNames.Engine);
+
+    private bool EndsAt(int run, string place) => build.Runs[run].From == place || build.Runs[run].To == place;
 
     /// <summary>A battery behind a diode cannot give back what passes it, so it counts as no higher than what arrives.</summary>
     private double LargestFall => branches.Sum(branch => branch.FallVolts);
@@ -273,8 +311,11 @@ internal sealed class CircuitModel
     /// <summary>Where a charger's own return ends.</summary>
     private int NegativeBeside => BodyNode >= 0 ? BodyNode : Batteries[build.ChargingBattery].Negative;
 
-    private LoadPort PortOfAlternator(string place) => new(
-        Node(place, Side.Supply), nodeOf.GetValueOrDefault((place, Side.Return), Batteries[build.ChargingBattery].Negative));
+    /// <summary>Where its stated return starts; else the engine, if the build names it; else beside the battery.</summary>
+    private int NegativeOfAlternator =>
+        build.AlternatorPlace is { } place && nodeOf.TryGetValue((place, Side.Return), out int stated) ? stated
+        : build.IsAlternatorOnEngine ? EngineNode
+        : Batteries[build.ChargingBattery].Negative;
 
     private int Node(CompleteRun run, string place)
     {
@@ -295,7 +336,8 @@ internal sealed class CircuitModel
     {
         foreach (int battery in build.Body.AssumedStraps)
         {
-            branches.Add(new Branch(Node(build.Batteries[battery].Id, Side.Return), Foot(battery)));
+            string start = build.Body.AtEngine.Contains(battery) ? PlaceNames.Engine : build.Batteries[battery].Id;
+            branches.Add(new Branch(Node(start, Side.Return), Foot(battery)));
             fixedOhms.Add(build.Batteries[battery].StrapOhms);
         }
 

@@ -99,7 +99,7 @@ internal sealed class OperatingPointSolver
     }
 
     /// <summary>
-    /// What an amplifier loses in the conductors of supply and return alone, in volts: fuses, joints, the body and the batteries'
+    /// What an amplifier loses in the conductors of supply and return alone, in volts: fuses, joints, the body and the vehicle's
     /// own straps left out.
     /// </summary>
     /// <remarks>

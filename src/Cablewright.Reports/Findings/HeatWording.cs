@@ -1,3 +1,4 @@
+using Cablewright.Engine.Builds;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Designs;
@@ -107,13 +108,18 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
             ["leastMm2"] = violation.Limit,
         },
         $"{Phrase.Number(violation.Measured)} mm2 < {Phrase.Number(violation.Limit)} mm2",
-        "mm2");
+        "mm2")
+    {
+        Variant = PlacesOf(violation.Index),
+    };
 
     public Wording StrapBelowFuses(Violation violation)
     {
-        int battery = violation.Index, run = model.Circuit.StrapOf(battery);
+        int battery = violation.Index, run = violation.Other;
         string id = build.Batteries[battery].Id;
         bool isStated = run >= 0;
+        bool isOfEngine = !isStated && build.Body.AtEngine.Contains(battery);
+        string decided = isStated ? ".stated" : ".assumed", place = isStated ? PlacesOf(run) : isOfEngine ? ".engine" : "";
         Params values = new()
         {
             ["battery"] = id,
@@ -128,10 +134,17 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
             $"{Phrase.Amps(violation.Measured)} > {Phrase.Amps(violation.Limit)}",
             "A")
         {
-            Variant = isStated ? ".stated" : violation.Severity is Severity.Info ? ".assumed" : ".assumed.overloaded",
-            Remedy = speech.Text("remedy.return.strap-below-fuse" + (isStated ? ".stated" : ".assumed"), []),
+            Variant = decided + (isStated || violation.Severity is Severity.Info ? "" : ".overloaded")
+                + place,
+            Remedy = speech.Text("remedy.return.strap-below-fuse" + decided + place, []),
         };
     }
+
+    /// <summary>Which of the vehicle's grounds a run is: a battery's strap, the engine's, or the cable between the two.</summary>
+    private string PlacesOf(int run) =>
+        !EndsAt(run, PlaceNames.Engine) ? "" : EndsAt(run, PlaceNames.Body) ? ".engine" : ".cable";
+
+    private bool EndsAt(int run, string place) => build.Runs[run].From == place || build.Runs[run].To == place;
 
     public Wording CopperClad(Violation violation) => new(
         build.Runs[violation.Index].Pointer + "/conductor",

@@ -20,6 +20,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
         Unit: "A")
     {
         Variant = Kind(violation),
+        Remedy = build.Speech.Text("remedy.isolator.rated-higher", Usual(violation)),
     };
 
     public Wording Unrated(Violation violation) => new(
@@ -29,6 +30,7 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
         HasLimit: false)
     {
         Variant = Kind(violation),
+        Remedy = build.Speech.Text("remedy.isolator.state-rating", Usual(violation)),
     };
 
     public Wording AlternatorCable(Violation violation)
@@ -54,6 +56,10 @@ internal sealed class IsolatorWording(CompleteBuild build, DesignEvaluation eval
             + $"{Phrase.Volts(violation.Measured)}",
             "V");
     }
+
+    /// <summary>The usual rating that bears it; beyond the largest of them the current itself.</summary>
+    private Params Usual(Violation violation) =>
+        new() { ["amps"] = build.Ruleset.IsolatorRatings.Next(violation.Measured) ?? violation.Measured };
 
     private string Isolator(Violation violation) => build.Runs[violation.Index].Pointer + "/isolator";
 

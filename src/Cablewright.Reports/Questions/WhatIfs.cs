@@ -231,12 +231,14 @@ internal static class WhatIfs
     private static WhatIf? Strap(CompleteBuild build)
     {
         if (build.Body.AssumedStrapOf(build.ChargingBattery) < 0) return null;
-        string battery = build.Batteries[build.ChargingBattery].Id;
+        bool isOfEngine = build.Body.AtEngine.Contains(build.ChargingBattery);
+        string from = isOfEngine ? PlaceNames.Engine : build.Batteries[build.ChargingBattery].Id;
         ConductorSize thin = Ampacities.LeastStrap(build.Ruleset);
         ConductorSize thick = build.Runs.Select(run => run.Given?.Size).OfType<ConductorSize>().Append(thin)
             .Append(CandidateList.Stocked(build.Stated.Units)[^1]).MaxBy(size => size.MetalAreaMm2)!;
         return new WhatIf(
-            new Target(Part.Run), "strap", new Params { ["battery"] = battery },
+            new Target(Part.Run), isOfEngine ? "engine-strap" : "strap",
+            new Params { [isOfEngine ? "place" : "battery"] = from },
             [With(thick), With(thin)]);
 
         Build With(ConductorSize size) => build.Stated with
@@ -247,7 +249,7 @@ internal static class WhatIfs
                 new Run
                 {
                     Id = "the strap of the battery",
-                    From = battery,
+                    From = from,
                     To = PlaceNames.Body,
                     Side = Side.Return,
                     LengthMetres = StrapMetres,

@@ -38,8 +38,12 @@ internal static class SourceTables
 
     private static IEnumerable<Use> OfRulesets() =>
         from ruleset in RulesetLibrary.All
-        from figure in ruleset.Figures
-        select new Use(figure.Source, figure.Provenance, $"ruleset {ruleset.Id}: {figure.Id}");
+        from use in ruleset.Figures
+            .Select(figure => new Use(figure.Source, figure.Provenance, $"ruleset {ruleset.Id}: {figure.Id}"))
+            .Append(new Use(
+                ruleset.IsolatorRatings.Amps.Source, ruleset.IsolatorRatings.Amps.Provenance,
+                $"ruleset {ruleset.Id}: ratings of isolators"))
+        select use;
 
     private static IEnumerable<Use> OfConductors()
     {

@@ -11,7 +11,7 @@ internal static class ContentCodes
     [Meaning("Text that is no id.")]
     public const string IdMalformed = "id.malformed";
 
-    [Meaning("The id body, which the vehicle's body has.")]
+    [Meaning("The id body or engine, which the vehicle's body and the engine block have.")]
     public const string IdReserved = "id.reserved";
 
     [Meaning("Too few items in a list.")]

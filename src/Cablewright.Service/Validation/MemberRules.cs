@@ -66,15 +66,22 @@ internal static partial class MemberRules
     {
         if (id.EndsWith('\n') || !Identifier().IsMatch(id))
             return [new Fault("", ContentCodes.IdMalformed, "this is not an id", Excerpt.Of(id), IdentifierAttribute.Accepted)];
-        return rule.NamesPlace && id == ContractLimits.BodyPlace
+        return rule.NamesPlace && AlwaysThere(id) is { } what
             ? [new Fault(
                 "",
                 ContentCodes.IdReserved,
-                "body is the vehicle's body; choose another id",
+                $"{id} is {what}; choose another id",
                 Excerpt.Of(id),
                 IdentifierAttribute.Accepted)]
             : [];
     }
+
+    private static string? AlwaysThere(string place) => place switch
+    {
+        ContractLimits.BodyPlace => "the vehicle's body",
+        ContractLimits.EnginePlace => "the engine block",
+        _ => null,
+    };
 
     private static Fault[] CheckCount(ICollection items, ItemsAttribute rule)
     {

@@ -19,6 +19,20 @@ public class FaultTests
         }),
         ("id.taken", "/amplifiers/0/id", OneAmplifier().WithAmplifier(amplifier => amplifier with { Id = "starter" })),
         ("id.taken", "/amplifiers/0/id", OneAmplifier().WithAmplifier(amplifier => amplifier with { Id = "body" })),
+        ("id.taken", "/amplifiers/0/id", OneAmplifier().WithAmplifier(amplifier => amplifier with { Id = "engine" })),
+        ("engine.not-connected", "/runs/3/to", WithAlternatorCable(100, 2) with
+        {
+            Runs =
+            [
+                .. OneAmplifier().Runs, Run("case", "alternator", "engine", 1, "4 AWG"),
+                Run("charge", "alternator", "starter", 1, "4 AWG"),
+            ],
+        }),
+        ("engine.not-connected", "/runs/3/from", OneAmplifier().With(Run("ground", "engine", "bass", 1, "4 AWG"))),
+        ("alternator.place-unknown", "/vehicle/alternator/at", OneAmplifier() with
+        {
+            Vehicle = OneAmplifier().Vehicle with { Alternator = new Alternator { At = "engine" } },
+        }),
         ("id.taken", "/runs/3/id", OneAmplifier().With(Run("main", "starter", "bass", 1, "4 AWG"))),
         ("run.ends-equal", "/runs/0/to", OneAmplifier().WithRun("main", run => run with { To = "starter" })),
         ("amplifier.draw-unknown", "/amplifiers/0", OneAmplifier()

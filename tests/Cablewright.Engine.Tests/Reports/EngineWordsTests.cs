@@ -20,7 +20,7 @@ public partial class EngineWordsTests
         " is unknown", " stands there twice", "\" and not in \"", "A node reaches no held node.",
         "The computation takes more work than it may.", "The corner that is worst has become better.", "The data file ",
         "The figures of ruleset ", "The fuse families: one is missing, or stands there twice.",
-        "The rest voltages: a chemistry has fewer than two points.",
+        "The ratings of isolators do not rise.", "The rest voltages: a chemistry has fewer than two points.",
 
         // Meaning and source of figures that no data file has.
         "counted, not timed, so that it is the same on every machine", "drop from battery to amplifier and back, at most",

@@ -83,6 +83,32 @@ public class ShopWordsTests
         Assert.Contains("3000 A", found.Remedy, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// 31.59 A through the relay, as <c>SupplyPairs</c> works it out: shops have relays of 30 A and of 40 A, common practice, no
+    /// source.
+    /// </summary>
+    [Fact]
+    public void An_isolator_is_named_by_a_rating_that_is_sold()
+    {
+        Build small = PartedBuilds.Behind(PartedBuilds.Relay(30), 30);
+        Finding over = Assert.Single(Assessed.Of(small).Findings, finding => finding.Code == "isolator.over-rating");
+        Assert.Equal("one rated for 40 A or more, or less power behind it", over.Remedy);
+        Finding unknown = Assert.Single(
+            Assessed.Of(PartedBuilds.Behind(PartedBuilds.Relay(null), 30)).Findings,
+            finding => finding.Code == "isolator.rating-unknown");
+        Assert.Equal("state its rating; it needs 40 A or more", unknown.Remedy);
+    }
+
+    /// <summary>Above the largest that is sold, the current itself is named.</summary>
+    [Fact]
+    public void A_current_beyond_all_usual_isolators_is_named_as_it_is()
+    {
+        Build large = PartedBuilds.Behind(PartedBuilds.Relay(30), 550);
+        Finding over = Assert.Single(Assessed.Of(large).Findings, finding => finding.Code == "isolator.over-rating");
+        Assert.True(over.Measured > 500);
+        Assert.StartsWith($"one rated for {over.Measured:0} A or more", over.Remedy, StringComparison.Ordinal);
+    }
+
     /// <summary>The band of an ANL is from memory; whether it opens before 6 AWG is hurt hangs on it.</summary>
     [Fact]
     public void The_opening_times_of_a_fuse_are_asked_for_where_they_would_change_the_verdict()

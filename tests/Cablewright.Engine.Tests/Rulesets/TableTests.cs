@@ -1,11 +1,14 @@
 using Cablewright.Engine.Builds;
+using Cablewright.Engine.Changes;
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Data;
 using Cablewright.Engine.Designs;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Published;
+using Cablewright.Engine.Text;
 using Cablewright.Vocabulary;
 
 namespace Cablewright.Engine.Tests.Rulesets;
@@ -73,6 +76,21 @@ public class TableTests
     {
         Assert.Throws<InvalidDataException>(() => new FuseFamilies(FuseRows[1..]));
         Assert.Throws<InvalidDataException>(() => new FuseFamilies([.. FuseRows, FuseRows[0]]));
+    }
+
+    [Fact]
+    public void Isolators_are_of_the_ruleset_s_ratings()
+    {
+        var ratings = new IsolatorRatings(new SourcedNumbers([35, 70], "a shop", "common practice, no source"));
+        Variant variant = Of(PartedBuilds.Behind(PartedBuilds.Relay(30), 30), SampleRulesets.With(isolatorRatings: ratings));
+        Violation small = Assert.Single(
+            variant.Sized.Evaluation.Violations, violation => violation.Kind is ViolationKind.IsolatorOverRated);
+        Edit edit = Assert.Single(PartChanges.Isolator(variant.Build, small).Edits);
+        Assert.Equal(Held.Of(WrittenFigure.Of(35, WrittenUnit.Ampere)), edit.To);
+        Assert.Equal(70, ratings.Next(70.000001));
+        Assert.Null(ratings.Next(70.1));
+        Assert.Throws<InvalidDataException>(
+            () => new IsolatorRatings(new SourcedNumbers([70, 35], "a shop", "common practice, no source")));
     }
 
     [Fact]

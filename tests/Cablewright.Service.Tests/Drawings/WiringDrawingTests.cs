@@ -65,6 +65,34 @@ public class WiringDrawingTests(ServiceFixture service, ITestOutputHelper output
         }
     }
 
+    /// <summary>The battery's cable and the strap meet at the engine, on which the alternator's case sits.</summary>
+    [Fact]
+    public async Task The_engine_is_drawn_as_a_place_where_grounds_meet()
+    {
+        const string Body = """
+            {
+              "vehicle": { "batteries": [ { "id": "starter" } ], "alternator": { "ratedCurrent": "120 A" } },
+              "amplifiers": [ { "id": "bass", "ratedOutput": "500 W" } ],
+              "runs": [
+                { "id": "main", "from": "starter", "to": "bass", "length": "5 m" },
+                { "id": "cable", "from": "starter", "to": "engine", "length": "0.6 m" },
+                { "id": "strap", "from": "engine", "to": "body", "length": "0.4 m" },
+                { "id": "pigtail", "from": "starter", "to": "body", "length": "0.4 m" }
+              ]
+            }
+            """;
+        Assert.Empty(await TroublesOf("engine", Body));
+        (Build build, Assessment answer) = (await service.To(Body))!.Value;
+        string svg = WiringDrawing.Svg(build, answer);
+        Assert.Contains("Engine block", svg, StringComparison.Ordinal);
+        Assert.Contains("its case sits on the engine", svg, StringComparison.Ordinal);
+        string without = Body.Replace("\"engine\"", "\"body\"", StringComparison.Ordinal)
+            .Replace("{ \"id\": \"strap\", \"from\": \"body\", \"to\": \"body\", \"length\": \"0.4 m\" },", "",
+                StringComparison.Ordinal);
+        (build, answer) = (await service.To(without))!.Value;
+        Assert.DoesNotContain("on the engine", WiringDrawing.Svg(build, answer), StringComparison.Ordinal);
+    }
+
     private static string Shared(int count)
     {
         int[] numbers = [.. Enumerable.Range(1, count)];

@@ -10,7 +10,7 @@ internal sealed class Names(Dice dice, Temper temper)
     private static readonly string[] Odd =
         ["-", "_", "0", "00", "Body", "BODY", "null", "true", "constructor", "__proto__", "supply", "return", "1e9", "battery"];
 
-    private readonly HashSet<string> taken = new(StringComparer.Ordinal) { ContractLimits.BodyPlace };
+    private readonly HashSet<string> taken = new(StringComparer.Ordinal) { ContractLimits.BodyPlace, ContractLimits.EnginePlace };
 
     /// <summary>A name for a thing of some kind.</summary>
     public string New(string kind)

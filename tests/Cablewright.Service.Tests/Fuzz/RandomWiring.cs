@@ -6,7 +6,7 @@ namespace Cablewright.Service.Tests.Fuzz;
 /// <summary>Random places of a build, and runs that join them as is legal.</summary>
 /// <remarks>
 /// Islands of the supply side, each with a battery, are joined by isolators, in trees and in rings; within an island runs make a
-/// tree, loops, and runs side by side. Returns lead to the body, to batteries, or meet on the way.
+/// tree, loops, and runs side by side. Returns lead to the body, to batteries, to the engine, or meet on the way.
 /// </remarks>
 internal sealed class RandomWiring
 {
@@ -80,10 +80,10 @@ internal sealed class RandomWiring
     /// <summary>Whether the places of a run tell nothing of its side, or the wrong thing.</summary>
     private bool NeedsSide(Link link)
     {
-        bool endsAtBody = link.From == "body" || link.To == "body";
+        bool isGround = link.Touches("body") || link.Touches("engine");
         bool tellsSupply = Batteries.Contains(link.From) || link.From == ChargingPlace || Amplifiers.Contains(link.To);
         bool tellsReturn = Amplifiers.Contains(link.From);
-        return !endsAtBody && (tellsSupply == tellsReturn ? !dice.Chance(0.02) : tellsReturn != link.IsReturn);
+        return !isGround && (tellsSupply == tellsReturn ? !dice.Chance(0.02) : tellsReturn != link.IsReturn);
     }
 
     private void MakeIslands()
@@ -226,6 +226,17 @@ internal sealed class RandomWiring
         foreach (string battery in Batteries.Where(_ => dice.Chance(0.15))) AddReturn(battery, "body");
         if (Batteries.Count > 1 && dice.Chance(0.15)) AddReturn(Batteries[0], Batteries[1]);
         if (meetings.Length > 1 && dice.Chance(0.3)) AddReturn(meetings[0], meetings[1]);
+        if (dice.Chance(0.2)) MakeEngine();
+    }
+
+    /// <summary>A strap, a battery's cable or both, and now and then what else is grounded there.</summary>
+    private void MakeEngine()
+    {
+        bool hasStrap = dice.Chance(0.6);
+        if (hasStrap) AddReturn("engine", "body");
+        if (!hasStrap || dice.Chance(0.6)) AddReturn(dice.OneOf(Batteries), "engine");
+        if (ChargingPlace is { } place && dice.Chance(0.3)) AddReturn(place, "engine");
+        if (dice.Chance(0.2)) AddReturn(dice.OneOf(Amplifiers), "engine");
     }
 
     private string Ground() => dice.Chance(0.75) ? "body" : dice.OneOf(Batteries);

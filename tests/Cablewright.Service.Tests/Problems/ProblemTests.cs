@@ -144,6 +144,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
                 { "id": "bass", "ratedOutput": "500 W", "programme": "sine", "crestFactor": "9 dB", "efficiency": "-80 %" },
                 { "id": "mids" }
               ],
+              "junctions": [ { "id": "engine" } ],
               "runs": [
                 { "id": "feed", "from": "starter", "to": "bass", "length": "1,5 m",
                   "conductor": { "size": "4", "count": 9 } },
@@ -164,6 +165,7 @@ public class ProblemTests(ServiceFixture service) : IClassFixture<ServiceFixture
             ("/vehicle/chargingVoltage", "quantity.too-large"),
             ("/vehicle/alternator/at", "alternator.place-unknown"),
             ("/amplifiers/0/id", "id.reserved"),
+            ("/junctions/0/id", "id.reserved"),
             ("/amplifiers/1/crestFactor", "amplifier.programme-twice"),
             ("/amplifiers/1/efficiency", "quantity.negative"),
             ("/amplifiers/2", "amplifier.draw-unknown"),

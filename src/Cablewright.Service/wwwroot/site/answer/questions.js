@@ -70,7 +70,7 @@ function answerField(asked, page) {
 
 /** @param {Build} build @param {FollowUp} asked @param {string} size @returns {Build} */
 function withStrap(build, asked, size) {
-  const battery = String(asked.params?.["battery"] ?? build.vehicle?.batteries?.[0]?.id ?? "battery");
+  const from = String(asked.params?.["place"] ?? asked.params?.["battery"] ?? build.vehicle?.batteries?.[0]?.id ?? "battery");
   const id = freeName(
     build.runs.map((run) => run.id),
     "strap",
@@ -81,7 +81,7 @@ function withStrap(build, asked, size) {
       ...build.runs,
       {
         id,
-        from: battery,
+        from,
         to: "body",
         length: strapLength[build.units ?? "us"],
         conductor: { size },

@@ -3,7 +3,10 @@ import { get, steps } from "./pointers.js";
 import { member } from "./members.js";
 
 /** The name that sentences call a run by, and where it leads. @param {{ id: string, from: string, to: string }} run */
-export const runTitle = ({ id, from, to }) => `${id}: ${from} to ${to === "body" ? "the body" : to}`;
+export const runTitle = ({ id, from, to }) => `${id}: ${placeTitle(from)} to ${placeTitle(to)}`;
+
+/** @param {string} place */
+const placeTitle = (place) => (place === "body" || place === "engine" ? `the ${place}` : place);
 
 /** @param {string} text */
 const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);

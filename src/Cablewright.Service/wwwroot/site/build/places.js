@@ -10,6 +10,7 @@ export const firstBattery = (build) => batteries(build)[0]?.id ?? "battery";
 export function names(build) {
   return new Set([
     "body",
+    "engine",
     ...batteries(build).map((battery) => battery.id),
     ...build.amplifiers.map((amplifier) => amplifier.id),
     ...build.runs.flatMap((run) => [run.from, run.to]),
@@ -25,14 +26,14 @@ export function freeName(taken, wanted) {
   }
 }
 
-/** The runs that lead back: from an amplifier, to or from the body, and on from where such a run ends.
+/** The runs that lead back: from an amplifier, to or from the body or the engine, and on from where such a run ends.
  * @param {Build} build @returns {Set<Run>} */
 export function grounds(build) {
   const amplifiers = new Set(build.amplifiers.map((amplifier) => amplifier.id));
   const sources = new Set(batteries(build).map((battery) => battery.id));
   /** @type {Set<Run>} */
   const found = new Set();
-  const negative = new Set(["body"]);
+  const negative = new Set(["body", "engine"]);
   for (let before = -1; before !== found.size;) {
     before = found.size;
     for (const run of build.runs) {
