@@ -29,12 +29,12 @@ internal sealed class ConstructiveHeuristic
     private const int MostHopeful = 6;
 
     /// <summary>From the currents of a choice that stands, another settles soon or not at all.</summary>
-    private const int MostRoundsAfter = 6, MostHopefulAfter = 1;
+    private const int MostRoundsAfter = 5, MostHopefulAfter = 1;
 
     /// <summary>How much more than the goal a prediction may lose: it may be off by so much.</summary>
     private const double Hope = 0.005;
 
-    private const double Step = 0.9;
+    private const double Step = 0.9, Less = 0.97;
     private const double Margin = 0.001;
 
     private readonly SizingTask task;
@@ -92,7 +92,7 @@ internal sealed class ConstructiveHeuristic
 
             bool repeats = isKnown || tried.Evaluation is null || round >= hopeful;
             if (tried.IsKept || Aside(tried, conductors) || !repeats || SettleShared(conductors)) continue;
-            if (!AimLower(tried.Evaluation)) return last;
+            if (!AimLower(tried.Evaluation) && (from is null || !LoseLess(tried.Evaluation))) return last;
         }
 
         return last;
@@ -222,6 +222,17 @@ internal sealed class ConstructiveHeuristic
         }
 
         return isAny;
+    }
+
+    /// <summary>
+    /// Aims below what is lost now: a rule that a little less current would keep is broken in a run that stays as it is.
+    /// </summary>
+    private bool LoseLess(DesignEvaluation? evaluation)
+    {
+        if (evaluation is null) return false;
+        for (int load = 0; load < shares.Length; load++)
+            shares[load] = Less * task.Model.Circuit.LostVolts(load, evaluation.Envelope) / goal.Volts[load];
+        return true;
     }
 
     /// <summary>Goes back half of the way, where it was aimed so low that no choice is left.</summary>

@@ -39,8 +39,8 @@ internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuse
         RunningAmps = [.. task.Paths.LoadsOn.Select(on => Sum(on, load => loads[load].Running))];
         Amps = [.. task.Paths.LoadsOn.Select(on => on.Count == 0 ? new RunAmps(0, 0, 0, 0, double.PositiveInfinity) : new RunAmps(
             Sum(on, load => Warming(loads[load])),
-            Sum(on, load => Math.Max(Warming(loads[load]), loads[load].Share * loads[load].AtLowest)),
-            Sum(on, load => Math.Max(loads[load].Running, loads[load].Share * loads[load].AtLowest)),
+            Math.Max(Sum(on, load => Warming(loads[load])), Sum(on, load => AtLowest(loads[load]))),
+            Math.Max(Sum(on, load => loads[load].Running), Sum(on, load => AtLowest(loads[load]))),
             Sum(on, load => loads[load].Running),
             Sum(on, load => loads[load].Most)))];
         fuses.Take(Amps, WeakestAmps);
@@ -65,6 +65,8 @@ internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuse
         Ohms(run, choice, Celsius(run, choice, Amps[run].Warming)) + fuses.LeastOhms(run, choice);
 
     private static double Warming(LoadAmps load) => load.Share * load.Running;
+
+    private static double AtLowest(LoadAmps load) => load.Share * load.AtLowest;
 
     private static double Sum(List<int> loads, Func<int, double> amps)
     {

@@ -31,8 +31,7 @@ internal sealed class SharedRunSearch(
                 foreach (ConductorChoice choice in taper.Candidates[run])
                 {
                     if (task.IsOutOfWork) return;
-                    if (choice != trials.Best!.Evaluation.Design.Conductors[run])
-                        Find(taper.Trimmed(run, choice), trials, trials.Best.Evaluation);
+                    Find(taper.Trimmed(run, choice), trials, trials.Best!.Evaluation);
                 }
             }
 

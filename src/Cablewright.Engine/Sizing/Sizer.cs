@@ -44,7 +44,8 @@ internal sealed class Sizer
 
     /// <summary>Decides what is open; the search stops where it is once the build's meter is used up.</summary>
     /// <param name="evaluator">Works out each trial of the build.</param>
-    /// <param name="near">The choice of a build much like this one; <c>null</c>: a choice is looked for from the ground up.</param>
+    /// <param name="near">The choice of a build much like this one; <c>null</c>: a choice is looked for from the ground
+    /// up.</param>
     public static SizedBuild Size(Evaluator evaluator, ConductorChoice[]? near = null)
     {
         CompleteBuild build = evaluator.Model.Build;
