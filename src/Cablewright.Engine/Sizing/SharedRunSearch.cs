@@ -34,9 +34,9 @@ internal sealed class SharedRunSearch(
                     Find(taper.Trimmed(run, choice), trials, trials.Best!.Evaluation);
                 }
             }
-
-            if (trials.Best == before) Pairs(trials);
         }
+
+        Pairs(trials);
     }
 
     /// <summary>Two runs beside each other: one is often thin where the other is thick.</summary>
@@ -53,7 +53,7 @@ internal sealed class SharedRunSearch(
                 (with[one], with[other]) = (first, second);
                 IReadOnlyList<ConductorChoice>[] among = taper.Trimmed(one, first);
                 among[other] = [second];
-                if (task.Evaluate(with) is { } present) Find(among, trials, present);
+                if (trials.Try(with).Evaluation is { } present) Find(among, trials, present);
             }
         }
     }
