@@ -27,7 +27,7 @@ internal static class QuestionFinder
     /// <param name="meter">Counts the work.</param>
     public static Asked For(Variant present, WorkMeter meter)
     {
-        WhatIf[] whatIfs = [.. WhatIfs.For(present.Build)];
+        WhatIf[] whatIfs = [.. WhatIfs.For(present.Build).Where(whatIf => MayMatter(whatIf, present))];
         if (whatIfs.Length == 0) return Asked.Nothing;
         WorkMeter all = meter.Part(WorkBudgets.Questions);
         Outcome now = OutcomeOf(present);
@@ -51,6 +51,11 @@ internal static class QuestionFinder
                 asked.Sensitivity.Why(speech), assumptions.ValueAt(asked.WhatIf.At, present.Build.Assumptions), speech))];
         return new Asked(questions, outcomes.All(of => of.All(outcome => outcome is not null)));
     }
+
+    /// <summary>Whether there is anything that an answer could change: what is chosen, or a rule that it could cure.</summary>
+    private static bool MayMatter(WhatIf whatIf, Variant present) => whatIf.Cures.Count == 0
+        || present.Build.Runs.Any(run => run.Given is null)
+        || present.Violations.Any(violation => violation.Severity > Severity.Info && whatIf.Cures.Contains(violation.Kind));
 
     /// <summary>
     /// What becomes of the build with an answer put in; <c>null</c> where that takes more work than a question is worth.

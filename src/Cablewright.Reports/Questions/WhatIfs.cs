@@ -5,6 +5,7 @@ using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Fuses;
 using Cablewright.Engine.Loads;
 using Cablewright.Engine.Numerics;
+using Cablewright.Engine.Rules;
 using Cablewright.Engine.Sizing;
 using Cablewright.Engine.Wiring;
 using Cablewright.Reports.Messages;
@@ -38,6 +39,12 @@ internal sealed record WhatIf(Target At, string Key, Params Values, IReadOnlyLis
 
     /// <summary>Whether the answers speak of the supply alone, which no choice of conductors looks at.</summary>
     public bool IsOfSupply { get; init; }
+
+    /// <summary>
+    /// What the answers can cure where they can make nothing worse, since what is assumed is judged at its worse end already;
+    /// empty: they can do more than that.
+    /// </summary>
+    public IReadOnlyList<ViolationKind> Cures { get; init; } = [];
 }
 
 /// <summary>Who can answer a question, the one to be asked first first.</summary>
@@ -198,7 +205,10 @@ internal static class WhatIfs
         build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null },
         new Target(Part.Fuse, null, Member.InterruptingRating),
         "interrupting-rating",
-        run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = HighInterruptingAmps } });
+        run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = HighInterruptingAmps } })
+        is { } whatIf
+        ? whatIf with { Cures = [ViolationKind.InterruptingTooLow, ViolationKind.InterruptingUnknown] }
+        : null;
 
     /// <summary>A part as quick, or as slow, as a band from memory may be off.</summary>
     private static WhatIf? OpeningTimes(CompleteBuild build)
@@ -209,7 +219,17 @@ internal static class WhatIfs
             run => run.Fuse is { RatingAmps: { } rating, OpeningTimes.Count: 0 } && !BandOf(run.Fuse, rating).IsRead,
             new Target(Part.Fuse, null, Member.OpeningTimes), "opening-times",
             run => run with { Fuse = Timed(run.Fuse!, isSlow: false) },
-            run => run with { Fuse = Timed(run.Fuse!, isSlow: true) });
+            run => run with { Fuse = Timed(run.Fuse!, isSlow: true) })
+            is { } whatIf
+            ? whatIf with
+            {
+                Cures =
+                [
+                    ViolationKind.FuseMayNotOpen, ViolationKind.FuseClearsTooLate, ViolationKind.BandRecalled,
+                    ViolationKind.OverloadHurts, ViolationKind.FuseOpensOnNote,
+                ],
+            }
+            : null;
 
         TimeCurrentBand BandOf(FuseWish fuse, double rating) =>
             (fuse.Family is { } family ? families.Of(family) : families.UsualFor(rating)).TimeCurrentBand;
