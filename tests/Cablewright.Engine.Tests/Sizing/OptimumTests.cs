@@ -14,7 +14,9 @@ namespace Cablewright.Engine.Tests.Sizing;
 /// </summary>
 public class OptimumTests
 {
-    /// <summary>Of how many builds, all but one at least, the choice has to be the optimum, and what any other may weigh.</summary>
+    /// <summary>
+    /// Of how many builds, all but one at least, the choice has to be the optimum, and what any other may weigh.
+    /// </summary>
     private const double ShareOptimal = 0.98, MostOverOptimum = 1.05;
 
     public static TheoryData<string, int, int, int> Kinds => new()
