@@ -1,7 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Cablewright.Contract.Assessments;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;
 using Cablewright.Reports.Assessments;
@@ -11,11 +10,11 @@ namespace Cablewright.Benchmarks;
 /// <summary>Builds that fail, so that the changes are worked out which make them feasible.</summary>
 public class FailingBenchmarks
 {
-    private readonly Build given = WithThinMain(StarBuild.Small);
-    private readonly Build several = WithThinMain(Longer(StarBuild.Small));
+    private readonly Build given = StarBuild.WithThinMain(StarBuild.Small);
+    private readonly Build several = StarBuild.WithThinMain(Longer(StarBuild.Small));
     private readonly Build open = Limited(StarBuild.Open(StarBuild.Small));
-    private readonly Build hundred = WithThinMain(StarBuild.Given(12, 100, 100));
-    private readonly Build largest = WithThinMain(StarBuild.Given(64, 512, 20));
+    private readonly Build hundred = StarBuild.WithThinMain(StarBuild.Given(12, 100, 100));
+    private readonly Build largest = StarBuild.WithThinMain(StarBuild.Given(64, 512, 20));
 
     [Benchmark]
     public Assessment OneOfNineRunsTooThin() => Assessor.Assess(given, RulesetLibrary.Newest);
@@ -31,12 +30,6 @@ public class FailingBenchmarks
 
     [Benchmark]
     public Assessment OneOfAllRunsTooThin() => Assessor.Assess(largest, RulesetLibrary.Newest);
-
-    private static Build WithThinMain(Build build) => build with
-    {
-        Runs = [.. build.Runs.Select((run, index) =>
-            index == 0 ? run with { Conductor = run.Conductor with { Size = ConductorSize.Of("8 AWG") } } : run)],
-    };
 
     private static Build Longer(Build build) => build with
     {

@@ -266,6 +266,9 @@ public sealed record Run
     /// <summary>The place where it ends.</summary>
     public required string To { get; init; }
 
+    /// <summary>Whether one of its ends is at a place.</summary>
+    internal bool EndsAt(string place) => From == place || To == place;
+
     /// <summary>Supply or return, where the places do not tell.</summary>
     public Side? Side { get; init; }
 

@@ -46,7 +46,7 @@ internal static class ChargingPlace
 
         void Add(string place)
         {
-            if (names[place].Kind is PlaceKind.Body or PlaceKind.Engine or PlaceKind.Amplifier) return;
+            if (names[place].Kind.IsGround || names[place].Kind is PlaceKind.Amplifier) return;
             if (seen.Add(place)) next.Add(place);
         }
     }

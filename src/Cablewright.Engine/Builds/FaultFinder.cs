@@ -99,7 +99,7 @@ internal sealed class FaultFinder
         if (vehicle is { Converter: not null, Alternator: not null }) Fault(BuildFaultKind.VehicleTwoChargers, charger);
         if (ChargingPlace.Stated(build) is not { } at) return;
         (int battery, string? ownPlace) = ChargingPlace.Of(build, names);
-        if (battery < 0 || names[at].Kind is PlaceKind.Amplifier or PlaceKind.Body or PlaceKind.Engine)
+        if (battery < 0 || names[at].Kind is PlaceKind.Amplifier || names[at].Kind.IsGround)
             faults.Add(new BuildFault(BuildFaultKind.ChargerPlaceUnknown, charger[Member.At]) { Place = at });
         else if (ownPlace is not null && vehicle is { Alternator.RatedAmps: null, Converter: null })
             faults.Add(new BuildFault(BuildFaultKind.AlternatorRatingUnknown, charger) { Place = at });
@@ -217,7 +217,7 @@ internal sealed class FaultFinder
     private void FindEngineFault()
     {
         int run = 0;
-        while (build.Runs[run].From != PlaceNames.Engine && build.Runs[run].To != PlaceNames.Engine) run++;
+        while (!build.Runs[run].EndsAt(PlaceNames.Engine)) run++;
         Member end = build.Runs[run].From == PlaceNames.Engine ? Member.From : Member.To;
         Fault(BuildFaultKind.EngineNotConnected, new Target(Part.Run, run, end), build.Runs[run].Id);
     }

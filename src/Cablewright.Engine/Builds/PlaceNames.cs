@@ -11,6 +11,16 @@ internal enum PlaceKind
     Charger,
 }
 
+/// <summary>What a kind of place is.</summary>
+internal static class PlaceKinds
+{
+    extension(PlaceKind kind)
+    {
+        /// <summary>Whether it is metal that grounds end at.</summary>
+        public bool IsGround => kind is PlaceKind.Body or PlaceKind.Engine;
+    }
+}
+
 /// <summary>What each name in a build stands for.</summary>
 internal sealed class PlaceNames
 {

@@ -67,13 +67,11 @@ internal sealed class SideResolution
     {
         PlaceKind from = names[run.From].Kind, to = names[run.To].Kind;
         Signs marked = run.Side is Side.Supply ? Signs.MarkedSupply : Signs.None;
-        if (run.Side is Side.Return || IsGround(from) || IsGround(to)) marked |= Signs.Returns;
+        if (run.Side is Side.Return || from.IsGround || to.IsGround) marked |= Signs.Returns;
         if (from is PlaceKind.Battery or PlaceKind.Charger || to is PlaceKind.Amplifier) marked |= Signs.TellsSupply;
         if (from is PlaceKind.Amplifier) marked |= Signs.TellsReturn;
         return marked;
     }
-
-    private static bool IsGround(PlaceKind kind) => kind is PlaceKind.Body or PlaceKind.Engine;
 
     /// <summary>The side of a piece, by its first run.</summary>
     private Side SideOf(int first, List<BuildFault> faults)

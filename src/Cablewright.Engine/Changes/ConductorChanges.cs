@@ -108,7 +108,7 @@ internal sealed class ConductorChanges(CompleteBuild build)
     private IEnumerable<int> Beside(int run, Side side) => Enumerable.Range(0, build.Stated.Runs.Count).Where(other =>
         build.Runs[other] is { Given: not null } each && each.Side == side
         && new[] { build.Runs[run].From, build.Runs[run].To }
-            .Any(place => (each.From == place || each.To == place) && IsWhereGroundsCount(place, run)));
+            .Any(place => each.EndsAt(place) && IsWhereGroundsCount(place, run)));
 
     private bool IsWhereGroundsCount(string place, int run) => build.Names[place].Kind is PlaceKind.Amplifier
         || (build.Names[place].Kind is PlaceKind.Battery && build.Runs[run].Side is Side.Return);

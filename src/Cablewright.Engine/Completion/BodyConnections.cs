@@ -67,7 +67,7 @@ internal sealed record BodyConnections(
         return -1;
     }
 
-    private static bool TouchesBody(CompleteRun run) => run.From == PlaceNames.Body || run.To == PlaceNames.Body;
+    private static bool TouchesBody(CompleteRun run) => run.EndsAt(PlaceNames.Body);
 
     private static string OtherEnd(CompleteRun run) => run.From == PlaceNames.Body ? run.To : run.From;
 

@@ -71,7 +71,7 @@ internal static class BuildCompletion
             Body = bodyConnections,
             Capacitors = capacitors,
             AlternatorPlace = alternatorPlace,
-            NamesEngine = build.Runs.Any(run => run.From == PlaceNames.Engine || run.To == PlaceNames.Engine),
+            NamesEngine = build.Runs.Any(run => run.EndsAt(PlaceNames.Engine)),
             CountsEnergy = countsEnergy,
             Tolerances = build.Include.Contains(Extra.Robustness)
                 ? TolerancesOf(build.Tolerances, nominalFactor, assumptions)

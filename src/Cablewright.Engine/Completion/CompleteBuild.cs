@@ -64,7 +64,7 @@ internal sealed record CompleteBuild
 
     /// <summary>Whether a run leads to the alternator's own place.</summary>
     public bool IsAlternatorCable(CompleteRun run) =>
-        AlternatorPlace is { } place && (run.From == place || run.To == place);
+        AlternatorPlace is { } place && run.EndsAt(place);
 
     /// <summary>Whether the build speaks of batteries or of playing time, so that their energy is counted.</summary>
     public required bool CountsEnergy { get; init; }
@@ -211,6 +211,9 @@ internal sealed record CompleteRun
     public required string From { get; init; }
 
     public required string To { get; init; }
+
+    /// <summary>Whether one of its ends is at a place.</summary>
+    public bool EndsAt(string place) => From == place || To == place;
 
     public required Side Side { get; init; }
 

@@ -132,7 +132,7 @@ internal sealed class RunCompletion
 
     private Route RouteOf(Run run, int? index)
     {
-        bool atEngine = run.From == PlaceNames.Engine || run.To == PlaceNames.Engine;
+        bool atEngine = run.EndsAt(PlaceNames.Engine);
         bool isInBay = atEngine || IsUnderBonnet(run.From) || IsUnderBonnet(run.To);
         Route route = isInBay ? Route.EngineBay : Route.Cabin;
         assumptions.Note(new AssumedRoute(

@@ -49,7 +49,7 @@ internal sealed class TerminalLimits(Build build, AssumptionList assumptions)
     {
         Figure gauge = assumptions.Ruleset.Terminal.UsualGauge(amplifier.RatedOutputWatts);
         var usual = ConductorSize.OfGauge((int)gauge.Value);
-        if (build.Runs.Any(run => (run.From == amplifier.Id || run.To == amplifier.Id)
+        if (build.Runs.Any(run => run.EndsAt(amplifier.Id)
             && run.Conductor.Size?.FitsWhere(usual) is not true))
             assumptions.Note(new AssumedSize(AssumptionKind.TerminalSize, at, usual, gauge));
 

@@ -92,8 +92,7 @@ internal sealed class BillOfMaterials
     private static int Ends(DesignedRun run, Func<string, bool> isThere) =>
         (isThere(run.Run.From) ? 1 : 0) + (isThere(run.Run.To) ? 1 : 0);
 
-    private bool IsStud(string place) =>
-        build.Names[place].Kind is PlaceKind.Battery or PlaceKind.Body or PlaceKind.Engine;
+    private bool IsStud(string place) => build.Names[place].Kind is PlaceKind.Battery || build.Names[place].Kind.IsGround;
 
     private bool IsAmplifier(string place) => build.Names[place].Kind is PlaceKind.Amplifier;
 
@@ -109,8 +108,6 @@ internal sealed class BillOfMaterials
         || (run.Run.Side is Side.Return && IsVehicles(run.Run.From) && IsVehicles(run.Run.To));
 
     private bool IsVehicles(string place) => place == chargingBattery || place is PlaceNames.Body or PlaceNames.Engine;
-
-    private static bool Touches(DesignedRun run, string place) => run.Run.From == place || run.Run.To == place;
 
     /// <summary>
     /// A battery or junction is under the bonnet where runs beside the engine end: one for the battery, all for others.
@@ -129,7 +126,7 @@ internal sealed class BillOfMaterials
     }
 
     private bool PassesBulkhead(DesignedRun run) =>
-        !Touches(run, PlaceNames.Body) && IsUnderBonnet(run.Run.From) != IsUnderBonnet(run.Run.To);
+        !run.Run.EndsAt(PlaceNames.Body) && IsUnderBonnet(run.Run.From) != IsUnderBonnet(run.Run.To);
 
     private double Loom(DesignedRun run)
     {

@@ -59,6 +59,7 @@ internal static class CandidateList
         TerminalLimit[] terminals = [.. run.Terminals.Where(terminal => !terminal.IsAssumed)];
         ConductorSize? largest = terminals.Select(terminal => terminal.Largest).MinBy(size => size.NominalAreaMm2);
         ConductorSize[] sizes = Fitting(SizesOf(stated, costs, stock), largest);
+        double leastParallel = Math.Min(Stocked(stated.Units)[^1].NominalAreaMm2, sizes.Max(size => size.NominalAreaMm2));
         return [.. Conductors(sizes, MaterialsOf(wish, stated, costs), costs)
             .SelectMany(conductor => Laid(conductor, Counts(conductor), terminals))
             .OrderByDescending(choice => choice.OhmsPerMetreAt20)
@@ -71,8 +72,7 @@ internal static class CandidateList
             return Enumerable.Range(1, stated.Sizing.MaxParallel is null && IsThin(conductor) ? 1 : MostParallel(stock, build));
         }
 
-        bool IsThin(Conductor conductor) => conductor.Size.NominalAreaMm2 < Math.Min(
-            Stocked(stated.Units)[^1].NominalAreaMm2, sizes.Max(size => size.NominalAreaMm2));
+        bool IsThin(Conductor conductor) => conductor.Size.NominalAreaMm2 < leastParallel;
     }
 
     private static IEnumerable<ConductorSize> SizesOf(Build build, PriceList costs, Stock stock) =>

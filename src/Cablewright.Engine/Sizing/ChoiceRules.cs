@@ -27,9 +27,6 @@ internal sealed class ChoiceRules
         returnBinds = [.. task.Build.Stated.Amplifiers.Select(amplifier => CanReturn(task, candidates, amplifier.Id))];
     }
 
-    /// <summary>Whether it is accepted that some run gets too hot.</summary>
-    public bool AcceptsHeat => accepted.Any(violation => violation.Kind is ViolationKind.OverAmpacity);
-
     /// <summary>Whether it is accepted that a run gets too hot.</summary>
     public bool AcceptsHeatOf(int run) =>
         accepted.Any(violation => violation.End.Run == run && violation.Kind is ViolationKind.OverAmpacity);
@@ -89,7 +86,7 @@ internal sealed class ChoiceRules
         for (int run = 0; run < candidates.Length; run++)
         {
             CompleteRun described = task.Build.Runs[run];
-            if (described.From != amplifier && described.To != amplifier) continue;
+            if (!described.EndsAt(amplifier)) continue;
             if (described.Side is Side.Supply) supply = Math.Max(supply, 1 / candidates[run][0].OhmsPerMetreAt20);
             else back += 1 / candidates[run][^1].OhmsPerMetreAt20;
             isOpen |= described.Side is Side.Return && described.Given is null;
@@ -107,13 +104,8 @@ internal sealed class ChoiceRules
             task.Build.Runs[violation.Index].Given is null ? [violation.Index] : [],
         ViolationKind.StrapBelowFuses => [violation.Other],
         ViolationKind.ReturnBelowSupply =>
-            task.Open.Where(run => task.Build.Runs[run].Side is Side.Return && IsAt(run, violation.Index)),
+            task.Open.Where(run => task.Build.Runs[run].Side is Side.Return
+                && task.Build.Runs[run].EndsAt(task.Build.Stated.Amplifiers[violation.Index].Id)),
         _ => [],
     };
-
-    private bool IsAt(int run, int amplifier)
-    {
-        string id = task.Build.Stated.Amplifiers[amplifier].Id;
-        return task.Build.Runs[run].From == id || task.Build.Runs[run].To == id;
-    }
 }

@@ -74,8 +74,21 @@ internal sealed class FuseBounds
                 : double.PositiveInfinity;
     }
 
+    /// <summary>Whether a conductor can carry what its run carries, and be protected, where a choice has to keep that.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="choice">Its conductors.</param>
+    /// <param name="required">What they are to be rated for, in amperes.</param>
+    /// <param name="continuousAmps">The continuous current.</param>
+    public bool CanBear(int run, ConductorChoice choice, double required, double continuousAmps)
+    {
+        double ampacity = ampacities.OfAll(run, choice);
+        return ampacity <= 0
+            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(required, ampacity))
+                && (rules.AcceptsFuseOf(run) || CanProtect(run, choice, continuousAmps)));
+    }
+
     /// <summary>Whether a fuse can protect a conductor in a run, whatever else is chosen.</summary>
-    public bool CanProtect(int run, ConductorChoice choice, double continuousAmps) => build.Runs[run].Side is Side.Return
+    private bool CanProtect(int run, ConductorChoice choice, double continuousAmps) => build.Runs[run].Side is Side.Return
         || RunEnd.Of(run).All(end => CanProtect(end, choice, continuousAmps));
 
     /// <summary>The least resistance that the fuses of a run have, in ohms.</summary>

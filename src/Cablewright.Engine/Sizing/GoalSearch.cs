@@ -64,6 +64,9 @@ internal sealed class GoalSearch
     /// <summary>The best choice found; <c>null</c>: none.</summary>
     public Trial? Best => trials.Best;
 
+    /// <summary>Whether a rule was held to that every choice breaks, which another search may accept.</summary>
+    public bool HasRefused { get; private set; }
+
     /// <summary>Looks for a choice.</summary>
     /// <param name="near">The choice of a build much like this one, which one here is likely to be near to: another is then found
     /// with a few evaluations.</param>
@@ -123,6 +126,11 @@ internal sealed class GoalSearch
         Violation[] now = [.. atHand.Violations, .. FaultRuleBook.Report(task.Model, atHand).Violations];
         return rules.Accept(MayAccept, here, parallel, now);
 
-        bool MayAccept(IEnumerable<int> curing) => acceptsChosen || curing.All(run => Candidates[run].Count == 1);
+        bool MayAccept(IEnumerable<int> curing)
+        {
+            if (acceptsChosen || curing.All(run => Candidates[run].Count == 1)) return true;
+            HasRefused = true;
+            return false;
+        }
     }
 }

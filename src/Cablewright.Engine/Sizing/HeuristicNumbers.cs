@@ -1,6 +1,5 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
-using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Wiring;
 
 namespace Cablewright.Engine.Sizing;
@@ -57,14 +56,9 @@ internal sealed class HeuristicNumbers
     }
 
     /// <summary>Whether a candidate carries what its run carries, and can be protected.</summary>
-    public bool CanBear(int run, ConductorChoice choice)
-    {
-        double ampacity = task.Model.Ampacities.OfAll(run, choice);
-        double carried = task.RequiredAmps(run, goal, envelope.ThermalAmps[run], envelope.PeakAmps[run]);
-        return ampacity <= 0
-            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(carried, ampacity))
-                && (rules.AcceptsFuseOf(run) || fuses.CanProtect(run, choice, envelope.ThermalAmps[run])));
-    }
+    public bool CanBear(int run, ConductorChoice choice) => fuses.CanBear(
+        run, choice, task.RequiredAmps(run, goal, envelope.ThermalAmps[run], envelope.PeakAmps[run]),
+        envelope.ThermalAmps[run]);
 
     /// <summary>What a run would lose with a candidate.</summary>
     public double Volts(int run, ConductorChoice choice)

@@ -47,11 +47,13 @@ internal sealed class LocalSearch(SizingTask task, Goal goal, TaperRule taper)
         {
             before = trials.Best;
             ConductorChoice[] present = Conductors(trials);
-            foreach (int run in runs.Where(run => Lighter(run, present[run]).Any())
-                .OrderByDescending(run => Saving(run, present[run], Lighter(run, present[run]).First())).ThenBy(run => run))
+            var steps = runs
+                .SelectMany(run => Lighter(run, present[run]).Take(1).Select(step => (Run: run, Step: step)))
+                .OrderByDescending(each => Saving(each.Run, present[each.Run], each.Step)).ThenBy(each => each.Run);
+            foreach ((int Run, ConductorChoice Step) each in steps)
             {
                 if (task.IsOutOfWork) return;
-                Try(trials, (run, Lighter(run, present[run]).First()), null);
+                Try(trials, each, null);
             }
         }
     }

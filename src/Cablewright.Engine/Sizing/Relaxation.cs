@@ -46,7 +46,7 @@ internal sealed class Relaxation
         this.returns = returns;
         loads = new LoadLowerBounds(task.Model, goal);
         runs = new RunLowerBounds(
-            task, goal, new FuseBounds(task.Model, task.Evaluator.FuseLadders, goal.MostParallel, rules), rules);
+            task, goal, new FuseBounds(task.Model, task.Evaluator.FuseLadders, goal.MostParallel, rules));
         amps = [.. Enumerable.Range(0, goal.Volts.Length).Select(load => new LoadAmps(
             loads.ThermalShare(load), loads.Running(load, 0), loads.AtLowest(load, 0), loads.Most(load)))];
         Options = [.. candidates.Select((choices, run) => Weighed(run, choices))];
@@ -136,7 +136,7 @@ internal sealed class Relaxation
         for (int run = 0; run < Options.Length; run++)
         {
             Options[run] = [.. Options[run]
-                .Where(option => IsGiven(run) || runs.CanBear(run, option.Choice, runs.Amps[run]))
+                .Where(option => IsGiven(run) || runs.CanBear(run, option.Choice))
                 .Select(option => option with { Ohms = OhmsOf(run, option.Choice, isCold) })];
             if (Options[run].Length == 0) return false;
         }

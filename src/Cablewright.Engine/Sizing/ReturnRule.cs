@@ -22,7 +22,7 @@ internal sealed class ReturnRule
     {
         string id = task.Build.Stated.Amplifiers[amplifier].Id;
         int[] at = [.. Enumerable.Range(0, candidates.Length)
-            .Where(run => task.Build.Runs[run].From == id || task.Build.Runs[run].To == id)];
+            .Where(run => task.Build.Runs[run].EndsAt(id))];
         supply = [.. at.Where(run => task.Build.Runs[run].Side is Side.Supply)];
         back = [.. at.Where(run => task.Build.Runs[run].Side is Side.Return)];
         strongest = [.. back.Select(run => 1 / candidates[run][^1].OhmsPerMetreAt20)];

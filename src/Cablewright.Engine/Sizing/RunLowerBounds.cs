@@ -1,7 +1,6 @@
 using Cablewright.Engine.Completion;
 using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Heat;
-using Cablewright.Engine.Numerics;
 
 namespace Cablewright.Engine.Sizing;
 
@@ -20,12 +19,12 @@ internal readonly record struct RunAmps(double Warming, double Continuous, doubl
 /// A conductor's temperature rises with its current and its resistance with its temperature, so at a floor of the current both
 /// are floors.
 /// </remarks>
-internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuses, ChoiceRules rules)
+internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuses)
 {
     private readonly CompleteBuild build = task.Build;
 
     /// <summary>What is proven of each branch.</summary>
-    public RunAmps[] Amps { get; private set; } = [];
+    private RunAmps[] Amps { get; set; } = [];
 
     /// <summary>The least ampacity of one conductor of each run; whoever leaves candidates out raises it.</summary>
     public double[] WeakestAmps { get; } = new double[task.Build.Runs.Count];
@@ -47,14 +46,8 @@ internal sealed class RunLowerBounds(SizingTask task, Goal goal, FuseBounds fuse
     }
 
     /// <summary>Whether a conductor can carry what a run carries at least, and be protected.</summary>
-    public bool CanBear(int run, ConductorChoice choice, RunAmps amps)
-    {
-        double ampacity = task.Model.Ampacities.OfAll(run, choice);
-        double carried = task.RequiredAmps(run, goal, amps.Continuous, amps.Peak);
-        return ampacity <= 0
-            || ((rules.AcceptsHeatOf(run) || !Significant.Exceeds(carried, ampacity))
-                && (rules.AcceptsFuseOf(run) || fuses.CanProtect(run, choice, amps.Continuous)));
-    }
+    public bool CanBear(int run, ConductorChoice choice) => fuses.CanBear(
+        run, choice, task.RequiredAmps(run, goal, Amps[run].Continuous, Amps[run].Peak), Amps[run].Continuous);
 
     /// <summary>The least resistance of a run as warm as the air around it.</summary>
     public double ColdOhms(int run, ConductorChoice choice) =>

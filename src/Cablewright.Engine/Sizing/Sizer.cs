@@ -70,22 +70,31 @@ internal sealed class Sizer
 
     private SizedBuild Choose()
     {
-        foreach (bool acceptsChosen in new[] { false, true })
+        var refused = new List<Goal>();
+        foreach (Goal goal in goals.All)
         {
-            foreach (Goal goal in goals.All)
-            {
-                if (build.Meter.IsUsedUp) break;
-                if (Reached(goal, acceptsChosen) is { } sized) return sized;
-            }
+            if (build.Meter.IsUsedUp) break;
+            if (Reached(goal, acceptsChosen: false, refused) is { } sized) return sized;
+        }
+
+        foreach (Goal goal in refused)
+        {
+            if (build.Meter.IsUsedUp) break;
+            if (Reached(goal, acceptsChosen: true, refused: null) is { } sized) return sized;
         }
 
         return ComeNear();
     }
 
-    private SizedBuild? Reached(Goal goal, bool acceptsChosen)
+    /// <summary>What is chosen for a goal; <c>null</c> where nothing keeps it.</summary>
+    /// <param name="goal">The goal.</param>
+    /// <param name="acceptsChosen">Whether a rule that no choice keeps may be broken by what is chosen.</param>
+    /// <param name="refused">Takes the goal where such a rule stood against it.</param>
+    private SizedBuild? Reached(Goal goal, bool acceptsChosen, List<Goal>? refused)
     {
         if (!goals.MayBeKept(goal)) return null;
         GoalSearch search = new GoalSearch(task, goal, acceptsChosen).Run(near);
+        if (search.HasRefused) refused?.Add(goal);
         if (search.Best is not { } best) return null;
         Func<double> bound = search.Bound;
         if (build.Stated.Sizing.Prefer is Prefer.FewestSizes)
@@ -112,7 +121,7 @@ internal sealed class Sizer
         {
             if (build.Meter.IsUsedUp) break;
             if (goals.Strongest(stock) is not { } least) continue;
-            if (Reached(goals.Unavoidable(least, stock), acceptsChosen: true) is { } near) return near;
+            if (Reached(goals.Unavoidable(least, stock), acceptsChosen: true, refused: null) is { } near) return near;
         }
 
         if (goals.Strongest(Stock.Any) is { } strongest) return Unproven(strongest);

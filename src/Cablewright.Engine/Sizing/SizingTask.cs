@@ -163,7 +163,7 @@ internal sealed class SizingTask
         goal.IsUsual && Build.Runs[run] is { Side: Side.Supply, Isolator: null } ? Math.Max(continuous, full) : continuous;
 
     private Func<Amplifier, bool> IsAt(int run) =>
-        amplifier => Build.Runs[run].From == amplifier.Id || Build.Runs[run].To == amplifier.Id;
+        amplifier => Build.Runs[run].EndsAt(amplifier.Id);
 
     /// <summary>A choice before its fuses are placed.</summary>
     public static Design WithoutFuses(ConductorChoice[] conductors) =>

@@ -75,12 +75,4 @@ internal sealed class Trials(SizingTask task, Goal goal, ChoiceRules rules, Tape
     private bool IsKept(DesignEvaluation evaluation) => goal.IsKeptBy(evaluation.Envelope, task.Model.Circuit)
         && (goal.MayExceedLimit
             || !evaluation.Violations.Any(violation => violation.Kind is ViolationKind.DropOverLimit));
-
-    /// <summary>Works a choice out where it is lighter than the best.</summary>
-    /// <returns>The weight that a better one must be below.</returns>
-    public double TryLighter(ConductorChoice[] conductors)
-    {
-        if (MayBeLighter(conductors)) Try(conductors);
-        return Below;
-    }
 }

@@ -274,12 +274,10 @@ internal sealed class CircuitModel
         int[] ofEngine = [.. toBody.Where(EndsAtEngine).Take(1)];
         if (ofEngine.Length == 0 && toBody.Length > 0) return toBody[..1];
         string id = build.Batteries[battery].Id;
-        return [.. ofEngine, .. straps.Where(run => EndsAtEngine(run) && EndsAt(run, id)).Take(1)];
+        return [.. ofEngine, .. straps.Where(run => EndsAtEngine(run) && build.Runs[run].EndsAt(id)).Take(1)];
     }
 
-    private bool EndsAtEngine(int run) => EndsAt(run, PlaceNames.Engine);
-
-    private bool EndsAt(int run, string place) => build.Runs[run].From == place || build.Runs[run].To == place;
+    private bool EndsAtEngine(int run) => build.Runs[run].EndsAt(PlaceNames.Engine);
 
     /// <summary>A battery behind a diode cannot give back what passes it, so it counts as no higher than what arrives.</summary>
     private double LargestFall => branches.Sum(branch => branch.FallVolts);

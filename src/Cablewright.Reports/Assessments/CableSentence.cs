@@ -69,8 +69,8 @@ internal sealed class CableSentence
         return feeding is [var supply] && design.Conductors[supply] == design.Conductors[ground];
     }
 
-    private bool IsAt(int run, string place) => build.Names[place].Kind is PlaceKind.Amplifier
-        && (build.Runs[run].From == place || build.Runs[run].To == place);
+    private bool IsAt(int run, string place) =>
+        build.Names[place].Kind is PlaceKind.Amplifier && build.Runs[run].EndsAt(place);
 
     private string Piece(int run, string key) => speech.Text(key, new Params
     {

@@ -142,9 +142,7 @@ internal sealed class HeatWording(Variant variant, Remedies remedies)
 
     /// <summary>Which of the vehicle's grounds a run is: a battery's strap, the engine's, or the cable between the two.</summary>
     private string PlacesOf(int run) =>
-        !EndsAt(run, PlaceNames.Engine) ? "" : EndsAt(run, PlaceNames.Body) ? ".engine" : ".cable";
-
-    private bool EndsAt(int run, string place) => build.Runs[run].From == place || build.Runs[run].To == place;
+        !build.Runs[run].EndsAt(PlaceNames.Engine) ? "" : build.Runs[run].EndsAt(PlaceNames.Body) ? ".engine" : ".cable";
 
     public Wording CopperClad(Violation violation) => new(
         build.Runs[violation.Index].Pointer + "/conductor",

@@ -201,35 +201,29 @@ internal static class WhatIfs
         run => run with { Fuse = run.Fuse! with { DistanceMetres = ShortDistanceMetres } },
         run => run with { Fuse = run.Fuse! with { DistanceMetres = LongDistanceMetres } });
 
-    private static WhatIf? Interrupting(CompleteBuild build) => ForRuns(
-        build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null },
-        new Target(Part.Fuse, null, Member.InterruptingRating),
-        "interrupting-rating",
-        run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = HighInterruptingAmps } })
-        is { } whatIf
-        ? whatIf with { Cures = [ViolationKind.InterruptingTooLow, ViolationKind.InterruptingUnknown] }
-        : null;
+    private static WhatIf? Interrupting(CompleteBuild build) => Curing(
+        [ViolationKind.InterruptingTooLow, ViolationKind.InterruptingUnknown],
+        ForRuns(
+            build, run => run.Fuse is { RatingAmps: not null, InterruptingRatingAmps: null },
+            new Target(Part.Fuse, null, Member.InterruptingRating),
+            "interrupting-rating",
+            run => run with { Fuse = run.Fuse! with { InterruptingRatingAmps = HighInterruptingAmps } }));
 
     /// <summary>A part as quick, or as slow, as a band from memory may be off.</summary>
     private static WhatIf? OpeningTimes(CompleteBuild build)
     {
         FuseFamilies families = build.Ruleset.FuseFamilies;
-        return ForRuns(
-            build,
-            run => run.Fuse is { RatingAmps: { } rating, OpeningTimes.Count: 0 } && !BandOf(run.Fuse, rating).IsRead,
-            new Target(Part.Fuse, null, Member.OpeningTimes), "opening-times",
-            run => run with { Fuse = Timed(run.Fuse!, isSlow: false) },
-            run => run with { Fuse = Timed(run.Fuse!, isSlow: true) })
-            is { } whatIf
-            ? whatIf with
-            {
-                Cures =
-                [
-                    ViolationKind.FuseMayNotOpen, ViolationKind.FuseClearsTooLate, ViolationKind.BandRecalled,
-                    ViolationKind.OverloadHurts, ViolationKind.FuseOpensOnNote,
-                ],
-            }
-            : null;
+        return Curing(
+            [
+                ViolationKind.FuseMayNotOpen, ViolationKind.FuseClearsTooLate, ViolationKind.BandRecalled,
+                ViolationKind.OverloadHurts, ViolationKind.FuseOpensOnNote,
+            ],
+            ForRuns(
+                build,
+                run => run.Fuse is { RatingAmps: { } rating, OpeningTimes.Count: 0 } && !BandOf(run.Fuse, rating).IsRead,
+                new Target(Part.Fuse, null, Member.OpeningTimes), "opening-times",
+                run => run with { Fuse = Timed(run.Fuse!, isSlow: false) },
+                run => run with { Fuse = Timed(run.Fuse!, isSlow: true) }));
 
         TimeCurrentBand BandOf(FuseWish fuse, double rating) =>
             (fuse.Family is { } family ? families.Of(family) : families.UsualFor(rating)).TimeCurrentBand;
@@ -284,6 +278,9 @@ internal static class WhatIfs
             ],
         };
     }
+
+    private static WhatIf? Curing(IReadOnlyList<ViolationKind> kinds, WhatIf? whatIf) =>
+        whatIf is null ? null : whatIf with { Cures = kinds };
 
     private static bool IsFuseAlone(Amplifier amplifier) =>
         amplifier.RatedOutputWatts is null && amplifier.RatedInputAmps is null;

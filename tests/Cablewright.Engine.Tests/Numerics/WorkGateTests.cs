@@ -1,6 +1,5 @@
 using System.Globalization;
 using Cablewright.Engine.Builds;
-using Cablewright.Engine.Conductors;
 using Cablewright.Engine.Numerics;
 using Cablewright.Engine.Rulesets;
 using Cablewright.Engine.Tests.Shapes;
@@ -24,7 +23,7 @@ public class WorkGateTests
     [
         ("nine runs given", StarBuild.Small),
         ("nine runs open", StarBuild.Open(StarBuild.Small)),
-        ("nine runs given, one too thin", WithThinMain(StarBuild.Small)),
+        ("nine runs given, one too thin", StarBuild.WithThinMain(StarBuild.Small)),
         ("nine runs open, too long", StarBuild.Open(StarBuild.Small) with { Limits = new Limits { MaxDropVolts = 0.1 } }),
         ("a product page", new Build
         {
@@ -70,10 +69,4 @@ public class WorkGateTests
 
     private static Build OfShop(int amplifiers) => Enumerable.Range(400_000, 100)
         .Select(seed => new ShopBuilds(seed).Any()).First(build => build.Amplifiers.Count == amplifiers);
-
-    private static Build WithThinMain(Build build) => build with
-    {
-        Runs = [.. build.Runs.Select((run, index) =>
-            index == 0 ? run with { Conductor = run.Conductor with { Size = ConductorSize.Of("8 AWG") } } : run)],
-    };
 }

@@ -58,6 +58,13 @@ internal static class StarBuild
         Limits = new Limits(),
     };
 
+    /// <summary>The same build with a main run that is too thin.</summary>
+    public static Build WithThinMain(Build build) => build with
+    {
+        Runs = [.. build.Runs.Select((run, index) =>
+            index == 0 ? run with { Conductor = run.Conductor with { Size = ConductorSize.Of("8 AWG") } } : run)],
+    };
+
     private static Amplifier Amplifier(int index, double watts) => new()
     {
         Id = $"a{index}",
